@@ -10,8 +10,20 @@ export {
   powerRatioToDb,
   sumOfGains,
 } from './decibel.ts';
+// Probability: special functions and shapes
+export { arcsine } from './distribution/arcsine.ts';
+export { constant } from './distribution/constant.ts';
+export { curvilinear } from './distribution/curvilinear.ts';
 // The contract: what a model, a statement and a result are
 export type { Distribution, Interval, Random, Shape } from './distribution/distribution.ts';
+export { normal } from './distribution/normal.ts';
+export { rectangular } from './distribution/rectangular.ts';
+export { scaled } from './distribution/scaled.ts';
+export { student } from './distribution/student.ts';
+export type { Transform } from './distribution/transformed.ts';
+export { transformed } from './distribution/transformed.ts';
+export { trapezoidal } from './distribution/trapezoidal.ts';
+export { triangular } from './distribution/triangular.ts';
 export {
   addGain,
   dbwToLevel,
@@ -64,4 +76,11 @@ export type {
   WholeDistribution,
   WorstCase,
 } from './result.ts';
+export { regularisedBeta } from './special/beta.ts';
+export { chiSquareQuantile, chiSquareShareAbove, chiSquareShareBelow } from './special/chi-square.ts';
+export { erf, erfc } from './special/erf.ts';
+export { logGamma } from './special/gamma.ts';
+export { regularisedGamma } from './special/gamma-share.ts';
+export { normalDensity, normalQuantile, normalShareBelow } from './special/normal.ts';
+export { studentDensity, studentQuantile, studentShareBelow } from './special/student.ts';
 export type { PercentOf, Source, Statement, StatementUnit } from './statement.ts';

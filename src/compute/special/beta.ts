@@ -1,0 +1,72 @@
+import { positive, rangeError } from '../quantity.ts';
+import { deviance } from './deviance.ts';
+import { stirlingError } from './gamma.ts';
+
+const TINY = 1e-300;
+const CLOSE = 4e-16;
+
+/** A place between 0 and 1 with its complement, each held to full relative accuracy: x + y = 1. */
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+interface Powers {
+  readonly a: number;
+  readonly b: number;
+}
+
+/** x^a y^b / B(a, b), by Loader's deviances: accurate also where both powers are large. */
+function powerTerm({ x, y, a, b }: Place & Powers): number {
+  const n = a + b;
+  const exponent =
+    stirlingError(n) -
+    stirlingError(a) -
+    stirlingError(b) -
+    deviance({ a, m: n * x }) -
+    deviance({ a: b, m: n * y });
+  return Math.sqrt((a * b) / (2 * Math.PI * n)) * Math.exp(exponent);
+}
+
+/** Continued fraction of DLMF 8.17.22 by the modified Lentz method; quick for x below (a + 1)/(a + b + 2). */
+function fraction({ x, a, b }: { x: number } & Powers): number {
+  const nonZero = (value: number) => (value === 0 ? TINY : value);
+  let c = 1;
+  let d = 1 / nonZero(1 - ((a + b) * x) / (a + 1));
+  let value = d;
+  for (let m = 1; ; m++) {
+    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
+    d = 1 / nonZero(1 + even * d);
+    c = nonZero(1 + even / c);
+    value *= d * c;
+    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
+    d = 1 / nonZero(1 + odd * d);
+    c = nonZero(1 + odd / c);
+    value *= d * c;
+    if (Math.abs(d * c - 1) < CLOSE) return value;
+  }
+}
+
+/**
+ * Share of a beta distribution below x, for a caller who holds x and its complement y = 1 - x both exactly (the
+ * tail of Student's t would otherwise lose its digits). No checks; see `regularisedBeta`.
+ */
+export function betaShare({ x, y, a, b }: Place & Powers): number {
+  if (x <= 0) return 0;
+  if (y <= 0) return 1;
+  const scale = powerTerm({ x, y, a, b });
+  if (x <= (a + 1) / (a + b + 2)) return (scale * fraction({ x, a, b })) / a;
+  return 1 - (scale * fraction({ x: y, a: b, b: a })) / b;
+}
+
+/**
+ * Regularised incomplete beta function I_x(a, b): the share of a beta distribution below x, 0 <= x <= 1, a, b > 0.
+ *
+ * Worst error against 50-digit values, 0.05 <= a, b <= 1e5: 1e-12, relative below one half and absolute above.
+ * @throws RangeError outside those ranges.
+ */
+export function regularisedBeta({ x, a, b }: { x: number; a: number; b: number }): number {
+  positive('regularisedBeta', 'a', a);
+  positive('regularisedBeta', 'b', b);
+  if (!(x >= 0 && x <= 1)) throw rangeError({ where: 'regularisedBeta', wish: 'x must be 0 to 1', got: x });
+  return betaShare({ x, y: 1 - x, a, b });
+}
