@@ -1,0 +1,64 @@
+import { satteri } from '@astrojs/markdown-satteri';
+import mdx from '@astrojs/mdx';
+import preact from '@astrojs/preact';
+import { defineConfig, fontProviders } from 'astro/config';
+import { baseLinks } from './src/build/base-links.ts';
+import { hoistStylesIntegration } from './src/build/hoist-styles.ts';
+import { katexWoff2 } from './src/build/katex-woff2.ts';
+import { tokensPlugin } from './src/build/tokens-plugin.ts';
+
+const base = process.env.SITE_BASE ?? '/';
+
+export default defineConfig({
+  site: process.env.SITE_URL ?? 'https://example.org',
+  base,
+  trailingSlash: 'always',
+  outDir: process.env.SITE_OUT ?? '.site',
+  cacheDir: '.cache/astro',
+  markdown: {
+    syntaxHighlight: false, // the highlighter writes style attributes
+    processor: satteri({ mdastPlugins: [baseLinks(base)] }),
+  },
+  integrations: [mdx(), preact(), hoistStylesIntegration()],
+  fonts: [
+    {
+      provider: fontProviders.local(),
+      name: 'Source Sans 3',
+      cssVariable: '--font-body',
+      fallbacks: ['system-ui', 'sans-serif'],
+      options: {
+        variants: [{ src: ['./src/assets/fonts/source-sans-3.woff2'], weight: '400 700', style: 'normal' }],
+      },
+    },
+  ],
+  security: {
+    csp: {
+      algorithm: 'SHA-256',
+      directives: [
+        "default-src 'self'",
+        "img-src 'self' data: blob:",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "worker-src 'self'",
+        "manifest-src 'self'",
+        "object-src 'none'",
+        "base-uri 'none'",
+        "form-action 'self'",
+      ],
+    },
+  },
+  vite: {
+    cacheDir: '.cache/vite',
+    plugins: [katexWoff2(), tokensPlugin()],
+    build: {
+      assetsInlineLimit: 0, // no `data:` fonts, so that font-src 'self' is enough
+      rolldownOptions: {
+        onLog(level, log, handler) {
+          const astrosOwn =
+            log.code === 'MODULE_LEVEL_DIRECTIVE' && log.message.includes('astro:head-inject');
+          if (!astrosOwn) handler(level, log);
+        },
+      },
+    },
+  },
+});

@@ -1,0 +1,20 @@
+// Serves the built site and says where: `npm run serve -- --port 4321 --host 127.0.0.1 --dir .site --base /`.
+import { parseArgs } from 'node:util';
+import { serveSite } from './site-server.ts';
+
+const { values } = parseArgs({
+  options: {
+    port: { type: 'string', default: process.env.PORT ?? '4321' },
+    host: { type: 'string', default: '127.0.0.1' },
+    dir: { type: 'string', default: process.env.SITE_OUT ?? '.site' },
+    base: { type: 'string', default: process.env.SITE_BASE ?? '/' },
+  },
+});
+
+const { url } = await serveSite({
+  directory: values.dir,
+  base: values.base,
+  host: values.host,
+  port: Number(values.port),
+});
+console.log(`The site is at ${url}  (Ctrl+C ends it)`);

@@ -1,0 +1,102 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import { join } from 'node:path';
+import sirv from 'sirv';
+
+export interface SiteOptions {
+  /** Folder of the built site. */
+  readonly directory: string;
+  /** Base path the site was built for. */
+  readonly base: string;
+  /** Address to listen on; other machines reach it only if this one says so. */
+  readonly host: string;
+  /** First port to try, 1 to 65535; 0 lets the system choose. */
+  readonly port: number;
+}
+
+export interface RunningSite {
+  /** Address of the start page, with the port that was really taken. */
+  readonly url: string;
+  close(): Promise<void>;
+}
+
+/** How many ports in a row are tried before giving up. */
+const portsTried = 50;
+
+function notFound(directory: string, response: ServerResponse): void {
+  response.writeHead(404, { 'content-type': 'text/html;charset=utf-8' });
+  response.end(readFileSync(join(directory, '404.html')));
+}
+
+/** Whether the address lacks the slash at the end of a page's own. */
+function lacksSlash(directory: string, path: string): boolean {
+  try {
+    return !path.endsWith('/') && existsSync(join(directory, decodeURIComponent(path), 'index.html'));
+  } catch {
+    return false; // a malformed escape is no page
+  }
+}
+
+/** What a host of static files does: files under the base path, a redirect to the slash, the site's own page for the rest. */
+function handler({ directory, base }: SiteOptions) {
+  const prefix = base.replace(/\/$/, '');
+  const files = sirv(directory, {
+    dev: true, // reads the folder anew, so that a rebuilt site is served at once
+    onNoMatch: (_request, response) => notFound(directory, response),
+  });
+  return (request: IncomingMessage, response: ServerResponse): void => {
+    const { pathname, search } = new URL(request.url ?? '/', 'http://site.invalid');
+    const path = pathname.slice(prefix.length);
+    if (prefix !== '' && !`${pathname}/`.startsWith(`${prefix}/`)) {
+      notFound(directory, response);
+    } else if (lacksSlash(directory, path)) {
+      response.writeHead(301, { location: `${pathname}/${search}` }).end();
+    } else {
+      request.url = path + search;
+      files(request, response);
+    }
+  };
+}
+
+/** Listens on the port, or answers `false` if another program holds it. */
+function listens(server: Server, { host, port }: { host: string; port: number }): Promise<boolean> {
+  return new Promise((resolve, reject) => {
+    const failed = (error: NodeJS.ErrnoException): void =>
+      error.code === 'EADDRINUSE' ? resolve(false) : reject(error);
+    server.once('error', failed);
+    server.listen({ host, port }, () => {
+      server.off('error', failed);
+      resolve(true);
+    });
+  });
+}
+
+function running(server: Server, { host, base }: SiteOptions): RunningSite {
+  const taken = server.address();
+  if (taken === null || typeof taken === 'string') throw new Error('serveSite: wish a TCP address');
+  const shown = host.includes(':') ? `[${host}]` : host;
+  return {
+    url: `http://${shown}:${taken.port}${base.replace(/\/?$/, '/')}`,
+    close: () =>
+      new Promise((resolve) => {
+        server.close(() => resolve());
+        server.closeAllConnections();
+      }),
+  };
+}
+
+/**
+ * Serves the built site, on the first free port from the wished one on.
+ * @throws Error if the folder holds no site, or none of 50 ports is free
+ */
+export async function serveSite(options: SiteOptions): Promise<RunningSite> {
+  const { directory, host, port } = options;
+  if (!existsSync(join(directory, '404.html'))) {
+    throw new Error(`serveSite: wish a built site (npm run build), got ${directory}`);
+  }
+  const server = createServer(handler(options));
+  for (let next = port; next < port + portsTried; next += 1) {
+    if (await listens(server, { host, port: next })) return running(server, options);
+  }
+  throw new Error(`serveSite: wish a free port from ${port} to ${port + portsTried - 1}, got none`);
+}
