@@ -1,0 +1,119 @@
+import { useId } from 'preact/hooks';
+import { axisPowerText } from '../text/axis-text.ts';
+import { numberText } from '../text/quantity-text.ts';
+import { ReadingBandRow } from './ReadingBandRow.tsx';
+import { readingBandLayout } from './reading-band.layout.ts';
+import type { BandDrawing, BandProps, Tick } from './reading-band.types.ts';
+
+export interface ReadingBandProps extends BandProps {
+  /** Name of the figure and what it shows now, for those who do not see it. */
+  readonly name: string;
+  readonly description: string;
+}
+
+/**
+ * The reading band along the calibration chain: a rung for each comparison, a band on one common axis, decibels below and
+ * watts above. Hard end marks are the worst case, the filled strip the expanded uncertainty, the thin curve the whole
+ * distribution, each curve drawn to the same height. A group with `data-handle` marks where a pointer may take hold.
+ */
+export function ReadingBand(props: ReadingBandProps) {
+  const id = useId();
+  const drawing = readingBandLayout(props);
+  const { width, height } = drawing;
+  return (
+    <svg
+      class={`band band-${props.frame}`}
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-labelledby={`${id}t`}
+      aria-describedby={`${id}d`}
+    >
+      <title id={`${id}t`}>{props.name}</title>
+      <desc id={`${id}d`}>{props.description}</desc>
+      <Axes drawing={drawing} />
+      <Rail drawing={drawing} />
+      {drawing.rows.map((row) => (
+        <ReadingBandRow key={row.row.id} drawing={row} measures={drawing.measures} />
+      ))}
+    </svg>
+  );
+}
+
+function Axes({ drawing }: { drawing: BandDrawing }) {
+  const { axisTop, axisBottom, measures, centreX, levels, powers, specification } = drawing;
+  const [x0, x1] = measures.axis;
+  const power = axisPowerText(powers.map(({ value }) => value));
+  return (
+    <g class="band-axes">
+      <path class="band-centre" d={`M${centreX} ${axisTop}V${axisBottom}`} />
+      <path
+        class="band-axis"
+        d={`M${x0} ${axisTop}H${x1}M${x0} ${axisBottom}H${x1}${stubs(powers, axisTop, -6)}${stubs(levels, axisBottom, 6)}`}
+      />
+      {powers.map((tick, index) => (
+        <text key={tick.value} x={tick.x} y={axisTop - 12} class="band-tick">
+          {power.texts[index]}
+        </text>
+      ))}
+      <text x={x1} y={axisTop - (measures.showDetail ? 32 : 46)} class="band-unit">
+        {power.unit}
+      </text>
+      {levels.map((tick) => (
+        <text key={tick.value} x={tick.x} y={axisBottom + (measures.showDetail ? 22 : 38)} class="band-tick">
+          {numberText('shown', { value: tick.value, decimals: tick.decimals })}
+        </text>
+      ))}
+      <text x={x1} y={axisBottom + (measures.showDetail ? 42 : 72)} class="band-unit">
+        dBm
+      </text>
+      <SpecificationLine x={specification.lower} side="lower" drawing={drawing} />
+      <SpecificationLine x={specification.upper} side="upper" drawing={drawing} />
+    </g>
+  );
+}
+
+const stubs = (ticks: readonly Tick[], y: number, length: number): string =>
+  ticks.map(({ x }) => `M${x} ${y}v${length}`).join('');
+
+/** A limit of the specification: a firm line with short barbs that point to the side where values conform. */
+function SpecificationLine({
+  x,
+  side,
+  drawing,
+}: {
+  x: number | undefined;
+  side: 'lower' | 'upper';
+  drawing: BandDrawing;
+}) {
+  if (x === undefined) return null;
+  const { axisTop, axisBottom } = drawing;
+  const inward = side === 'lower' ? 7 : -7;
+  const barbs = [0.2, 0.4, 0.6, 0.8]
+    .map((share) => `M${x} ${axisTop + (axisBottom - axisTop) * share}l${inward} 5`)
+    .join('');
+  return <path class="band-specification" d={`M${x} ${axisTop}V${axisBottom}${barbs}`} />;
+}
+
+/** The line that joins the rungs, from the definition down to the transmitter. */
+function Rail({ drawing }: { drawing: BandDrawing }) {
+  const { rows, measures } = drawing;
+  const x = measures.labelX - 18 > 0 ? measures.labelX - 18 : 6;
+  const ys = rows.map(({ y }) => y + measures.labelY - 5);
+  const first = ys[0];
+  const last = ys.at(-1);
+  if (first === undefined || last === undefined) return null;
+  return (
+    <g class="band-rail">
+      <path class="band-axis" d={`M${x} ${first}V${last}`} />
+      {rows.map(({ row }, index) => (
+        <circle
+          key={row.id}
+          cx={x}
+          cy={ys[index]}
+          r={index === rows.length - 1 ? 7 : 4.5}
+          class={index === rows.length - 1 ? 'band-foot' : 'band-knot'}
+        />
+      ))}
+    </g>
+  );
+}

@@ -1,0 +1,54 @@
+import { ticks } from 'd3';
+
+/** Ratio of the ends from which round steps crowd one end: from there on 1, 2, 5 in each decade. */
+const DECADES_FROM_RATIO = 8;
+
+/** Round positive values between two positive ends, for an axis that is even in decibels and so uneven in watts. */
+export function powerTicks({
+  lower,
+  upper,
+  count,
+}: {
+  lower: number;
+  upper: number;
+  count: number;
+}): number[] {
+  if (!(lower > 0 && upper > lower))
+    throw new RangeError(`powerTicks: 0 < lower < upper, got ${lower}, ${upper}`);
+  if (upper / lower < DECADES_FROM_RATIO) return ticks(lower, upper, count);
+  const first = Math.floor(Math.log10(lower));
+  const last = Math.ceil(Math.log10(upper));
+  const steps = last - first > count ? [1] : last - first > count / 2 ? [1, 3] : [1, 2, 5];
+  const values: number[] = [];
+  for (let decade = first; decade <= last; decade++)
+    for (const step of steps) values.push(Number(`${step}e${decade}`));
+  return values.filter((value) => value >= lower && value <= upper);
+}
+
+/** Round levels between two ends. */
+export const levelTicks = ({
+  lower,
+  upper,
+  count,
+}: {
+  lower: number;
+  upper: number;
+  count: number;
+}): number[] => ticks(lower, upper, count);
+
+/** Drops the ticks whose text would touch the one kept before them. */
+export function spaced<T extends { readonly x: number }>(marks: readonly T[], least: number): T[] {
+  const kept: T[] = [];
+  for (const mark of marks) {
+    const before = kept.at(-1);
+    if (before === undefined || mark.x - before.x >= least) kept.push(mark);
+  }
+  return kept;
+}
+
+/** Decimals that tell neighbouring ticks apart, 0 to 4. */
+export function tickDecimals(values: readonly number[]): number {
+  const [first, second] = values;
+  if (first === undefined || second === undefined) return 1;
+  return Math.min(4, Math.max(0, -Math.floor(Math.log10(Math.abs(second - first)) + 1e-9)));
+}

@@ -1,0 +1,94 @@
+/** Where the figure stands. Each frame has its own measures, so that text stays legible without a general scale factor. */
+export type BandFrame = 'wide' | 'narrow' | 'stage';
+
+/** Measures in units of the figure's own view box. */
+export interface BandMeasures {
+  readonly width: number;
+  /** Ends of the common axis. */
+  readonly axis: readonly [number, number];
+  /** Space above the first row (axis of watts) and below the last (axis of levels). */
+  readonly head: number;
+  readonly foot: number;
+  readonly rowPitch: number;
+  /** From the top of a row: baselines of label and detail, middle of the strip. */
+  readonly labelY: number;
+  readonly detailY: number;
+  readonly stripY: number;
+  readonly stripHeight: number;
+  readonly curveHeight: number;
+  /** Left end of the row's words, and of the number (its right end where `numberAnchor` is `end`). */
+  readonly labelX: number;
+  readonly numberX: number;
+  readonly numberAnchor: 'start' | 'end';
+  readonly numberY: number;
+  /** Least room between the text of two ticks, and about how many ticks. */
+  readonly tickRoom: number;
+  readonly tickCount: number;
+  readonly showDetail: boolean;
+  readonly handleRadius: number;
+}
+
+const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
+  wide: {
+    width: 880,
+    axis: [290, 760],
+    head: 54,
+    foot: 52,
+    rowPitch: 56,
+    labelY: 24,
+    detailY: 43,
+    stripY: 29,
+    stripHeight: 14,
+    curveHeight: 19,
+    labelX: 30,
+    numberX: 880,
+    numberAnchor: 'end',
+    numberY: 34,
+    tickRoom: 58,
+    tickCount: 6,
+    showDetail: true,
+    handleRadius: 10,
+  },
+  narrow: {
+    width: 300,
+    axis: [8, 292],
+    head: 48,
+    foot: 48,
+    rowPitch: 84,
+    labelY: 18,
+    detailY: 35,
+    stripY: 64,
+    stripHeight: 12,
+    curveHeight: 17,
+    labelX: 16,
+    numberX: 300,
+    numberAnchor: 'end',
+    numberY: 18,
+    tickRoom: 46,
+    tickCount: 4,
+    showDetail: true,
+    handleRadius: 10,
+  },
+  stage: {
+    width: 1000,
+    axis: [330, 840],
+    head: 74,
+    foot: 78,
+    rowPitch: 62,
+    labelY: 41,
+    detailY: 0,
+    stripY: 32,
+    stripHeight: 20,
+    curveHeight: 22,
+    labelX: 34,
+    numberX: 1000,
+    numberAnchor: 'end',
+    numberY: 43,
+    tickRoom: 110,
+    tickCount: 4,
+    showDetail: false,
+    handleRadius: 14,
+  },
+};
+
+export const measuresOf = (frame: BandFrame): BandMeasures => MEASURES[frame];

@@ -1,0 +1,74 @@
+import { area, line } from 'd3';
+import type { Interval } from '#compute';
+import { coordinate, type LinearScale } from './linear-scale.ts';
+import type { BandMeasures } from './reading-band.frame.ts';
+import type { BandRow, Bar, Magnifier, RowDrawing } from './reading-band.types.ts';
+
+/** Thinner than this and the eye cannot see that there is a band: a magnified copy is drawn beside it. */
+const LEAST_VISIBLE_WIDTH = 12;
+/** What a magnified copy may fill of the axis. */
+const MAGNIFIED_SHARE = 0.4;
+
+interface RowContext {
+  readonly row: BandRow;
+  readonly y: number;
+  readonly measures: BandMeasures;
+  readonly scale: LinearScale;
+  readonly within: Interval;
+}
+
+/** Coordinates of one rung. */
+export function drawRow({ row, y, measures, scale, within }: RowContext): RowDrawing {
+  const bar = row.strip && barOf(row.strip, scale, within);
+  const drawing: RowDrawing = {
+    row,
+    y: coordinate(y),
+    ...(bar && { bar }),
+    ...(row.ghost && { ghost: barOf(row.ghost, scale, within) }),
+    ...(row.limits && { marks: marksOf(row.limits, scale, within) }),
+    ...(row.curve && row.curve.length > 1 && { curve: curveOf({ row, y, measures, scale, within }) }),
+    ...(row.handle && {
+      handleX: coordinate(bar ? bar.x + bar.width : scale((within.lower + within.upper) / 2)),
+    }),
+  };
+  const magnifier = bar && magnifierOf(bar, measures);
+  return magnifier ? { ...drawing, magnifier } : drawing;
+}
+
+const clamp = (value: number, { lower, upper }: Interval): number => Math.min(upper, Math.max(lower, value));
+
+function barOf(interval: Interval, scale: LinearScale, within: Interval): Bar {
+  const x = scale(clamp(interval.lower, within));
+  return { x: coordinate(x), width: coordinate(scale(clamp(interval.upper, within)) - x) };
+}
+
+function marksOf(limits: Interval & { open: boolean }, scale: LinearScale, within: Interval) {
+  return {
+    lower: coordinate(scale(clamp(limits.lower, within))),
+    upper: coordinate(scale(clamp(limits.upper, within))),
+    open: limits.open,
+  };
+}
+
+/** A copy of a hair-thin strip, wider by a power of ten, about the same middle. */
+function magnifierOf(bar: Bar, measures: BandMeasures): Magnifier | undefined {
+  if (bar.width >= LEAST_VISIBLE_WIDTH || bar.width <= 0) return undefined;
+  const room = (measures.axis[1] - measures.axis[0]) * MAGNIFIED_SHARE;
+  const factor = 10 ** Math.floor(Math.log10(room / bar.width));
+  if (factor < 10) return undefined;
+  const width = bar.width * factor;
+  return { factor, from: bar, x: coordinate(bar.x + bar.width / 2 - width / 2), width: coordinate(width) };
+}
+
+/** Each curve is drawn to the same height: its shape and width are what it shows. */
+function curveOf({ row, y, measures, scale, within }: RowContext): { line: string; area: string } {
+  const points = (row.curve ?? []).filter(({ x }) => x >= within.lower && x <= within.upper);
+  const peak = Math.max(...points.map(({ density }) => density));
+  const floor = y + measures.stripY - measures.stripHeight / 2 - 1;
+  const px = ({ x }: { x: number }): number => coordinate(scale(x));
+  const py = ({ density }: { density: number }): number =>
+    coordinate(floor - (measures.curveHeight * density) / peak);
+  const stroke = line<{ x: number; density: number }>().x(px).y(py);
+  const fill = area<{ x: number; density: number }>().x(px).y0(coordinate(floor)).y1(py);
+  return { line: stroke(points) ?? '', area: fill(points) ?? '' };
+}

@@ -1,0 +1,19 @@
+import { chainValues } from './values/the-chain-to-the-definition.ts';
+
+type Values = Readonly<Record<string, () => string>>;
+
+/** Every number that a lesson's prose may show, by group and name: made when a page asks, never typed. */
+const groups: Readonly<Record<string, () => Values>> = {
+  chain: chainValues,
+};
+
+/**
+ * The text of one number: `chain.level`.
+ * @throws RangeError for an id that no group has: the build then fails with the id in its message.
+ */
+export function valueOf(id: string): string {
+  const [group = '', name = ''] = id.split('.');
+  const value = groups[group]?.()[name];
+  if (value === undefined) throw new RangeError(`valueOf: no value has the id, got ${JSON.stringify(id)}`);
+  return value();
+}

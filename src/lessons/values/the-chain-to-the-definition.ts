@@ -1,0 +1,71 @@
+import { levelDbm, levelToPower, padHeat, powerW } from '#compute';
+import { withLinkAmount } from '../../sheet/amount.ts';
+import { type Chain, chainOf } from '../../sheet/chain.ts';
+import { clubSheet } from '../../sheet/club.ts';
+import { plusMinusText } from '../../text/deviation-text.ts';
+import { decimalsFor } from '../../text/place.ts';
+import { powerText, powerWithEndsText } from '../../text/power-text.ts';
+import { levelText, percentText, quantityText } from '../../text/quantity-text.ts';
+
+const NOMINAL_DBM = 27;
+const LOAD_OHM = 50;
+
+/** Numbers of the lesson on the calibration chain, all from the club's demonstration measurement. */
+export function chainValues(): Readonly<Record<string, () => string>> {
+  const chain = chainOf(clubSheet());
+  const { result } = chain;
+  const { lower, upper } = result.propagation.interval;
+  const watts = (level: number): number => levelToPower(levelDbm(level));
+  const middle = watts(result.estimate);
+  return {
+    level: () => levelText('shown', { levelDbm: result.estimate, decimals: 1 }),
+    nationalBand: () => bandAt(chain, 'national'),
+    laboratoryBand: () => bandAt(chain, 'laboratory'),
+    laboratoryAdds: () => band(0.06),
+    meterBand: () => bandAt(chain, 'meter'),
+    socketBand: () => band(result.propagation.expanded),
+    worstCase: () => band((result.worstCase.interval.upper - result.worstCase.interval.lower) / 2),
+    wholeBand: () => band(wholeHalfWidth(chain)),
+    watts: () => powerWithEndsText('shown', { powerW: middle, lowerW: watts(lower), upperW: watts(upper) }),
+    wattsUp: () => powerText('shown', { powerW: watts(upper) - middle, digits: 2 }),
+    wattsDown: () => powerText('shown', { powerW: middle - watts(lower), digits: 2 }),
+    dominant: () => chain.sheet.links.find(({ id }) => id === chain.dominantId)?.label ?? 'Nothing',
+    dominantShare: () => percentText('shown', { percent: 100 * largestShare(chain), decimals: 0 }),
+    padMeasured: () => band(chainOf(withLinkAmount(chain.sheet, 'pad', 0.1)).result.propagation.expanded),
+    nationalPerfect: () =>
+      band(chainOf(withLinkAmount(chain.sheet, 'national', 0)).result.propagation.expanded),
+    nominalVolts: () => volts(NOMINAL_DBM),
+    upperVolts: () => volts(chain.sheet.specification.upper ?? NOMINAL_DBM),
+    padHeat: () =>
+      powerText('shown', {
+        powerW: padHeat({ powerW: powerW(watts(NOMINAL_DBM)), attenuationDb: 20 }),
+        digits: 3,
+      }),
+  };
+}
+
+const band = (halfWidth: number): string =>
+  plusMinusText('shown', { halfWidth, decimals: decimalsFor(halfWidth), unit: 'dB' });
+
+function bandAt({ rungs }: Chain, id: string): string {
+  const rung = rungs.find((candidate) => candidate.id === id);
+  if (rung === undefined)
+    throw new RangeError(`chainValues: a rung must have the id, got ${JSON.stringify(id)}`);
+  return band(rung.cumulative.propagation.expanded);
+}
+
+const largestShare = ({ result }: Chain): number =>
+  Math.max(...result.propagation.budget.map(({ share }) => share));
+
+function wholeHalfWidth({ result }: Chain): number {
+  if ('unavailable' in result.whole)
+    throw new RangeError(`chainValues: the whole distribution is needed, got ${result.whole.unavailable}`);
+  return (result.whole.symmetric.upper - result.whole.symmetric.lower) / 2;
+}
+
+const volts = (level: number): string =>
+  quantityText('shown', {
+    value: Math.sqrt(levelToPower(levelDbm(level)) * LOAD_OHM),
+    decimals: 2,
+    unit: 'Vrms',
+  });

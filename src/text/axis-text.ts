@@ -1,0 +1,38 @@
+import { numberText } from './quantity-text.ts';
+import { type UnitName, unitText } from './units.ts';
+
+/** Units of a power axis from large to small, with the watts in one. */
+const UNITS = [
+  { unit: 'kW', watts: 1e3 },
+  { unit: 'W', watts: 1 },
+  { unit: 'mW', watts: 1e-3 },
+  { unit: 'uW', watts: 1e-6 },
+  { unit: 'nW', watts: 1e-9 },
+  { unit: 'pW', watts: 1e-12 },
+] as const satisfies readonly { unit: UnitName; watts: number }[];
+
+const MOST_DECIMALS = 6;
+
+/**
+ * Ticks of an axis of powers in one common unit, as few decimals as each needs: `400`, `450`, ... with `mW` said once.
+ * @throws RangeError unless every power is finite.
+ */
+export function axisPowerText(powersW: readonly number[]): {
+  readonly texts: readonly string[];
+  readonly unit: string;
+} {
+  const middle = powersW[Math.floor(powersW.length / 2)] ?? 1;
+  const { unit, watts } = UNITS.find((candidate) => middle >= candidate.watts) ?? UNITS[5];
+  const texts = powersW.map((power) => {
+    const value = power / watts;
+    return numberText('shown', { value, decimals: decimalsOf(value) });
+  });
+  return { texts, unit: unitText('shown', unit, '2') };
+}
+
+/** The fewest decimals that give the value back; axis ticks are round, so this is small. */
+function decimalsOf(value: number): number {
+  for (let decimals = 0; decimals < MOST_DECIMALS; decimals++)
+    if (Math.abs(Number(value.toFixed(decimals)) - value) < 1e-9 * Math.abs(value)) return decimals;
+  return MOST_DECIMALS;
+}

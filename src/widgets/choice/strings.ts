@@ -1,0 +1,23 @@
+/** Words of the choice widget, in its two uses: a guess before the explanation, a check after it. */
+export const strings = {
+  guess: {
+    heading: 'Guess first',
+    give: 'Keep my guess',
+    answer: 'Show the answer',
+    noScript: 'Pick one in your head, then open the answer.',
+    kept: (text: string): string => `Your guess is kept: ${text} Read on, or open the answer.`,
+    verdict: (right: boolean): string =>
+      right ? 'That was your guess, and it is right.' : 'Your guess was another.',
+  },
+  check: {
+    heading: 'Check yourself',
+    give: 'Check my answer',
+    answer: 'Show the worked answer',
+    noScript: 'Pick one in your head, then open the worked answer.',
+    kept: (text: string): string => text,
+    verdict: (right: boolean): string => (right ? 'Right.' : 'Not this one.'),
+  },
+  again: 'Choose again',
+} as const;
+
+export type ChoiceUse = 'guess' | 'check';

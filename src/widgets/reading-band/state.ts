@@ -1,0 +1,113 @@
+import { halfSpanFor } from '../../figures/reading-band.layout.ts';
+import { amountOf, uncertaintyPerAmount, withLinkAmount } from '../../sheet/amount.ts';
+import { type Chain, COVERAGE_FACTOR, chainOf } from '../../sheet/chain.ts';
+import type { Sheet } from '../../sheet/sheet.ts';
+
+/** Least and greatest amount that a rung may add, and the step, in dB. */
+export const AMOUNT = { min: 0, max: 3, step: 0.01, decimals: 2 } as const;
+
+export interface BandState {
+  readonly sheet: Sheet;
+  /** Sheet before the last change: what the ghost shows. */
+  readonly before: Sheet | undefined;
+  /** While a handle is held: the sheet to return to on cancel, and the axis, which must not move under the pointer. */
+  readonly held: { readonly sheet: Sheet; readonly halfSpanDb: number } | undefined;
+  readonly showLimits: boolean;
+  readonly showCurve: boolean;
+}
+
+export type BandAction =
+  /** A rung's amount was typed, stepped or slid. */
+  | { readonly type: 'set'; readonly id: string; readonly amount: number }
+  | { readonly type: 'grasp' }
+  /** The handle of a rung was dragged to where the expanded uncertainty is this wide. */
+  | { readonly type: 'pull'; readonly id: string; readonly expandedDb: number }
+  | { readonly type: 'release' }
+  | { readonly type: 'cancel' }
+  | { readonly type: 'show'; readonly what: 'limits' | 'curve'; readonly on: boolean }
+  | { readonly type: 'replace'; readonly sheet: Sheet }
+  | { readonly type: 'open'; readonly state: Pick<BandState, 'sheet' | 'showLimits' | 'showCurve'> };
+
+export const initialState = ({
+  sheet,
+  showLimits = true,
+  showCurve = false,
+}: {
+  sheet: Sheet;
+  showLimits?: boolean;
+  showCurve?: boolean;
+}): BandState => ({
+  sheet,
+  before: undefined,
+  held: undefined,
+  showLimits,
+  showCurve,
+});
+
+/** Total and pure: an unknown rung or an impossible amount leaves the state as it is or at the nearest allowed one. */
+export function reduceBand(state: BandState, action: BandAction): BandState {
+  switch (action.type) {
+    case 'set':
+      return changed(state, withLinkAmount(state.sheet, action.id, allowed(action.amount)));
+    case 'grasp':
+      return { ...state, before: state.sheet, held: { sheet: state.sheet, halfSpanDb: halfSpanOf(state) } };
+    case 'pull':
+      return { ...state, sheet: pulled(state.sheet, action) };
+    case 'release':
+      return { ...state, held: undefined };
+    case 'cancel':
+      return state.held ? { ...state, sheet: state.held.sheet, before: undefined, held: undefined } : state;
+    case 'show':
+      return action.what === 'limits'
+        ? { ...state, showLimits: action.on }
+        : { ...state, showCurve: action.on };
+    case 'replace':
+      return changed({ ...state, held: undefined }, action.sheet);
+    case 'open':
+      return { ...state, ...action.state, before: undefined, held: undefined };
+  }
+}
+
+const changed = (state: BandState, sheet: Sheet): BandState => ({
+  ...state,
+  sheet,
+  before: state.held ? state.before : state.sheet,
+});
+
+/** The nearest amount on the grid of steps within the limits; 0 for what is no number. */
+export function allowed(amount: number): number {
+  if (Number.isNaN(amount)) return AMOUNT.min;
+  const within = Math.min(AMOUNT.max, Math.max(AMOUNT.min, amount));
+  return Math.round(within / AMOUNT.step) / Math.round(1 / AMOUNT.step);
+}
+
+/** The amount that makes the band at this rung as wide as the handle says: what is above it cannot be undone below. */
+function pulled(sheet: Sheet, { id, expandedDb }: { id: string; expandedDb: number }): Sheet {
+  const { rungs } = chainOf(sheet);
+  const index = rungs.findIndex((rung) => rung.id === id);
+  const link = rungs[index]?.link;
+  if (link === undefined || !Number.isFinite(expandedDb)) return sheet;
+  const above = rungs[index - 1]?.cumulative.propagation.standardUncertainty ?? 0;
+  const wanted = expandedDb / COVERAGE_FACTOR;
+  const own = Math.sqrt(Math.max(0, wanted ** 2 - above ** 2));
+  return withLinkAmount(sheet, id, wanted <= 0 ? 0 : allowed(own / uncertaintyPerAmount(link)));
+}
+
+/** Half of the axis that holds every band of the state and of its ghost. */
+export function halfSpanOf({ sheet, before, held }: BandState): number {
+  if (held) return held.halfSpanDb;
+  return halfSpanFor(Math.max(reachOf(chainOf(sheet)), before ? reachOf(chainOf(before)) : 0));
+}
+
+/** How far from the estimate anything of a chain is drawn, in dB. */
+export function reachOf({ result, sheet }: Chain): number {
+  const { lower, upper } = result.worstCase.interval;
+  const ends = [lower, upper, result.propagation.interval.lower, result.propagation.interval.upper];
+  const { specification } = sheet;
+  const limits = [specification.lower, specification.upper].filter(
+    (limit): limit is number => limit !== undefined && Number.isFinite(limit),
+  );
+  return Math.max(0.1, ...[...ends, ...limits].map((end) => Math.abs(end - result.estimate)));
+}
+
+export { amountOf };
