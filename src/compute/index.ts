@@ -1,6 +1,17 @@
-/** The one door to the computation: everything public is exported here, by name. */
+/** The one door to the computation: everything public is exported here, by name, sorted by file. */
 
-// Levels
+export { cautionsOf, exceeded, upperLevel } from './caution.ts';
+export type {
+  Caution,
+  CautionInstrument,
+  CautionLink,
+  CautionStatus,
+  InputLevel,
+  InputVolts,
+  PadHeat,
+  PowerRating,
+  UpperPowers,
+} from './caution.types.ts';
 export {
   amplitudeRatioToDb,
   dbToAmplitudeRatio,
@@ -10,11 +21,9 @@ export {
   powerRatioToDb,
   sumOfGains,
 } from './decibel.ts';
-// Probability: special functions and shapes
 export { arcsine } from './distribution/arcsine.ts';
 export { constant } from './distribution/constant.ts';
 export { curvilinear } from './distribution/curvilinear.ts';
-// The contract: what a model, a statement and a result are
 export type { Distribution, Interval, Random, Shape } from './distribution/distribution.ts';
 export { normal } from './distribution/normal.ts';
 export { rectangular } from './distribution/rectangular.ts';
@@ -24,6 +33,7 @@ export type { Transform } from './distribution/transformed.ts';
 export { transformed } from './distribution/transformed.ts';
 export { trapezoidal } from './distribution/trapezoidal.ts';
 export { triangular } from './distribution/triangular.ts';
+export { heatInPad } from './heat.ts';
 export {
   addGain,
   dbwToLevel,
@@ -56,7 +66,7 @@ export {
   percentOfVoltsToDb,
   smallPercentToDb,
 } from './percent.ts';
-export type { GainDb, LevelDbm, Ohms, PowerW, VoltsRms } from './quantity.ts';
+export type { GainDb, LevelDbm, Ohms, PowerW, VoltsPeak, VoltsPeakToPeak, VoltsRms } from './quantity.ts';
 export {
   finite,
   gainDb,
@@ -66,6 +76,8 @@ export {
   positive,
   powerW,
   rangeError,
+  voltsPeak,
+  voltsPeakToPeak,
   voltsRms,
 } from './quantity.ts';
 export type {
@@ -76,6 +88,21 @@ export type {
   WholeDistribution,
   WorstCase,
 } from './result.ts';
+export type { PowerInto } from './sine.ts';
+export {
+  peakOfPeakToPeak,
+  peakOfPower,
+  peakOfRectifiedAverage,
+  peakOfRms,
+  peakToPeakOfPeak,
+  peakToPeakOfPower,
+  powerOfPeak,
+  powerOfPeakToPeak,
+  powerOfVolts,
+  rectifiedAverageOfPeak,
+  rmsOfPeak,
+  voltsOfPower,
+} from './sine.ts';
 export { regularisedBeta } from './special/beta.ts';
 export { chiSquareQuantile, chiSquareShareAbove, chiSquareShareBelow } from './special/chi-square.ts';
 export { erf, erfc } from './special/erf.ts';
@@ -84,3 +111,5 @@ export { regularisedGamma } from './special/gamma-share.ts';
 export { normalDensity, normalQuantile, normalShareBelow } from './special/normal.ts';
 export { studentDensity, studentQuantile, studentShareBelow } from './special/student.ts';
 export type { PercentOf, Source, Statement, StatementUnit } from './statement.ts';
+export type { Waveform } from './waveform.ts';
+export { averageMeterRatio, crestFactor, formFactor } from './waveform.ts';

@@ -16,6 +16,10 @@ export type GainDb = Branded<'gain in dB'>;
 export type PowerW = Branded<'power in W'>;
 /** A voltage in volts RMS, never negative. */
 export type VoltsRms = Branded<'volts RMS'>;
+/** The peak of an alternating voltage, in volts above its middle, never negative. */
+export type VoltsPeak = Branded<'volts peak'>;
+/** An alternating voltage from trough to crest, in volts, never negative. */
+export type VoltsPeakToPeak = Branded<'volts peak to peak'>;
 /** A resistance in ohms, above zero. */
 export type Ohms = Branded<'resistance in ohm'>;
 
@@ -53,5 +57,10 @@ export const gainDb = (value: number): GainDb => finite('gainDb', 'value', value
 export const powerW = (value: number): PowerW => notNegative('powerW', 'value', value) as PowerW;
 /** A voltage in volts RMS. @throws RangeError unless finite and >= 0. */
 export const voltsRms = (value: number): VoltsRms => notNegative('voltsRms', 'value', value) as VoltsRms;
+/** A peak voltage in volts. @throws RangeError unless finite and >= 0. */
+export const voltsPeak = (value: number): VoltsPeak => notNegative('voltsPeak', 'value', value) as VoltsPeak;
+/** A voltage from trough to crest, in volts. @throws RangeError unless finite and >= 0. */
+export const voltsPeakToPeak = (value: number): VoltsPeakToPeak =>
+  notNegative('voltsPeakToPeak', 'value', value) as VoltsPeakToPeak;
 /** A resistance in ohms. @throws RangeError unless finite and > 0. */
 export const ohms = (value: number): Ohms => positive('ohms', 'value', value) as Ohms;
