@@ -104,7 +104,6 @@ describe('volts at 50 ohm: table of a university course', () => {
     expectPrinted(voltsOfPower({ power: levelToPower(levelDbm(28.5)), resistance: fifty }), 5.95, 2);
   });
 });
-});
 
 describe('mistakes of counting (common mistakes)', () => {
   it('peak-to-peak taken as peak is 4 times the power, taken as RMS 8 times; peak as RMS twice', () => {
