@@ -88,6 +88,8 @@ export type {
   WholeDistribution,
   WorstCase,
 } from './result.ts';
+export type { RoundingMode } from './rounding.ts';
+export { roundToPlace, roundUncertainty } from './rounding.ts';
 export type { PowerInto } from './sine.ts';
 export {
   peakOfPeakToPeak,

@@ -1,0 +1,73 @@
+import type { Statement, StatementUnit } from '#compute';
+import { numberText, quantityText } from './quantity-text.ts';
+import { type Style, signsOf } from './style.ts';
+import type { UnitName } from './units.ts';
+
+/** Nobody states a link's limits to more decimals than this. */
+const MOST_DECIMALS = 4;
+
+const UNITS: Readonly<Record<StatementUnit, UnitName>> = {
+  dB: 'dB',
+  percentOfPower: 'percent',
+  percentOfVolts: 'percent',
+};
+const OF: Readonly<Record<StatementUnit, string>> = {
+  dB: '',
+  percentOfPower: ' of power',
+  percentOfVolts: ' of volts',
+};
+
+/** A stated amount to the decimals it was stated with, two at least from 0.01 on: `0.50`, `0.125`. */
+export function statedDecimals(amount: number): number {
+  for (let decimals = 1; decimals < MOST_DECIMALS; decimals++)
+    if (Math.abs(Number(amount.toFixed(decimals)) - amount) < 1e-9) return decimals;
+  return MOST_DECIMALS;
+}
+
+/** An amount as somebody would type it, in ASCII and without padding: `0.5`, `0.125`. */
+export const amountText = (amount: number): string =>
+  numberText('ascii', { value: amount, decimals: statedDecimals(amount) });
+
+/**
+ * What a document states, in a few words: `±0.25 dB, limits`; `U 0.06 dB, k = 2`; `±0.16 dB, U-shaped`.
+ * @throws RangeError unless every number of the statement is finite.
+ */
+export function statementText(
+  style: Style,
+  { statement, unit }: { statement: Statement; unit: StatementUnit },
+): string {
+  const amount = (value: number): string =>
+    `${quantityText(style, { value, decimals: statedDecimals(value), unit: UNITS[unit] })}${OF[unit]}`;
+  const even = (value: number): string => `${signsOf(style).plusMinus}${amount(value)}`;
+  const number = (value: number): string => numberText(style, { value, decimals: statedDecimals(value) });
+  switch (statement.form) {
+    case 'limits':
+      return `${even(statement.halfWidth)}, ${SHAPE_WORDS[statement.shape]}`;
+    case 'trapezoid':
+      return `${even(statement.halfWidth)}, trapezoid`;
+    case 'uncertainLimits':
+      return `${even(statement.halfWidth)}, limits known to ${even(statement.limitHalfWidth)}`;
+    case 'asymmetric':
+      return `${number(statement.lower)} to ${amount(statement.upper)}, limits`;
+    case 'expanded':
+      return `U ${amount(statement.expanded)}, k = ${plain(statement.coverageFactor)}`;
+    case 'coverage':
+      return `U ${amount(statement.expanded)}, ${plain(100 * statement.probability)} %`;
+    case 'standard':
+      return `u ${amount(statement.standardUncertainty)}`;
+    case 'readings':
+      return `s ${amount(statement.standardDeviation)}, ${statement.count} readings`;
+    case 'displayStep':
+      return `display step ${amount(statement.step)}`;
+    case 'halfWithin':
+      return `half within ${even(statement.halfWidth)}`;
+  }
+}
+
+const SHAPE_WORDS = {
+  rectangular: 'limits',
+  triangular: 'limits, middle likelier',
+  arcsine: 'U-shaped',
+} as const;
+
+const plain = (value: number): string => numberText('ascii', { value, decimals: value % 1 === 0 ? 0 : 2 });
