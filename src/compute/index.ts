@@ -33,6 +33,13 @@ export type { Transform } from './distribution/transformed.ts';
 export { transformed } from './distribution/transformed.ts';
 export { trapezoidal } from './distribution/trapezoidal.ts';
 export { triangular } from './distribution/triangular.ts';
+export type { Envelope } from './envelope.ts';
+export {
+  amplitudeModulated,
+  meanOfPeakEnvelope,
+  meanOverPeakEnvelope,
+  peakEnvelopeOfMean,
+} from './envelope.ts';
 export { heatInPad } from './heat.ts';
 export {
   addGain,
@@ -56,6 +63,8 @@ export {
   levelToVolts,
   voltsToLevel,
 } from './level-voltage.ts';
+export type { MismatchMagnitudes, TwoPort } from './mismatch-limits.ts';
+export { mismatchLimits, reflectionThrough } from './mismatch-limits.ts';
 export type { Correlation, FunctionModel, Input, Model, SumModel } from './model.ts';
 export type { PercentQuantity } from './percent.ts';
 export {
@@ -66,6 +75,8 @@ export {
   percentOfVoltsToDb,
   smallPercentToDb,
 } from './percent.ts';
+export type { Measurand, PowerDelivery, PowerKind } from './power-kind.ts';
+export { mismatchCorrection } from './power-kind.ts';
 export type { GainDb, LevelDbm, Ohms, PowerW, VoltsPeak, VoltsPeakToPeak, VoltsRms } from './quantity.ts';
 export {
   finite,
@@ -80,6 +91,20 @@ export {
   voltsPeakToPeak,
   voltsRms,
 } from './quantity.ts';
+export type { AntennaGain, AntennaReference, RadiatedParts } from './radiated.ts';
+export { antennaGainOver, eirp, erp, radiatedModel } from './radiated.ts';
+export type { LinePowers } from './reflection.ts';
+export {
+  directivityRange,
+  mismatchLossDb,
+  netPower,
+  reflectionOfPowers,
+  reflectionOfResistance,
+  reflectionOfReturnLoss,
+  reflectionOfSwr,
+  returnLossOfReflection,
+  swrOfReflection,
+} from './reflection.ts';
 export type {
   BudgetRow,
   NotWhole,
