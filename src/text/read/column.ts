@@ -1,0 +1,98 @@
+import { cleanText, quoted } from '../clean.ts';
+import type { UnitName } from '../units.ts';
+import type { DecimalMark } from './decimal.ts';
+import { kindOf } from './kind.ts';
+import { normalise } from './normalise.ts';
+import { type Read, type ReadSpec, readQuantity, type Surroundings } from './quantity.ts';
+import { unitOf } from './spelling.ts';
+
+/** Where a number or a fault was found; lines count from 1. */
+export interface ColumnRead {
+  readonly values: readonly { readonly line: number; readonly value: number; readonly unit: UnitName }[];
+  readonly problems: readonly { readonly line: number; readonly text: string; readonly problem: string }[];
+  /** The heading, where the first line is one; its unit counts for numbers that have none. */
+  readonly heading: string | undefined;
+  /** Whether a first column 1, 2, 3 ... was left out as line numbers. */
+  readonly numbered: boolean;
+}
+
+interface Row {
+  readonly line: number;
+  readonly text: string;
+  readonly cells: readonly string[];
+}
+
+const good = (reads: readonly Read[]): boolean => reads.every((read) => read.ok);
+
+/** Cells of one line: by tabs or semicolons; else one number if it reads as one; else by commas or spaces. */
+function cellsOf(text: string, spec: ReadSpec, around: Surroundings): readonly string[] {
+  const split = (at: RegExp) =>
+    text
+      .split(at)
+      .map((cell) => cell.trim())
+      .filter((cell) => cell !== '');
+  if (/[\t;]/.test(text)) return split(/[\t;]/);
+  if (readQuantity(text, spec, around).ok) return [text];
+  const ways = [split(/,\s+/), split(/,/), split(/,?\s+/)].filter((cells) => cells.length > 1);
+  return ways.find((cells) => good(cells.map((cell) => readQuantity(cell, spec, around)))) ?? [text];
+}
+
+/** How the column marks decimals, if one of its numbers leaves no doubt. */
+function markOf(lines: readonly string[]): DecimalMark | undefined {
+  const sure = (sign: DecimalMark) =>
+    lines.some((line) => new RegExp(`(^|[^\\d.,])\\d+\\${sign}(\\d{1,2}|\\d{4,})(?![\\d.,])`).test(line));
+  const [points, commas] = [sure('.'), sure(',')];
+  return points === commas ? undefined : points ? '.' : ',';
+}
+
+/** The unit at the end of a heading: `Level / dBm`, `Power (mW)`, `Power in mW`. */
+function headingUnit(heading: string): UnitName | undefined {
+  const word = /(?:[([/]|\bin)\s*([^\s()[\]/]+)\s*[)\]]?$/u.exec(normalise(heading))?.[1];
+  return word === undefined ? undefined : unitOf(word);
+}
+
+const isHeading = (text: string): boolean =>
+  /\p{L}/u.test(text) && !/^[\s"'(]*[-+\u2212\u00b1]?[\d.,]/u.test(text);
+
+/** Whether the rows are pairs whose first cells count 1, 2, 3 ... */
+function isNumbered(rows: readonly Row[]): boolean {
+  return (
+    rows.length > 1 &&
+    rows.every(({ cells }, index) => cells.length === 2 && cells[0]?.replace('.', '') === String(index + 1))
+  );
+}
+
+function rowsOf(text: string): readonly { line: number; text: string }[] {
+  return text
+    .split(/\r\n|\r|\n/)
+    .map((line, index) => ({ line: index + 1, text: line }))
+    .filter((row) => cleanText(row.text).trim() !== '');
+}
+
+/**
+ * Reads pasted readings: one or several to a line, set apart by line ends, tabs, semicolons, commas or spaces, with decimal
+ * point or comma, with or without units, under a heading or not. Lines that are none are told with their number; the good
+ * ones stay. Never throws.
+ */
+export function readColumn(text: string, spec: ReadSpec): ColumnRead {
+  const lines = rowsOf(text);
+  const first = lines[0];
+  const heading = first !== undefined && isHeading(first.text) ? cleanText(first.text).trim() : undefined;
+  const data = heading === undefined ? lines : lines.slice(1);
+  const unit = heading === undefined ? undefined : headingUnit(heading);
+  const around: Surroundings = {
+    mark: markOf(data.map((row) => row.text)),
+    unit: unit !== undefined && kindOf(spec.kind).units[unit] !== undefined ? unit : undefined,
+  };
+  const rows = data.map((row) => ({ ...row, cells: cellsOf(row.text, spec, around) }));
+  const numbered = isNumbered(rows);
+  const values: ColumnRead['values'][number][] = [];
+  const problems: ColumnRead['problems'][number][] = [];
+  for (const { line, cells } of rows)
+    for (const cell of numbered ? cells.slice(1) : cells) {
+      const read = readQuantity(cell, spec, around);
+      if (read.ok) values.push({ line, value: read.value, unit: read.unit });
+      else problems.push({ line, text: cell, problem: `Line ${line}, ${quoted(cell)}: ${read.problem}` });
+    }
+  return { values, problems, heading, numbered };
+}

@@ -1,0 +1,177 @@
+import { dbwToLevel, levelDbm, levelToPower, powerToLevel, powerW } from '#compute';
+import type { UnitName } from '../units.ts';
+
+/** Turns a number in a typed unit into the kind's own unit; undefined where there is none (the level of no power). */
+type Convert = (value: number) => number | undefined;
+
+/** One kind of quantity that can be typed. */
+export interface Kind {
+  /** As in "a level is expected". */
+  readonly name: string;
+  /** The unit taken where none is typed, and the one that values are given in. */
+  readonly base: UnitName;
+  /** Accepted units in the order in which the sentence names them, with the way to the base. */
+  readonly units: Readonly<Partial<Record<UnitName, Convert>>>;
+  /** Units that keep their own number: limits in percent do not become dB here. */
+  readonly kept?: readonly UnitName[];
+  /** Whether a plus-minus before the number is natural. */
+  readonly plusMinus?: true;
+  /** A number for the example in the sentence. */
+  readonly example: { readonly value: number; readonly decimals: number };
+  /** What to say of a unit that is often mistaken for a right one. */
+  readonly hints?: Readonly<Partial<Record<UnitName, string>>>;
+}
+
+const times =
+  (factor: number): Convert =>
+  (value) =>
+    value * factor;
+
+/** Beyond this a level or a power does not fit a double; no transmitter comes near. */
+const LARGEST_DBM = 1000;
+
+/** Level of a power in the given unit. */
+const levelOf =
+  (watts: number): Convert =>
+  (value) =>
+    value * watts > 0 ? powerToLevel(powerW(value * watts)) : undefined;
+const powerOf =
+  (toDbm: (value: number) => number): Convert =>
+  (value) =>
+    Math.abs(value) > LARGEST_DBM ? undefined : levelToPower(levelDbm(toDbm(value)));
+
+/** Peak-to-peak over RMS of a sine: 2 sqrt 2. */
+const sinePeaks = () => 2 * Math.SQRT2;
+
+const RATIO = 'dB is a ratio and says nothing without \u201crelative to what\u201d.';
+const LEVEL = 'dBm is a level; a gain or a limit is a ratio and has dB.';
+
+const make = {
+  level: (): Kind => ({
+    name: 'a level',
+    base: 'dBm',
+    units: { dBm: times(1), dBW: dbwToLevel, W: levelOf(1), mW: levelOf(1e-3), uW: levelOf(1e-6) },
+    example: { value: 23, decimals: 0 },
+    hints: { dB: RATIO },
+  }),
+  power: (): Kind => ({
+    name: 'a power',
+    base: 'W',
+    units: {
+      W: times(1),
+      mW: times(1e-3),
+      uW: times(1e-6),
+      kW: times(1e3),
+      dBm: powerOf((dbm) => dbm),
+      dBW: powerOf(dbwToLevel),
+    },
+    example: { value: 0.2, decimals: 1 },
+    hints: { dB: RATIO },
+  }),
+  gain: (): Kind => ({
+    name: 'a gain (negative for a loss)',
+    base: 'dB',
+    units: { dB: times(1) },
+    example: { value: -20, decimals: 0 },
+    hints: { dBm: LEVEL },
+  }),
+  halfWidthDb: (): Kind => ({
+    name: 'a limit',
+    base: 'dB',
+    units: { dB: times(1) },
+    plusMinus: true,
+    example: { value: 0.5, decimals: 1 },
+    hints: { dBm: LEVEL },
+  }),
+  halfWidth: (): Kind => ({
+    name: 'a limit',
+    base: 'dB',
+    units: { dB: times(1), percent: times(1) },
+    kept: ['percent'],
+    plusMinus: true,
+    example: { value: 0.5, decimals: 1 },
+    hints: { dBm: LEVEL },
+  }),
+  percent: (): Kind => ({
+    name: 'a percentage',
+    base: 'percent',
+    units: { percent: times(1), ppm: times(1e-4) },
+    plusMinus: true,
+    example: { value: 3, decimals: 0 },
+  }),
+  volts: (): Kind => ({
+    name: 'a voltage',
+    base: 'V',
+    units: { V: times(1), mV: times(1e-3) },
+    plusMinus: true,
+    example: { value: 5, decimals: 0 },
+  }),
+  voltsRms: (): Kind => ({
+    name: 'a voltage RMS (of a sine)',
+    base: 'Vrms',
+    units: {
+      Vrms: times(1),
+      V: times(1),
+      mV: times(1e-3),
+      Vp: times(Math.SQRT1_2),
+      Vpp: times(1 / sinePeaks()),
+    },
+    example: { value: 5, decimals: 0 },
+  }),
+  voltsPeakToPeak: (): Kind => ({
+    name: 'a voltage from peak to peak (of a sine)',
+    base: 'Vpp',
+    units: { Vpp: times(1), V: times(1), mV: times(1e-3), Vp: times(2), Vrms: times(sinePeaks()) },
+    example: { value: 20.4, decimals: 1 },
+  }),
+  ohms: (): Kind => ({
+    name: 'a resistance',
+    base: 'ohm',
+    units: { ohm: times(1), kohm: times(1e3) },
+    example: { value: 50, decimals: 0 },
+  }),
+  amperes: (): Kind => ({
+    name: 'a current',
+    base: 'A',
+    units: { A: times(1), mA: times(1e-3) },
+    example: { value: 0.2, decimals: 1 },
+  }),
+  megahertz: (): Kind => ({
+    name: 'a frequency',
+    base: 'MHz',
+    units: { MHz: times(1), kHz: times(1e-3), GHz: times(1e3) },
+    example: { value: 3.58, decimals: 2 },
+  }),
+  kelvin: (): Kind => ({
+    name: 'a difference of temperature',
+    base: 'K',
+    units: { K: times(1), degC: times(1) },
+    plusMinus: true,
+    example: { value: 5, decimals: 0 },
+  }),
+  celsius: (): Kind => ({
+    name: 'a temperature',
+    base: 'degC',
+    units: { degC: times(1), K: (kelvin) => kelvin - 273.15 },
+    example: { value: 20, decimals: 0 },
+  }),
+  micrometres: (): Kind => ({
+    name: 'a length',
+    base: 'um',
+    units: { um: times(1), mm: times(1e3) },
+    plusMinus: true,
+    example: { value: 0.2, decimals: 1 },
+  }),
+  number: (): Kind => ({
+    name: 'a number without a unit',
+    base: 'none',
+    units: { none: times(1) },
+    example: { value: 2, decimals: 0 },
+  }),
+} as const;
+
+/** Names of the kinds of quantity that can be typed. */
+export type KindName = keyof typeof make;
+
+/** The kind of that name. */
+export const kindOf = (name: KindName): Kind => make[name]();
