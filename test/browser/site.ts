@@ -1,0 +1,44 @@
+import { test as base, expect, type Page } from '@playwright/test';
+import { builtPages } from '../site/pages.ts';
+
+/** Every page of the built site; the gates run on each. */
+export const pages = builtPages('.site');
+export const pagesWithIslands = pages.filter(({ html }) => html.includes('<astro-island'));
+export const pagesWithFigures = pages.filter(({ html }) => /<svg\b/.test(html));
+
+/** Whatever a page says to the console, throws, fetches in vain or from elsewhere, or tries against the content policy. */
+function listen(page: Page, complaints: string[]): void {
+  page.on('console', (message) => complaints.push(`console ${message.type()}: ${message.text()}`));
+  page.on('pageerror', (error) => complaints.push(`thrown: ${error.message}`));
+  page.on('requestfailed', (request) =>
+    complaints.push(`failed: ${request.url()} ${request.failure()?.errorText}`),
+  );
+  page.on('response', (response) => {
+    if (response.status() >= 400) complaints.push(`${response.status()}: ${response.url()}`);
+  });
+  page.on('request', (request) => {
+    const { protocol, hostname } = new URL(request.url());
+    const inside = ['data:', 'blob:'].includes(protocol) || hostname === '127.0.0.1';
+    if (!inside) complaints.push(`left the site: ${request.url()}`);
+  });
+}
+
+/** Playwright's test, where each page that a test opens has to keep quiet. */
+export const test = base.extend<{ quiet: undefined }>({
+  quiet: [
+    async ({ context }, use) => {
+      const complaints: string[] = [];
+      await context.addInitScript(() => {
+        document.addEventListener('securitypolicyviolation', (event) =>
+          console.error(`content policy: ${event.violatedDirective} ${event.blockedURI}`),
+        );
+      });
+      context.on('page', (page) => listen(page, complaints));
+      await use(undefined);
+      expect(complaints, 'complaints of the page').toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+export { expect };

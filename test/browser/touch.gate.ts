@@ -1,0 +1,44 @@
+import type { CDPSession, Page } from '@playwright/test';
+import { awake } from './awake.ts';
+import { expect, pagesWithFigures, test } from './site.ts';
+
+test.use({ viewport: { width: 320, height: 480 }, hasTouch: true, isMobile: true });
+
+interface Place {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Swipes by 120 pixels of finger from a place on the screen, towards where the page goes on; answers how far it scrolled. */
+async function swipe(page: Page, devtools: CDPSession, { x, y }: Place): Promise<number> {
+  const from = await page.evaluate(() => scrollY);
+  const room = await page.evaluate(() => document.documentElement.scrollHeight - innerHeight - scrollY);
+  const yDistance = room > 150 ? -120 : 120;
+  await devtools.send('Input.synthesizeScrollGesture', {
+    x,
+    y,
+    yDistance,
+    gestureSourceType: 'touch',
+    speed: 2000,
+  });
+  return Math.abs((await page.evaluate(() => scrollY)) - from);
+}
+
+for (const { path } of pagesWithFigures) {
+  test(`a finger scrolls ${path} over each figure`, async ({ page }) => {
+    await page.goto(path);
+    await awake(page);
+    const devtools = await page.context().newCDPSession(page);
+    const figures = await page.locator('main svg:not(svg svg):visible').all();
+    expect(figures.length).toBeGreaterThan(0);
+    for (const figure of figures) {
+      for (const share of [0.25, 0.5, 0.75]) {
+        await figure.evaluate((node) => node.scrollIntoView({ block: 'center' }));
+        const box = await figure.boundingBox();
+        if (!box) throw new Error('touch: wish a figure with a box');
+        const place = { x: box.x + share * box.width, y: box.y + box.height / 2 };
+        expect(await swipe(page, devtools, place), `at ${share} of the width`).toBeGreaterThan(40);
+      }
+    }
+  });
+}

@@ -1,0 +1,45 @@
+import type { Page } from '@playwright/test';
+import { awake } from './awake.ts';
+import { expect, pagesWithIslands, test } from './site.ts';
+
+declare global {
+  interface Window {
+    /** What each island held when it had just woken, by its place among the islands of the page. */
+    wokenIslands: Record<number, string>;
+  }
+}
+
+/** Notes what an island holds in the moment it has woken, before its effects and the next frame. */
+const noteWaking = (page: Page): Promise<unknown> =>
+  page.addInitScript(() => {
+    window.wokenIslands = {};
+    const note = (event: Event): void => {
+      const island = event.target as Element;
+      window.wokenIslands[[...document.querySelectorAll('astro-island')].indexOf(island)] = island.innerHTML;
+    };
+    document.addEventListener('astro:hydrate', note, true);
+  });
+
+/**
+ * What each island held as the server wrote it, by its place. The browser parses it here as it parses a page, so that the two
+ * texts differ only where the islands do; the one thing taken out on both sides is comments, with which Astro marks the end of an
+ * island's children.
+ */
+const written = (page: Page, html: string): Promise<Record<number, string>> =>
+  page.evaluate((text) => {
+    const parsed = new DOMParser().parseFromString(text, 'text/html');
+    return { ...[...parsed.querySelectorAll('astro-island')].map((island) => island.innerHTML) };
+  }, html);
+
+const withoutComments = (islands: Record<number, string>): readonly (readonly [string, string])[] =>
+  Object.entries(islands).map(([place, html]) => [place, html.replace(/<!--[\s\S]*?-->/g, '')] as const);
+
+for (const { path, html } of pagesWithIslands) {
+  test(`the islands of ${path} wake as they were written`, async ({ page }) => {
+    await noteWaking(page);
+    await page.goto(path);
+    await awake(page);
+    const woken = await page.evaluate(() => window.wokenIslands);
+    expect(withoutComments(woken)).toEqual(withoutComments(await written(page, html)));
+  });
+}

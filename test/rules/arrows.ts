@@ -1,0 +1,60 @@
+/** Folders of `src` whose files know each other only along the arrows; `prose` is `layouts/prose`. */
+export const folders = [
+  'compute',
+  'formulas',
+  'sheet',
+  'text',
+  'styles',
+  'figures',
+  'address',
+  'store',
+  'search',
+  'examples',
+  'questions',
+  'checks',
+  'widgets',
+  'bench',
+  'practice',
+  'stage',
+  'prose',
+  'layouts',
+  'lessons',
+  'pages',
+  'build',
+] as const;
+
+export type Folder = (typeof folders)[number];
+
+const data = ['sheet', 'text'] as const;
+const drawn = ['formulas', 'sheet', 'text', 'styles'] as const;
+const parts = [...drawn, 'figures', 'address', 'store', 'questions'] as const;
+const applications = [...parts, 'widgets', 'search', 'examples', 'checks'] as const;
+const frames = [...applications, 'bench', 'practice', 'stage', 'prose', 'layouts'] as const;
+
+/**
+ * Which other folders a folder may import from. `#compute`, the door of the computation, is open to all but `compute`, `styles` and
+ * `build`; past the door goes nobody.
+ */
+export const mayImport: Record<Folder, readonly Folder[]> = {
+  compute: [],
+  styles: [],
+  formulas: [],
+  sheet: [],
+  text: [],
+  figures: drawn,
+  address: drawn,
+  store: [...data, 'address'],
+  search: data,
+  examples: data,
+  questions: data,
+  checks: data,
+  widgets: parts,
+  bench: applications,
+  practice: applications,
+  stage: applications,
+  prose: frames,
+  layouts: frames,
+  lessons: frames,
+  pages: [...frames, 'lessons'],
+  build: ['styles', 'figures', 'text'],
+};

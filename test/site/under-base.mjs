@@ -1,0 +1,13 @@
+// Builds the site a second time as a club would publish it, under a path of its host: `node test/site/under-base.mjs`.
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath, pathToFileURL } from 'node:url';
+
+/** Where the second build lies, and the path it is made for. */
+export const underBase = { directory: '.cache/under-base', base: '/club/watt/' };
+
+if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
+  const astro = fileURLToPath(new URL('../../src/build/astro.mjs', import.meta.url));
+  const env = { ...process.env, SITE_BASE: underBase.base, SITE_OUT: underBase.directory };
+  process.exitCode =
+    spawnSync(process.execPath, [astro, 'build', '--silent'], { stdio: 'inherit', env }).status ?? 1;
+}
