@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import type { Check, Figure } from '../../src/checks/check.ts';
+import { chapters } from '../../src/checks/index.ts';
+import { checksOf, summaryOf } from '../../src/checks/summary.ts';
+
+const figure = (printed: string, computed: number, more: Partial<Figure> = {}): Figure => ({
+  what: printed,
+  printed,
+  unit: '',
+  compute: () => computed,
+  ...more,
+});
+
+const check = (id: string, figures: readonly Figure[]): Check => ({
+  id,
+  clause: 'invented',
+  title: 'invented',
+  status: 'published',
+  figures,
+});
+
+const differs = { exact: '3.000', because: 'invented' };
+
+describe('the sum over all checks', () => {
+  it('counts what agrees, what is explained and what is open, and leaves none out', () => {
+    const sum = summaryOf([
+      check('a', [figure('1.00', 1.004), figure('2.00', 3, { differs })]),
+      check('b', [figure('5', 6)]),
+    ]);
+    expect(sum).toMatchObject({ checks: 2, figures: 3, agreeing: 1, explained: 1, open: 1 });
+  });
+
+  it('finds the largest relative difference among those that agree only', () => {
+    const sum = summaryOf([
+      check('a', [figure('1.0', 1.04), figure('5.0', 5.04)]),
+      check('b', [figure('5', 9)]),
+    ]);
+    expect(sum.largestAgreeing?.where.figure.what).toBe('1.0');
+    expect(sum.largestAgreeing?.relative).toBeCloseTo(0.04, 12);
+  });
+
+  it('finds it apart for values printed with seven digits or more; leading zeros are no digits', () => {
+    const sum = summaryOf([
+      check('a', [figure('1.000000', 1.0000004), figure('0.000123', 0.0001232), figure('123456', 123456.4)]),
+    ]);
+    expect(sum.largestOfLongPrints?.where.figure.what).toBe('1.000000');
+    expect(sum.largestAgreeing?.where.figure.what).toBe('0.000123');
+  });
+
+  it('has no largest difference of nothing', () => {
+    expect(summaryOf([])).toEqual({ checks: 0, figures: 0, agreeing: 0, explained: 0, open: 0 });
+  });
+
+  it('leaves nothing open in the list of this site', () => {
+    expect(summaryOf(checksOf(chapters())).open).toBe(0);
+  });
+});
