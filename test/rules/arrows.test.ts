@@ -8,12 +8,12 @@ import { type Folder, folders, mayImport } from './arrows.ts';
 import { arrowsText } from './arrows-config.ts';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
-/** A file in the folder, two levels deep as most are, and the same place seen from a neighbour. */
+/** A file in the folder, two levels deep as most are, and the same place seen from a neighbour; the lessons lie in tracks, beside data for prose. */
 const fileIn = (folder: Folder): string =>
   folder === 'prose' ? 'src/layouts/prose/a.ts' : `src/${folder}/deep/a.ts`;
 const seenFrom = (from: Folder, to: Folder): string => {
   const up = '../../';
-  const place = to === 'prose' ? 'layouts/prose' : to;
+  const place = { prose: 'layouts/prose', lessons: 'lessons/sums' }[to as string] ?? to;
   return from === 'prose' && to === 'layouts' ? '../link.ts' : `${up}${place}/b.ts`;
 };
 
@@ -56,6 +56,7 @@ const others: readonly Try[] = [
   { from: 'src/layouts/prose/Formula.ts', source: "import katex from 'katex';", allowed: true },
   { from: 'src/layouts/prose/Formula.ts', source: "import { line } from 'd3';", allowed: false },
   { from: 'src/layouts/prose/a.ts', source: "import '../../lessons/values.ts';", allowed: true },
+  { from: 'src/layouts/prose/a.ts', source: "import '../../lessons/sums/one.mdx';", allowed: false },
   { from: 'test/text/a.test.ts', source: "import '../../src/compute/decibel.ts';", allowed: false },
   { from: 'test/compute/a.test.ts', source: "import '../../src/compute/decibel.ts';", allowed: true },
 ];
