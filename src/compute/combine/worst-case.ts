@@ -1,0 +1,50 @@
+import type { Model, SumModel } from '../model.ts';
+import type { WorstCase } from '../result.ts';
+import { checkModel } from './check-model.ts';
+import { extremesOf } from './extremes.ts';
+import { isLimited } from './input.ts';
+import { mergeCauses } from './merge-causes.ts';
+import { sensitivitiesOf } from './sensitivities.ts';
+
+/** A sum: the limits of its independent terms, those under one cause together. */
+function worstSum(model: SumModel): WorstCase {
+  const merged = mergeCauses(model);
+  let [lower, upper] = [merged.constant, merged.constant];
+  const unlimited = new Set<string>();
+  for (const { ids, distribution, sensitivity } of merged.terms) {
+    const { limits } = distribution;
+    const ends = [sensitivity * limits.lower, sensitivity * limits.upper];
+    if (ends.every((end) => Number.isFinite(end))) {
+      lower += Math.min(...ends);
+      upper += Math.max(...ends);
+      continue;
+    }
+    const centre = sensitivity * (distribution.mean ?? distribution.quantile(0.5));
+    lower += centre;
+    upper += centre;
+    for (const id of ids) unlimited.add(id);
+  }
+  return {
+    interval: { lower, upper },
+    unlimited: model.inputs.filter(({ id }) => unlimited.has(id)).map(({ id }) => id),
+  };
+}
+
+/**
+ * The ends that the output reaches when every limited input sits at its unfavourable limit; inputs under one cause move
+ * together, so that what cancels in a ratio does not count. Inputs without a limit on both sides stay at their centre and
+ * are named in `unlimited`: the ends then guarantee nothing. Correlation coefficients are ignored, as a limit knows none.
+ * Exact for a sum. For a function exact if it is monotone in each input between its limits (middles are tried too, so
+ * that a single bend there is seen in part only).
+ * @throws RangeError for a model that cannot be evaluated (see `checkModel`).
+ * Source: common practice ("adding the limits").
+ */
+export function worstCaseOf({ model }: { model: Model }): WorstCase {
+  checkModel('worstCaseOf', model);
+  if (model.kind === 'sum') return worstSum(model);
+  const slopes = sensitivitiesOf({ model }).map(({ value }) => value);
+  return {
+    interval: extremesOf(model, slopes),
+    unlimited: model.inputs.filter((input, i) => !isLimited(input) && slopes[i] !== 0).map(({ id }) => id),
+  };
+}
