@@ -1,0 +1,88 @@
+import type { AddressSpec, Fields } from '../../src/address/field-spec.ts';
+
+/** Fields of every type, for tests of the codec. Labels and values are invented. */
+export const fields = {
+  pad: {
+    type: 'number',
+    key: 'p',
+    label: 'First pad',
+    kind: 'gain',
+    min: -60,
+    max: 60,
+    step: 0.1,
+    decimals: 1,
+    default: -20,
+  },
+  repeats: {
+    type: 'number',
+    key: 'n',
+    label: 'Readings',
+    kind: 'number',
+    min: 1,
+    max: 50,
+    step: 1,
+    decimals: 0,
+    whole: true,
+    default: 5,
+  },
+  rating: {
+    type: 'maybe',
+    key: 'r',
+    label: 'Rating',
+    kind: 'power',
+    min: 0,
+    max: 1e4,
+    step: 0.1,
+    decimals: 1,
+    default: undefined,
+  },
+  limit: {
+    type: 'maybe',
+    key: 'u',
+    label: 'Upper limit',
+    kind: 'level',
+    min: -60,
+    max: 60,
+    step: 0.5,
+    decimals: 1,
+    default: 28.5,
+  },
+  rule: {
+    type: 'choice',
+    key: 'd',
+    label: 'Rule',
+    choices: { simple: 's', guardBand: 'g' },
+    default: 'simple',
+  },
+  title: { type: 'text', key: 't', label: 'Title', maxLength: 40, default: 'The club\u2019s transmitter' },
+  links: {
+    type: 'list',
+    key: 'l',
+    label: 'Links',
+    maxLength: 24,
+    of: {
+      label: { type: 'text', key: 'n', label: 'Name', maxLength: 40, default: '' },
+      lossDb: {
+        type: 'number',
+        key: 'g',
+        label: 'Loss',
+        kind: 'gain',
+        min: -100,
+        max: 100,
+        step: 0.1,
+        decimals: 1,
+        default: 0,
+      },
+      form: {
+        type: 'choice',
+        key: 'f',
+        label: 'Form',
+        choices: { limits: 'l', expanded: 'u' },
+        default: 'limits',
+      },
+    },
+    default: [{ label: '20 dB pad', lossDb: 20, form: 'limits' }],
+  },
+} as const satisfies Fields;
+
+export const spec = { version: 1, fields } as const satisfies AddressSpec;
