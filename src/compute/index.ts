@@ -1,5 +1,6 @@
 /** The one door to the computation: everything public is exported here, by name, sorted by file. */
 
+export { combinedBandwidth, gaussianLossDb, riseTimeS, singlePoleLossDb } from './bandwidth.ts';
 export { cautionsOf, exceeded, upperLevel } from './caution.ts';
 export type {
   Caution,
@@ -63,6 +64,21 @@ export {
   levelToVolts,
   voltsToLevel,
 } from './level-voltage.ts';
+export type {
+  DcSubstitutionInfluence,
+  DcSubstitutionReading,
+  DcSubstitutionUnit,
+} from './method/dc-substitution.ts';
+export { dcSubstitution } from './method/dc-substitution.ts';
+export type { InLineReading, ReflectionOutcome, ScaleReading } from './method/in-line.ts';
+export { inLinePower, inLineReflection } from './method/in-line.ts';
+export type { Influence, MethodOutcome, MethodSpace, OutOfRange, RelativeUnit } from './method/method.ts';
+export type { OscilloscopeReading } from './method/oscilloscope.ts';
+export { oscilloscope } from './method/oscilloscope.ts';
+export type { PadsReading } from './method/pads.ts';
+export { padsIntoMeter } from './method/pads.ts';
+export type { PeakDetectorReading } from './method/peak-detector.ts';
+export { peakDetector } from './method/peak-detector.ts';
 export type { MismatchMagnitudes, TwoPort } from './mismatch-limits.ts';
 export { mismatchLimits, reflectionThrough } from './mismatch-limits.ts';
 export type { Correlation, FunctionModel, Input, Model, SumModel } from './model.ts';
