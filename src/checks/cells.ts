@@ -1,0 +1,52 @@
+import { numberText } from '../text/quantity-text.ts';
+import type { Figure } from './check.ts';
+import { outcomeOf } from './outcome.ts';
+import { readPrinted } from './printed.ts';
+
+/** Digits shown beyond the printed ones: enough to see how it rounds. */
+const MORE_DECIMALS = 2;
+/** Significant digits that a double can bear. */
+const MOST_DIGITS = 16;
+/** Digits of a value that only has to stay below a bound. */
+const BOUND_DIGITS = 3;
+
+/** Decimal exponent of a value: 2 for 123, -1 for 0.5; 0 for 0. */
+const exponentOf = (value: number): number => (value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value))));
+
+/** The printed value with a true minus sign, as the page shows it. */
+export const printedText = ({ printed }: Figure): string => printed.replace('-', '\u2212');
+
+/** This site's value, with two digits more than printed so that a reader sees how it rounds. */
+export function computedText(figure: Figure): string {
+  const { computed } = outcomeOf(figure);
+  const { decimals, isUpperBound } = readPrinted(figure.printed);
+  const bearable = MOST_DIGITS - 1 - exponentOf(computed);
+  const wanted = isUpperBound ? BOUND_DIGITS - 1 - exponentOf(computed) : decimals + MORE_DECIMALS;
+  return numberText('shown', { value: computed, decimals: Math.max(0, Math.min(wanted, bearable)) });
+}
+
+/** Below this a tolerance is told as a power of ten. */
+const SMALL = 1e-4;
+const SUPERSCRIPT = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+
+/** A tolerance as text: `0.003`, or `10⁻¹⁴` (rounded up to the next power of ten) where zeros would hide it. */
+function allowedText(allowed: number): string {
+  if (allowed >= SMALL)
+    return numberText('shown', { value: allowed, decimals: Math.max(0, -exponentOf(allowed)) });
+  const power = Math.ceil(Math.log10(allowed) - 1e-9);
+  return `10⁻${[...String(-power)].map((digit) => SUPERSCRIPT[Number(digit)]).join('')}`;
+}
+
+/** How the two stand to each other, in words. */
+export function agreementText(figure: Figure): string {
+  const { agrees, allowed } = outcomeOf(figure);
+  if (figure.differs) return 'differs, explained';
+  if (!agrees) return 'does not agree';
+  if (figure.tolerance) return `agrees within ${allowedText(allowed)}`;
+  return readPrinted(figure.printed).isUpperBound ? 'is below' : 'agrees';
+}
+
+/** The reasons for tolerances of a check, each once. */
+export const toleranceReasons = (figures: readonly Figure[]): string[] => [
+  ...new Set(figures.flatMap(({ tolerance }) => (tolerance ? [tolerance.because] : []))),
+];

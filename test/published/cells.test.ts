@@ -1,0 +1,52 @@
+import { describe, expect, it } from 'vitest';
+import { agreementText, computedText, printedText, toleranceReasons } from '../../src/checks/cells.ts';
+import type { Figure } from '../../src/checks/check.ts';
+
+const figure = (printed: string, computed: number, more: Partial<Figure> = {}): Figure => ({
+  what: 'invented',
+  printed,
+  unit: '',
+  compute: () => computed,
+  ...more,
+});
+
+describe('a figure on the page', () => {
+  it('shows two digits more than print, so that a reader sees how it rounds', () => {
+    expect(computedText(figure('6.31', 6.313752))).toBe('6.3138');
+    expect(computedText(figure('32', 31.6578))).toBe('31.66');
+    expect(computedText(figure('-3.92', -3.919928))).toBe('−3.9199');
+  });
+
+  it('shows no more digits than a double bears', () => {
+    expect(computedText(figure('1.7320508075688772', 3 ** 0.5))).toBe('1.732050807568877');
+  });
+
+  it('shows three digits of what only has to stay below a bound', () => {
+    expect(computedText(figure('< 0.0001', 9.8659e-8))).toBe('0.0000000987');
+    expect(computedText(figure('< 2.5', 2.275))).toBe('2.28');
+  });
+
+  it('prints a true minus sign', () => {
+    expect(printedText(figure('-19.9', -19.9))).toBe('−19.9');
+  });
+
+  it('tells agreement, a bound kept, a tolerance, a known difference and a failure apart', () => {
+    expect(agreementText(figure('1.0', 1.04))).toBe('agrees');
+    expect(agreementText(figure('< 1.0', 0.9))).toBe('is below');
+    expect(agreementText(figure('1.0', 1.2))).toBe('does not agree');
+    const differs = { exact: '1.2', because: 'invented' };
+    expect(agreementText(figure('1.0', 1.2, { differs }))).toBe('differs, explained');
+    const tolerance = { within: 0.003, because: 'noise' };
+    expect(agreementText(figure('1.000', 1.002, { tolerance }))).toBe('agrees within 0.003');
+    const tiny = { within: 1e-14, because: 'bits' };
+    expect(agreementText(figure('1.000', 1, { tolerance: tiny }))).toBe('agrees within 10⁻¹⁴');
+    const odd = { within: 3e-12, because: 'bits' };
+    expect(agreementText(figure('1.000', 1, { tolerance: odd }))).toBe('agrees within 10⁻¹¹');
+  });
+
+  it('gives each reason for a tolerance once', () => {
+    const tolerance = { within: 0.003, because: 'noise' };
+    const figures = [figure('1', 1, { tolerance }), figure('2', 2, { tolerance }), figure('3', 3)];
+    expect(toleranceReasons(figures)).toEqual(['noise']);
+  });
+});
