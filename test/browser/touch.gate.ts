@@ -9,18 +9,24 @@ interface Place {
   readonly y: number;
 }
 
-/** Swipes by 120 pixels of finger from a place on the screen, towards where the page goes on; answers how far it scrolled. */
+const steps = 12;
+const stepPx = 10;
+
+/** Swipes with one finger from a place on the screen, towards where the page goes on; answers how far the page went, in pixels. */
 async function swipe(page: Page, devtools: CDPSession, { x, y }: Place): Promise<number> {
   const from = await page.evaluate(() => scrollY);
   const room = await page.evaluate(() => document.documentElement.scrollHeight - innerHeight - scrollY);
-  const yDistance = room > 150 ? -120 : 120;
-  await devtools.send('Input.synthesizeScrollGesture', {
-    x,
-    y,
-    yDistance,
-    gestureSourceType: 'touch',
-    speed: 2000,
-  });
+  const sign = room > steps * stepPx ? -1 : 1;
+  await devtools.send('Input.dispatchTouchEvent', { type: 'touchStart', touchPoints: [{ x, y }] });
+  for (let step = 1; step <= steps; step += 1) {
+    const touchPoints = [{ x, y: y + sign * step * stepPx }];
+    await devtools.send('Input.dispatchTouchEvent', { type: 'touchMove', touchPoints });
+  }
+  await devtools.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
+  // the page follows the finger in the next frames
+  await page
+    .waitForFunction((top) => Math.abs(scrollY - top) > 40, from, { timeout: 1000 })
+    .catch(() => undefined);
   return Math.abs((await page.evaluate(() => scrollY)) - from);
 }
 

@@ -1,0 +1,48 @@
+import { existsSync, readFileSync, rmSync } from 'node:fs';
+
+/** How many checks of a step held, and how many did not. */
+export interface Counts {
+  readonly passed: number;
+  readonly failed: number;
+}
+
+const reports = '.reports';
+type Kind = 'one' | 'vitest' | 'site' | 'playwright';
+
+const fileOf = (kind: Kind): string =>
+  ({
+    one: '',
+    vitest: `${reports}/unit.json`,
+    site: `${reports}/site.json`,
+    playwright: `${reports}/browser.json`,
+  })[kind];
+
+/** A test that is skipped or left to do proves nothing: it counts as failed. */
+const readers: Record<Exclude<Kind, 'one'>, (report: Record<string, unknown>) => Counts> = {
+  vitest: (report) => ({
+    passed: Number(report.numPassedTests),
+    failed: Number(report.numFailedTests) + Number(report.numPendingTests) + Number(report.numTodoTests),
+  }),
+  site: ({ passed, failed }) => ({ passed: Number(passed), failed: Number(failed) }),
+  playwright: ({ stats }) => {
+    const { expected, unexpected, flaky, skipped } = stats as Record<string, number>;
+    return { passed: expected ?? 0, failed: (unexpected ?? 0) + (flaky ?? 0) + (skipped ?? 0) };
+  },
+};
+
+/** Takes away the report of an earlier run, so that it is not counted for this one. */
+export function forget(kind: Kind): void {
+  if (kind !== 'one') rmSync(fileOf(kind), { force: true });
+}
+
+/** Counts of a step that ended well or not; a runner that leaves no report, fails otherwise or finds no test has failed once. */
+export function count(kind: Kind, endedWell: boolean): Counts {
+  if (kind === 'one') return endedWell ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+  const file = fileOf(kind);
+  if (!existsSync(file)) return { passed: 0, failed: 1 };
+  const { passed, failed } = readers[kind](JSON.parse(readFileSync(file, 'utf8')) as Record<string, unknown>);
+  const broken = failed === 0 && (!endedWell || !(passed > 0));
+  return { passed, failed: broken ? 1 : failed };
+}
+
+export type { Kind };

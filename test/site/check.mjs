@@ -1,0 +1,58 @@
+// Checks the built site without a browser, and prints what its pages weigh: `npm run site`.
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { brokenLinks } from './links.ts';
+import { fetchedFromElsewhere, headProblems, inlineStyles, invalidMarkup, weakPolicies } from './markup.ts';
+import { builtPages } from './pages.ts';
+import { underBase } from './under-base.mjs';
+import { budget, weigh } from './weights.ts';
+
+const site = { directory: '.site', base: '/', pages: builtPages('.site') };
+const club = { ...underBase, pages: builtPages(underBase.directory) };
+const weights = site.pages.map((page) => ({
+  path: page.path,
+  weight: weigh(site, page),
+  most: budget(page.path),
+}));
+
+/** @param {'script' | 'html' | 'css' | 'font'} part @returns {string[]} */
+const tooHeavy = (part) =>
+  weights
+    .filter(({ weight, most }) => weight[part] > most[part])
+    .map(({ path, weight, most }) => `${path}: ${weight[part]} bytes of ${part}, at most ${most[part]}`);
+
+/** @type {Record<string, readonly string[]>} what each check found wrong */
+const checks = {
+  'HTML is valid': invalidMarkup(site),
+  'links lead somewhere': brokenLinks(site),
+  'links lead somewhere under a base path': brokenLinks(club),
+  'both builds have the same pages': site.pages.length === club.pages.length ? [] : ['they do not'],
+  'no style attribute is left': inlineStyles(site),
+  'the content policy is strict': weakPolicies(site),
+  'nothing is fetched from elsewhere': fetchedFromElsewhere(site),
+  'heads are whole and differ': headProblems(site),
+  'script within budget': tooHeavy('script'),
+  'HTML within budget': tooHeavy('html'),
+  'CSS within budget': tooHeavy('css'),
+  'font within budget': tooHeavy('font'),
+};
+
+/** @param {number} bytes */
+const shown = (bytes) => (bytes / 1000).toFixed(1).padStart(7);
+console.log('kB, gzip   script   html    css   font');
+for (const { path, weight } of weights) {
+  console.log(
+    `${shown(weight.script)}/${budget(path).script / 1000} ${shown(weight.html)}${shown(weight.css)}${shown(weight.font)}  ${path}`,
+  );
+}
+const failed = Object.entries(checks).filter(([, problems]) => problems.length > 0);
+for (const [name, problems] of failed) {
+  console.log(`✗ ${name}: ${problems.length}`);
+  for (const problem of problems.slice(0, 20)) console.log(`    ${problem}`);
+}
+const counts = { passed: Object.keys(checks).length - failed.length, failed: failed.length };
+mkdirSync('.reports', { recursive: true });
+writeFileSync('.reports/site.json', JSON.stringify(counts));
+console.log(
+  `site: ${counts.passed} of ${Object.keys(checks).length} checks pass, ${site.pages.length} pages`,
+);
+process.exitCode = failed.length > 0 ? 1 : 0;
