@@ -36,7 +36,17 @@ export function decode<Of extends Fields>(
   if (current.pairs === undefined)
     return { ...untouched, problems: [...problems, ...current.problems], carried: true };
   const { state, found } = stateOf(spec, current.pairs);
-  return { state, problems: [...problems, ...current.problems, ...found], carried: true };
+  return { state, problems: shortened([...problems, ...current.problems, ...found]), carried: true };
+}
+
+/** A page has room for so many sentences about one address. */
+const MOST_PROBLEMS = 20;
+
+function shortened(problems: readonly AddressProblem[]): readonly AddressProblem[] {
+  const more = problems.length - MOST_PROBLEMS;
+  if (more <= 0) return problems;
+  const told = `${more} more things in the address could not be taken.`;
+  return [...problems.slice(0, MOST_PROBLEMS), problemAt('', told, '')];
 }
 
 function stateOf<Of extends Fields>(

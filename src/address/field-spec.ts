@@ -29,11 +29,13 @@ export interface ChoiceSpec<Code extends string = string> extends Named {
   readonly default: NoInfer<Code>;
 }
 
-/** The reader's own words, in one line. */
+/** The reader's own words, or a number as it was typed, whether it can be read or not. */
 export interface TextSpec extends Named {
   readonly type: 'text';
   /** Longest text, in UTF-16 units. */
   readonly maxLength: number;
+  /** Whether the text may have several lines. */
+  readonly lines?: boolean;
   readonly default: string;
 }
 

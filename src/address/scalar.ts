@@ -4,7 +4,7 @@ import { kindOf } from '../text/read/kind.ts';
 import { limitProblem } from '../text/read/limit.ts';
 import { readQuantity } from '../text/read/quantity.ts';
 import type { ChoiceSpec, MaybeSpec, NumberSpec, ScalarSpec, TextSpec } from './field-spec.ts';
-import { decodeText, encodeText } from './text-code.ts';
+import { cleanLines, decodeText, encodeText } from './text-code.ts';
 
 /** What one value of an address means; with a problem, the value that stands instead. */
 export interface Decoded {
@@ -30,9 +30,16 @@ export function scalarFault(field: ScalarSpec, value: unknown): string | undefin
         ? undefined
         : 'is no known code';
     case 'text':
-      if (typeof value !== 'string' || cleanText(value) !== value) return 'is not one line of clean text';
-      return value.length > field.maxLength ? `is longer than ${field.maxLength}` : undefined;
+      return textFault(field, value);
   }
+}
+
+const clean = ({ lines }: TextSpec, text: string): string => (lines ? cleanLines(text) : cleanText(text));
+
+function textFault(field: TextSpec, value: unknown): string | undefined {
+  if (typeof value !== 'string' || clean(field, value) !== value)
+    return field.lines ? 'is not clean text' : 'is not one line of clean text';
+  return value.length > field.maxLength ? `is longer than ${field.maxLength}` : undefined;
 }
 
 function numberFault({ min, max, whole }: NumberSpec | MaybeSpec, value: unknown): string | undefined {
@@ -92,8 +99,8 @@ function decodeChoice(field: ChoiceSpec, value: string): Decoded {
 }
 
 function decodeLine(field: TextSpec, value: string): Decoded {
-  const { text, damaged } = decodeText(value);
-  const cut = cleanText(text.slice(0, field.maxLength));
+  const { text, damaged } = decodeText(value, field.lines);
+  const cut = clean(field, text.slice(0, field.maxLength));
   if (text.length > field.maxLength)
     return {
       value: cut,

@@ -1,32 +1,48 @@
 import { cleanText } from '../text/clean.ts';
 
-const CODE_POINT = /\.([0-9a-f]{1,6})\./gi;
 const LAST_CODE_POINT = 0x10ffff;
 
+/** A sign that does not go into an address as it is: its code point in hexadecimal between `_` and `-`. */
+const coded = (char: string): string => `_${char.codePointAt(0)?.toString(16)}-`;
+
 /**
- * A line of text in letters, digits, `-` and `.` alone: a space is `-`, anything else its code point in hexadecimal
- * between points. `3 m of coax, thin` is `3-m-of-coax.2c.-thin`. No percent signs, which mail and forums rewrite.
+ * Text in letters, digits and `- . _` alone: a space is `-`, but a hyphen at the very start is itself, so that numbers stay
+ * readable; anything else is its code point in hexadecimal, as in `3-m-of-coax_2c--thin` for `3 m of coax, thin`. No percent
+ * signs, which mail and forums rewrite; and a `_` is always followed by a digit or letter, so that it never closes an
+ * emphasis in Markdown.
  */
 export const encodeText = (text: string): string =>
   [...text]
-    .map((char) => {
-      if (/[A-Za-z0-9]/.test(char)) return char;
-      return char === ' ' ? '-' : `.${char.codePointAt(0)?.toString(16)}.`;
+    .map((char, index) => {
+      if (/[A-Za-z0-9.]/.test(char)) return char;
+      if (char === (index === 0 ? '-' : ' ')) return '-';
+      return coded(char);
     })
     .join('');
+
+/** Text of one or several lines without what could disturb the text around it. */
+export const cleanLines = (text: string): string =>
+  text
+    .split(/\r\n|\r|\n/)
+    .map(cleanText)
+    .join('\n');
 
 /**
  * The text of a value, and whether something in it could not be: then what can be read is left, without marks that disturb
  * the text around.
+ * @param lines whether line ends belong to the text.
  */
-export function decodeText(value: string): { readonly text: string; readonly damaged: boolean } {
-  const raw = value.replace(/[^.]+|\.([0-9a-f]{1,6})\.|\./gi, (piece, hex: string | undefined) => {
+export function decodeText(
+  value: string,
+  lines = false,
+): { readonly text: string; readonly damaged: boolean } {
+  const raw = value.replace(/_([0-9a-f]{1,6})-|^-|-/gi, (sign, hex: string | undefined, at: number) => {
     if (hex !== undefined) return charOf(Number.parseInt(hex, 16));
-    return piece.replaceAll('-', ' ');
+    return at === 0 ? sign : ' ';
   });
-  const text = cleanText(raw);
-  const rest = value.replace(CODE_POINT, '');
-  return { text, damaged: text !== raw || !/^[A-Za-z0-9-]*$/.test(rest) };
+  const text = lines ? cleanLines(raw) : cleanText(raw);
+  const rest = value.replace(/_[0-9a-f]{1,6}-/gi, '');
+  return { text, damaged: text !== raw || !/^[A-Za-z0-9.-]*$/.test(rest) };
 }
 
 const charOf = (codePoint: number): string =>

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import type { Fields, ScalarSpec, StateOf } from '../../src/address/field-spec.ts';
+import { cleanLines } from '../../src/address/text-code.ts';
 import { cleanText } from '../../src/text/clean.ts';
 
 const anyNumber = ({ min, max, whole }: { min: number; max: number; whole?: boolean }) =>
@@ -22,8 +23,16 @@ function anyScalar(field: ScalarSpec): fc.Arbitrary<number | string | undefined>
       return fc.constantFrom(...Object.keys(field.choices));
     case 'text':
       return fc
-        .oneof(fc.constant(field.default), fc.string({ unit: 'grapheme' }), fc.string({ unit: 'binary' }))
-        .map((text) => cleanText(cleanText(text).slice(0, field.maxLength)));
+        .oneof(
+          fc.constant(field.default),
+          fc.constant('7.1\n-7.2 dBm'),
+          fc.string({ unit: 'grapheme' }),
+          fc.string({ unit: 'binary' }),
+        )
+        .map((text) => {
+          const clean = field.lines ? cleanLines : cleanText;
+          return clean(clean(text).slice(0, field.maxLength));
+        });
   }
 }
 

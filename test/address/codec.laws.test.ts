@@ -18,14 +18,14 @@ describe('laws of addresses', () => {
       fc.property(anyState(fields), (state) => {
         expect(decode(spec, encode(spec, state))).toEqual({ state, problems: [], carried: true });
       }),
-      { numRuns: 500 },
+      { numRuns: 300 },
     );
   });
 
   test('an address has safe characters alone and ends on its version, whatever the state', () => {
     fc.assert(
       fc.property(anyState(fields), fc.constantFrom(undefined, 'a', 'left2'), (state, instance) => {
-        expect(encode(spec, state, instance)).toMatch(/^[A-Za-z0-9.=&-]*v=1$/);
+        expect(encode(spec, state, instance)).toMatch(/^[A-Za-z0-9._=&-]*v=1$/);
       }),
     );
   });
@@ -81,6 +81,7 @@ describe('laws of addresses', () => {
       (address) => `?${address}`,
       (address) => address.replace(/.{40}/g, '$&\n> '),
       (address) => `<${address}>`,
+      (address) => address.replaceAll('_', '\\_'),
       (address) => address.replaceAll('=', '=3D').replace(/.{70}/g, '$&=\r\n'),
     );
     fc.assert(
@@ -91,7 +92,7 @@ describe('laws of addresses', () => {
           carried: true,
         });
       }),
-      { numRuns: 500 },
+      { numRuns: 300 },
     );
   });
 

@@ -55,6 +55,7 @@ export const fields = {
     default: 'simple',
   },
   title: { type: 'text', key: 't', label: 'Title', maxLength: 40, default: 'The club\u2019s transmitter' },
+  note: { type: 'text', key: 'o', label: 'Note', maxLength: 100, lines: true, default: '' },
   links: {
     type: 'list',
     key: 'l',
