@@ -13,6 +13,18 @@ export type {
   PowerRating,
   UpperPowers,
 } from './caution.types.ts';
+export { checkModel } from './combine/check-model.ts';
+export type { Coverage, CoverageWish } from './combine/coverage-factor.ts';
+export { coverageOf, DEFAULT_COVERAGE_PROBABILITY } from './combine/coverage-factor.ts';
+export { propagate } from './combine/propagate.ts';
+export { estimateOf, sensitivitiesOf } from './combine/sensitivities.ts';
+export type { Term } from './combine/term.ts';
+export type { Part } from './combine/welch-satterthwaite.ts';
+export { welchSatterthwaite } from './combine/welch-satterthwaite.ts';
+export { wholeDistribution } from './combine/whole-distribution.ts';
+export { worstCaseOf } from './combine/worst-case.ts';
+export type { ComponentUnit } from './component.ts';
+export { componentOf, degreesFromReliability } from './component.ts';
 export {
   amplitudeRatioToDb,
   dbToAmplitudeRatio,
@@ -22,6 +34,7 @@ export {
   powerRatioToDb,
   sumOfGains,
 } from './decibel.ts';
+export type { DecidingInterval } from './deciding.ts';
 export { arcsine } from './distribution/arcsine.ts';
 export { constant } from './distribution/constant.ts';
 export { curvilinear } from './distribution/curvilinear.ts';
@@ -41,6 +54,8 @@ export {
   meanOverPeakEnvelope,
   peakEnvelopeOfMean,
 } from './envelope.ts';
+export { evaluate } from './evaluate.ts';
+export { evaluatePrefixes } from './evaluate-prefixes.ts';
 export { heatInPad } from './heat.ts';
 export {
   addGain,
@@ -64,6 +79,8 @@ export {
   levelToVolts,
   voltsToLevel,
 } from './level-voltage.ts';
+export type { RootSumSquare } from './limits-rss.ts';
+export { rootSumSquareOfLimits } from './limits-rss.ts';
 export type {
   DcSubstitutionInfluence,
   DcSubstitutionReading,
@@ -109,6 +126,8 @@ export {
 } from './quantity.ts';
 export type { AntennaGain, AntennaReference, RadiatedParts } from './radiated.ts';
 export { antennaGainOver, eirp, erp, radiatedModel } from './radiated.ts';
+export type { ReadingsSummary, Scatter } from './readings.ts';
+export { mean, pooledScatter, standardDeviation, summariseReadings } from './readings.ts';
 export type { LinePowers } from './reflection.ts';
 export {
   directivityRange,
@@ -153,6 +172,13 @@ export { logGamma } from './special/gamma.ts';
 export { regularisedGamma } from './special/gamma-share.ts';
 export { normalDensity, normalQuantile, normalShareBelow } from './special/normal.ts';
 export { studentDensity, studentQuantile, studentShareBelow } from './special/student.ts';
+export type { Rule, Specification } from './specification.ts';
+export type { StatedResult } from './stated-result.ts';
+export { statedResult } from './stated-result.ts';
 export type { PercentOf, Source, Statement, StatementUnit } from './statement.ts';
+export type { LimitTerm } from './sum-of-terms.ts';
+export { sumOfTerms } from './sum-of-terms.ts';
+export type { Judgement, Verdict } from './verdict.ts';
+export { judge } from './verdict.ts';
 export type { Waveform } from './waveform.ts';
 export { averageMeterRatio, crestFactor, formFactor } from './waveform.ts';

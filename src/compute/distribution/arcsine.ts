@@ -1,4 +1,5 @@
 import { finite, positive } from '../quantity.ts';
+import { besselJ0 } from '../special/bessel.ts';
 import { type Member, memberOf, type Standard } from './standard.ts';
 
 /** Cosine of an angle that may be anything: U-shaped between -1 and 1 (JCGM 101, 6.4.6). */
@@ -13,6 +14,7 @@ function arcsineShape(): Standard {
     lowerShare: (z) => (2 / Math.PI) * Math.asin(Math.sqrt((1 + z) / 2)),
     lowerQuantile: (share) => -Math.cos(Math.PI * share),
     sample: (random) => Math.sin(2 * Math.PI * random()),
+    characteristic: besselJ0,
   };
 }
 

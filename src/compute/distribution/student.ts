@@ -1,5 +1,6 @@
 import { finite, positive } from '../quantity.ts';
-import { studentDensity, studentQuantile, studentShareBelow } from '../special/student.ts';
+import { studentPeak, studentProfile, studentQuantile, studentShareBelow } from '../special/student.ts';
+import { studentCharacteristic } from '../special/student-characteristic.ts';
 import type { Random } from './distribution.ts';
 import { normal } from './normal.ts';
 import { type Member, memberOf, type Standard } from './standard.ts';
@@ -16,16 +17,18 @@ function randomStudent(random: Random, degreesOfFreedom: number): number {
 
 function studentShape(degreesOfFreedom: number): Standard {
   const n = degreesOfFreedom;
+  const peak = studentPeak(n);
   return {
     shape: 'student',
     hasMean: n > 1,
     standardDeviation: n > 2 ? Math.sqrt(n / (n - 2)) : undefined,
     limit: Number.POSITIVE_INFINITY,
     degreesOfFreedom,
-    density: (t) => studentDensity({ t, degreesOfFreedom }),
+    density: (t) => peak * studentProfile(t, n),
     lowerShare: (t) => studentShareBelow({ t, degreesOfFreedom }),
     lowerQuantile: (share) => studentQuantile({ share, degreesOfFreedom }),
     sample: (random) => randomStudent(random, degreesOfFreedom),
+    characteristic: studentCharacteristic(degreesOfFreedom),
   };
 }
 

@@ -1,8 +1,11 @@
 import { rangeError } from '../quantity.ts';
-import { unitNodes } from '../special/integrate.ts';
+import { lineNodes, unitNodes } from '../special/integrate.ts';
 import { shareWithin } from '../special/share.ts';
 import type { Distribution, Interval } from './distribution.ts';
-import { quantileFromAbove } from './standard.ts';
+import { isMember, quantileFromAbove } from './standard.ts';
+
+/** With less than this outside the domain, means run over the whole line; the cut changes nothing that is seen. */
+const CUT = 1e-10;
 
 /** A strictly monotone function with what its distribution needs. */
 export interface Transform {
@@ -56,15 +59,29 @@ function imageOf({ forward, slope, of }: Transform, { limits, from, size }: Part
   return { rising, limits: rising ? { lower: first, upper: last } : { lower: last, upper: first } };
 }
 
-/** Mean and standard deviation by quadrature over the share; absent where the shape of x has none. */
-function momentsOf({ of, forward }: Transform, { from, size }: Part) {
-  if (of.mean === undefined) return { mean: undefined, standardDeviation: undefined };
+/** Places of x and their shares, for means over all of it. */
+function* nodesOf(of: Distribution, { from, size }: Part): Iterable<{ x: number; weight: number }> {
+  if (isMember(of) && !Number.isFinite(of.limits.upper) && size > 1 - CUT) {
+    for (const { x, weight } of lineNodes())
+      yield { x: of.location + of.scale * x, weight: (weight * of.standard.density(x)) / size };
+    return;
+  }
   const top = 1 - from - size;
-  const median = forward(of.quantile(from + size / 2));
+  for (const { u, complement, weight } of unitNodes())
+    yield {
+      x: u < 0.5 ? of.quantile(from + size * u) : quantileFromAbove(of, top + size * complement),
+      weight,
+    };
+}
+
+/** Mean and standard deviation by quadrature; absent where the shape of x has none. */
+function momentsOf({ of, forward }: Transform, part: Part) {
+  if (of.mean === undefined) return { mean: undefined, standardDeviation: undefined };
+  const median = forward(of.quantile(part.from + part.size / 2));
   let first = 0;
   let second = 0;
-  for (const { u, complement, weight } of unitNodes()) {
-    const x = u < 0.5 ? of.quantile(from + size * u) : quantileFromAbove(of, top + size * complement);
+  for (const { x, weight } of nodesOf(of, part)) {
+    if (x < part.limits.lower || x > part.limits.upper || weight === 0) continue;
     const fromMedian = forward(x) - median;
     // Infinite at the very end of the domain only, where the weight is below 1e-15.
     if (!Number.isFinite(fromMedian)) continue;

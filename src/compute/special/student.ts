@@ -15,14 +15,15 @@ function degreesChecked(where: string, degreesOfFreedom: number): number {
 }
 
 /** Density of t at its peak, Gamma((n+1)/2) / (sqrt(n pi) Gamma(n/2)), without cancellation for large n. */
-function peak(degreesOfFreedom: number): number {
+export function studentPeak(degreesOfFreedom: number): number {
   const a = degreesOfFreedom / 2;
   const exponent = a * Math.log1p(0.5 / a) - 0.5 + stirlingError(a + 0.5) - stirlingError(a);
   return Math.exp(exponent) / Math.sqrt(2 * Math.PI);
 }
 
-function densityOf(t: number, degrees: number): number {
-  return peak(degrees) * Math.exp(-0.5 * (degrees + 1) * Math.log1p((t * t) / degrees));
+/** Density of t relative to its peak. */
+export function studentProfile(t: number, degrees: number): number {
+  return Math.exp(-0.5 * (degrees + 1) * Math.log1p((t * t) / degrees));
 }
 
 /** Share above t, for t >= 0. */
@@ -39,10 +40,11 @@ function centreOf(t: number, degrees: number): number {
 
 /** The t with `tail` above it, tail <= 1/4. In logarithms the tail is concave: Newton cannot miss. */
 function fromTail(tail: number, degrees: number): number {
+  const peak = studentPeak(degrees);
   let t = -normalQuantile(tail);
   for (let step = 0; step < MOST_STEPS; step++) {
     const above = tailOf(t, degrees);
-    const change = (Math.log(above / tail) * above) / (t * densityOf(t, degrees));
+    const change = (Math.log(above / tail) * above) / (t * peak * studentProfile(t, degrees));
     t *= Math.exp(change);
     if (Math.abs(change) < CLOSE) break;
   }
@@ -51,9 +53,10 @@ function fromTail(tail: number, degrees: number): number {
 
 /** The t with `centre` between 0 and it, centre <= 1/4. The share is concave in t: Newton climbs from 0. */
 function fromCentre(centre: number, degrees: number): number {
-  let t = centre / peak(degrees);
+  const peak = studentPeak(degrees);
+  let t = centre / peak;
   for (let step = 0; step < MOST_STEPS; step++) {
-    const change = (centre - centreOf(t, degrees)) / densityOf(t, degrees);
+    const change = (centre - centreOf(t, degrees)) / (peak * studentProfile(t, degrees));
     t += change;
     if (Math.abs(change) <= CLOSE * t) break;
   }
@@ -67,7 +70,8 @@ function fromCentre(centre: number, degrees: number): number {
 export function studentDensity({ t, degreesOfFreedom }: { t: number; degreesOfFreedom: number }): number {
   aNumber('studentDensity', 't', t);
   degreesChecked('studentDensity', degreesOfFreedom);
-  return degreesOfFreedom === Number.POSITIVE_INFINITY ? normalDensity(t) : densityOf(t, degreesOfFreedom);
+  if (degreesOfFreedom === Number.POSITIVE_INFINITY) return normalDensity(t);
+  return studentPeak(degreesOfFreedom) * studentProfile(t, degreesOfFreedom);
 }
 
 /**

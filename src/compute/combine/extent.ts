@@ -1,0 +1,85 @@
+import type { Distribution } from '../distribution/distribution.ts';
+import { isMember, type Member } from '../distribution/standard.ts';
+
+/**
+ * Standard deviations beyond which nothing is left of a sum of bounded and normal parts: their tails fall at least as
+ * fast as the normal's, exp(-7.5^2/2) = 6e-13.
+ */
+const NORMAL_REACH = 7.5;
+/** Up to these degrees of freedom a t has tails too long for a period that fits the rest; its tails are taken apart. */
+const HEAVY_BELOW = 40;
+const HEAVY_CORE = 8;
+/** Two long tails meet far out: the period must hold the slower one, for t of two degrees to 1e-6. */
+const TWO_HEAVY_CORE = 60;
+const FAR_SHARE = 1e-7;
+
+/** How wide a sum is, and how to cut it into a period. */
+export interface Extent {
+  /** Sum of the parts' centres. */
+  readonly centre: number;
+  /** Spread near the middle, for starts of searches. */
+  readonly spread: number;
+  readonly period: number;
+  /** Parts of Student's t whose long tails need care. */
+  readonly heavy: readonly Member[];
+  /** Variance of all other parts. */
+  readonly lightVariance: number;
+}
+
+/** Whether a part is a t with long tails. */
+export function isHeavy(part: Distribution): part is Member {
+  return isMember(part) && (part.standard.degreesOfFreedom ?? Number.POSITIVE_INFINITY) < HEAVY_BELOW;
+}
+
+/** Where a part is placed: its mean, or its median where it has none. */
+export function centreOf(part: Distribution): number {
+  return isMember(part) ? part.location : (part.mean ?? part.quantile(0.5));
+}
+
+/** Half the width that holds the middle 68 %: a standard deviation where there is none. */
+export function spreadOf(part: Distribution): number {
+  if (isMember(part) && part.shape === 'student') return part.scale;
+  return part.standardDeviation ?? (part.quantile(0.84) - part.quantile(0.16)) / 2;
+}
+
+const isBounded = ({ limits }: Distribution) => Number.isFinite(limits.upper - limits.lower);
+
+/** Half-width of a part about its centre. */
+function reachOf(part: Distribution): number {
+  const { lower, upper } = part.limits;
+  if (isBounded(part)) return Math.max(upper - centreOf(part), centreOf(part) - lower);
+  const far = Math.max(
+    part.quantile(1 - FAR_SHARE) - centreOf(part),
+    centreOf(part) - part.quantile(FAR_SHARE),
+  );
+  return isMember(part) ? Math.max(far, 10 * part.scale) : far;
+}
+
+const varianceOf = (parts: readonly Distribution[]) => sumOf(parts.map((part) => spreadOf(part) ** 2));
+const sumOf = (values: readonly number[]) => values.reduce((sum, value) => sum + value, 0);
+
+/** Measures a sum of two parts or more. */
+export function extentOf(parts: readonly Distribution[]): Extent {
+  const heavy = parts.filter(isHeavy);
+  const light = parts.filter((part) => !isHeavy(part));
+  const tame = light.filter((part) => isBounded(part) || part.shape === 'normal');
+  const wild = light.filter((part) => !tame.includes(part));
+  const tameVariance = varianceOf(tame);
+  const normalReach = NORMAL_REACH * Math.sqrt(varianceOf(tame.filter((part) => !isBounded(part))));
+  const lightVariance = tameVariance + varianceOf(wild);
+  const tameReach = Math.min(
+    sumOf(tame.filter(isBounded).map(reachOf)) + normalReach,
+    NORMAL_REACH * Math.sqrt(tameVariance),
+  );
+  const reach = tameReach + sumOf(wild.map(reachOf));
+  const core = sumOf(heavy.map((part) => part.scale)) * (heavy.length > 1 ? TWO_HEAVY_CORE : HEAVY_CORE);
+  // With long tails the remainder of their treatment must die out within the period as well: twice the reach.
+  const half = heavy.length > 0 ? 2 * reach + core : 1.02 * reach;
+  return {
+    centre: sumOf(parts.map(centreOf)),
+    spread: Math.sqrt(lightVariance + sumOf(heavy.map((part) => part.scale ** 2))),
+    period: 2 * half,
+    heavy,
+    lightVariance,
+  };
+}
