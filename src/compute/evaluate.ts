@@ -1,0 +1,47 @@
+import type { CoverageWish } from './combine/coverage-factor.ts';
+import { mergeCauses } from './combine/merge-causes.ts';
+import { propagate } from './combine/propagate.ts';
+import { estimateOf } from './combine/sensitivities.ts';
+import { wholeDistribution } from './combine/whole-distribution.ts';
+import { worstCaseOf } from './combine/worst-case.ts';
+import type { Model, SumModel } from './model.ts';
+import type { NotWhole, Result } from './result.ts';
+
+/** Whether a stated correlation ties two inputs that both count. */
+function isCorrelated({ inputs, sensitivities, correlations = [] }: SumModel): boolean {
+  const counting = new Set(inputs.filter((_, i) => sensitivities[i] !== 0).map(({ id }) => id));
+  return correlations.some(({ a, b, r }) => r !== 0 && counting.has(a) && counting.has(b));
+}
+
+/** Why the distribution of the whole sum cannot be had, if it cannot: it needs a sum of independent terms. */
+function whyNotWhole(model: Model): NotWhole | undefined {
+  if (model.kind !== 'sum') return 'not-a-sum';
+  return isCorrelated(model) ? 'correlated' : undefined;
+}
+
+function wholeOf(model: Model, coverageProbability: number): Result['whole'] {
+  const unavailable = whyNotWhole(model);
+  if (unavailable !== undefined || model.kind !== 'sum') return { unavailable: unavailable ?? 'not-a-sum' };
+  const { constant, terms } = mergeCauses(model);
+  return wholeDistribution({ constant, terms, coverageProbability });
+}
+
+/**
+ * What a model gives, three ways at once: the worst case, the law of propagation of uncertainty, and the whole
+ * distribution of the sum. Inputs under one cause are merged before the whole distribution, so that a cascade adds and a
+ * ratio cancels; where that way does not apply (not a sum; stated correlations) it says why. Synchronous; the simulation,
+ * which always applies, is a way of its own.
+ * The whole distribution uses t shapes for few readings, propagation uses Welch-Satterthwaite: never both at once.
+ * @param coverageProbability of all intervals, 0.95 if nothing is given; or else `coverageFactor`, whose probability then
+ * holds for the whole distribution too.
+ * @throws RangeError for a model that cannot be evaluated (see `propagate`).
+ */
+export function evaluate({ model, ...wish }: { model: Model } & CoverageWish): Result {
+  const propagation = propagate({ model, ...wish });
+  return {
+    estimate: estimateOf(model),
+    worstCase: worstCaseOf({ model }),
+    propagation,
+    whole: wholeOf(model, propagation.coverageProbability),
+  };
+}
