@@ -27,10 +27,16 @@ export interface PrintedTable<Row> {
   readonly tolerance?: NonNullable<Figure['tolerance']>;
 }
 
+/** A row's key as part of an address. */
+const addressPart = (key: string | number): string =>
+  String(key)
+    .replace('∞', 'inf')
+    .replace(/[^a-z0-9.-]+/gi, '-');
+
 /** The checks of a printed table, one for each row; an empty cell is left out. */
 export function checksOfTable<Row extends string | number>(table: PrintedTable<Row>): Check[] {
   return table.rows.map(({ key, printed }) => ({
-    id: `${table.id}-${key}`,
+    id: `${table.id}-${addressPart(key)}`,
     clause: table.clause,
     title: table.title(key),
     status: table.status,

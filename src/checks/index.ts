@@ -4,7 +4,11 @@ import { decibelUnits } from './decibel-units.ts';
 import { gum } from './gum.ts';
 import { ilacG8 } from './ilac.ts';
 import { jcgm106 } from './jcgm106.ts';
+import { mismatch } from './mismatch.ts';
+import { oscilloscopes } from './oscilloscope.ts';
 import { percentTables } from './percent.ts';
+import { studentAndChiSquare } from './student-chi.ts';
+import { swr } from './swr.ts';
 
 /** Every published worked example that this site is checked against, by chapter. */
 export function chapters(): readonly Chapter[] {
@@ -27,6 +31,24 @@ export function chapters(): readonly Chapter[] {
       title: 'Inside, outside, or can’t tell',
       about: 'Probabilities of conformity and what a guard band leaves as risk.',
       sources: [jcgm106(), ilacG8()],
+    },
+    {
+      id: 'reflections',
+      title: 'Reflections and mismatch',
+      about: 'What a connection that is not perfect reflects, costs and leaves in doubt.',
+      sources: [...swr(), mismatch()],
+    },
+    {
+      id: 'instruments',
+      title: 'Instruments',
+      about: 'How much an oscilloscope shows of a sine.',
+      sources: oscilloscopes(),
+    },
+    {
+      id: 'statistics',
+      title: 'Statistics',
+      about: 'Quantiles and data sets with certified results.',
+      sources: studentAndChiSquare(),
     },
   ];
 }
