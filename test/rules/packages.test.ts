@@ -1,0 +1,56 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { filesBelow } from './sources.ts';
+
+const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as Record<
+  'dependencies' | 'devDependencies' | 'optionalDependencies',
+  Record<string, string>
+>;
+
+/** Packages whose code a reader's browser may be sent. Astro sends the loader of islands, KaTeX a stylesheet and its faces. */
+const inBrowser = ['@astrojs/preact', 'astro', 'd3', 'katex', 'preact'];
+/** Further packages that `src` uses while building alone. */
+const whileBuilding = ['@astrojs/markdown-satteri', '@astrojs/mdx', 'satteri', 'sirv', 'subset-font'];
+
+/** The package of an import (`preact/hooks` -> `preact`); nothing for files, Node's own and what Astro makes up. */
+function packageOf(source: string): string | undefined {
+  if (/^(\.|#|node:|virtual:|astro:)/.test(source)) return undefined;
+  return source
+    .split('/')
+    .slice(0, source.startsWith('@') ? 2 : 1)
+    .join('/');
+}
+
+/** `import … from 'x'`, `export … from 'x'`, `import 'x'` and CSS's `@import 'x'`. */
+const imports = /^\s*(?:import|export)\b[^'";=(]*\bfrom\s*['"]([^'"]+)['"]|^\s*@?import\s*['"]([^'"]+)['"]/gm;
+
+const imported = (folder: string): ReadonlySet<string> =>
+  new Set(
+    filesBelow(folder, ['.ts', '.tsx', '.astro', '.mdx', '.mjs', '.css'])
+      .flatMap(({ text }) => [...text.matchAll(imports)])
+      .map(([, from, bare]) => packageOf(from ?? bare ?? ''))
+      .filter((name) => name !== undefined),
+  );
+
+test('the code of at most ten packages reaches the browser', () => {
+  expect(inBrowser.length).toBeLessThanOrEqual(10);
+});
+
+test('the sources import no package that is not listed', () => {
+  const listed = [...inBrowser, ...whileBuilding];
+  expect([...imported('src')].filter((name) => !listed.includes(name))).toEqual([]);
+  expect(imported('src'), 'the pattern finds imports').toContain('preact');
+});
+
+test('every dependency of the site is listed, and every listed one is a dependency', () => {
+  const all = { ...manifest.dependencies, ...manifest.devDependencies };
+  const listed = [...inBrowser, ...whileBuilding];
+  expect(Object.keys(manifest.dependencies).filter((name) => !listed.includes(name))).toEqual([]);
+  expect(listed.filter((name) => !(name in all))).toEqual([]);
+});
+
+test('every version is exact', () => {
+  const { dependencies, devDependencies, optionalDependencies } = manifest;
+  const versions = Object.entries({ ...dependencies, ...devDependencies, ...optionalDependencies });
+  expect(versions.filter(([, version]) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
+});
