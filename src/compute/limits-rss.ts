@@ -29,16 +29,15 @@ export function rootSumSquareOfLimits({ model }: { model: SumModel }): RootSumSq
   });
   const halfWidth = Math.hypot(...halves);
   const { estimate, propagation, whole } = evaluate({ model });
+  const exact = propagation.standardUncertainty === 0;
+  const covers =
+    'unavailable' in whole
+      ? undefined
+      : whole.shareBelow(estimate + halfWidth) - whole.shareBelow(estimate - halfWidth);
   return {
     halfWidth,
-    covers:
-      'unavailable' in whole
-        ? undefined
-        : whole.shareBelow(estimate + halfWidth) - whole.shareBelow(estimate - halfWidth),
-    coverageFactor:
-      propagation.standardUncertainty === 0
-        ? Number.POSITIVE_INFINITY
-        : halfWidth / propagation.standardUncertainty,
+    covers: exact ? 1 : covers,
+    coverageFactor: exact ? Number.POSITIVE_INFINITY : halfWidth / propagation.standardUncertainty,
     unlimited: model.inputs
       .filter((input, i) => !isLimited(input) && model.sensitivities[i] !== 0)
       .map(({ id }) => id),
