@@ -38,9 +38,9 @@ for (const { name, command, kind, needs, shown } of steps) {
     continue;
   }
   const start = performance.now();
-  forget(kind);
+  forget(kind, root);
   const { endedWell, said } = run(command);
-  const { passed, failed } = count(kind, endedWell);
+  const { passed, failed } = count(kind, endedWell, root);
   total.passed += passed;
   total.failed += failed;
   if (failed > 0) bad.add(name);

@@ -17,8 +17,20 @@ function withClass(start: string, name: string): string {
     : start.replace(/^<[^\s>/]+/, `$& class="${name}"`);
 }
 
+/** The declarations of a style attribute, one an entry; a semicolon inside quotes ends none. */
+const declarations = (attribute: string): readonly string[] =>
+  attribute
+    .replaceAll('&quot;', '"')
+    .replaceAll('&#39;', "'")
+    .replaceAll('&amp;', '&')
+    .split(/;(?=(?:[^"]*"[^"]*")*[^"]*$)/)
+    .map((one) => one.trim())
+    .filter((one) => one !== '');
+
 function hoistTag(start: string, style: RegExpExecArray, rules: Rules): string {
-  const declaration = (style[1] ?? '').trim().replace(/;?$/, ';');
+  const declaration = declarations(style[1] ?? '')
+    .map((one) => `${one}!important`)
+    .join(';');
   const name = rules.get(declaration) ?? classOf(declaration);
   rules.set(declaration, name);
   return withClass(start.replace(style[0], ''), name);
@@ -44,12 +56,6 @@ export function hoistStyles(html: string, rules: Rules): string {
 
 /** The stylesheet of the gathered rules, in an order that does not depend on that of the pages. */
 export function hoistedCss(rules: Rules): string {
-  const important = (declaration: string): string =>
-    declaration
-      .replaceAll('&quot;', '"')
-      .replaceAll('&amp;', '&')
-      .replace(/;(?=.)/g, '!important;')
-      .replace(/;$/, '!important');
   const sorted = [...rules].sort(([a], [b]) => (a < b ? -1 : 1));
-  return sorted.map(([declaration, name]) => `.${name}{${important(declaration)}}`).join('\n');
+  return sorted.map(([declaration, name]) => `.${name}{${declaration}}`).join('\n');
 }

@@ -1,4 +1,5 @@
 import { existsSync, readFileSync, rmSync } from 'node:fs';
+import { join } from 'node:path';
 
 /** How many checks of a step held, and how many did not. */
 export interface Counts {
@@ -6,16 +7,11 @@ export interface Counts {
   readonly failed: number;
 }
 
-const reports = '.reports';
-type Kind = 'one' | 'vitest' | 'site' | 'playwright';
+/** `one`: the step itself is the check; otherwise the runner whose report is read. */
+export type Kind = 'one' | 'vitest' | 'site' | 'playwright';
 
-const fileOf = (kind: Kind): string =>
-  ({
-    one: '',
-    vitest: `${reports}/unit.json`,
-    site: `${reports}/site.json`,
-    playwright: `${reports}/browser.json`,
-  })[kind];
+const files = { vitest: 'unit.json', site: 'site.json', playwright: 'browser.json' } as const;
+const fileOf = (kind: keyof typeof files, root: string): string => join(root, '.reports', files[kind]);
 
 /** A test that is skipped or left to do proves nothing: it counts as failed. */
 const readers: Record<Exclude<Kind, 'one'>, (report: Record<string, unknown>) => Counts> = {
@@ -31,18 +27,16 @@ const readers: Record<Exclude<Kind, 'one'>, (report: Record<string, unknown>) =>
 };
 
 /** Takes away the report of an earlier run, so that it is not counted for this one. */
-export function forget(kind: Kind): void {
-  if (kind !== 'one') rmSync(fileOf(kind), { force: true });
+export function forget(kind: Kind, root: string): void {
+  if (kind !== 'one') rmSync(fileOf(kind, root), { force: true });
 }
 
 /** Counts of a step that ended well or not; a runner that leaves no report, fails otherwise or finds no test has failed once. */
-export function count(kind: Kind, endedWell: boolean): Counts {
+export function count(kind: Kind, endedWell: boolean, root: string): Counts {
   if (kind === 'one') return endedWell ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
-  const file = fileOf(kind);
+  const file = fileOf(kind, root);
   if (!existsSync(file)) return { passed: 0, failed: 1 };
   const { passed, failed } = readers[kind](JSON.parse(readFileSync(file, 'utf8')) as Record<string, unknown>);
   const broken = failed === 0 && (!endedWell || !(passed > 0));
   return { passed, failed: broken ? 1 : failed };
 }
-
-export type { Kind };

@@ -1,0 +1,73 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { type RunningSite, serveSite } from '../../src/build/site-server.ts';
+
+let directory = '';
+const running: RunningSite[] = [];
+const host = '127.0.0.1';
+
+/** Serves the folder for the length of the tests. */
+async function serve({ base = '/', port = 0 }: { base?: string; port?: number }): Promise<string> {
+  const site = await serveSite({ directory, base, host, port });
+  running.push(site);
+  return site.url;
+}
+
+/** Status and text of an answer, and where it sends the reader; redirects are not followed. */
+async function get(url: string): Promise<{ status: number; text: string; location: string | null }> {
+  const answer = await fetch(url, { redirect: 'manual' });
+  return { status: answer.status, text: await answer.text(), location: answer.headers.get('location') };
+}
+
+beforeAll(() => {
+  directory = mkdtempSync(join(tmpdir(), 'site-'));
+  mkdirSync(join(directory, 'learn'));
+  writeFileSync(join(directory, 'index.html'), 'start');
+  writeFileSync(join(directory, '404.html'), 'no such page');
+  writeFileSync(join(directory, 'learn/index.html'), 'learn');
+});
+afterAll(async () => {
+  for (const site of running) await site.close();
+  rmSync(directory, { recursive: true, force: true });
+});
+
+describe.each(['/', '/club/watt/', '/club/watt'])('a site built for %s', (base) => {
+  test('opens its pages, and sends those who forget the slash to it', async () => {
+    const url = await serve({ base });
+    expect(url).toMatch(/\/$/);
+    expect(await get(url)).toMatchObject({ status: 200, text: 'start' });
+    expect(await get(`${url}learn/`)).toMatchObject({ status: 200, text: 'learn' });
+    expect(await get(`${url}learn?a=1`)).toMatchObject({
+      status: 301,
+      location: `${new URL(url).pathname}learn/?a=1`,
+    });
+  });
+
+  test('answers a wrong address, a malformed one included, with its own page', async () => {
+    const url = await serve({ base });
+    for (const wrong of ['nothing', 'learn/nothing/', '%E0%A4%A', '..%2f..%2fetc/']) {
+      expect(await get(url + wrong)).toMatchObject({ status: 404, text: 'no such page' });
+    }
+  });
+});
+
+test('what lies outside the base path is not the site', async () => {
+  const { origin } = new URL(await serve({ base: '/club/watt/' }));
+  for (const wrong of ['/', '/club/', '/club/wattage/']) {
+    expect(await get(origin + wrong)).toMatchObject({ status: 404, text: 'no such page' });
+  }
+});
+
+test('a taken port is left to its owner, and the next one is told', async () => {
+  const first = new URL(await serve({}));
+  const second = new URL(await serve({ port: Number(first.port) }));
+  expect(Number(second.port)).toBeGreaterThan(Number(first.port));
+  expect(await get(second.href)).toMatchObject({ status: 200 });
+});
+
+test('a folder without a site is refused', async () => {
+  const empty = { directory: join(directory, 'learn'), base: '/', host, port: 0 };
+  await expect(serveSite(empty)).rejects.toThrow('serveSite: wish a built site (npm run build), got ');
+});
