@@ -1,6 +1,8 @@
 /** The one door to the computation: everything public is exported here, by name, sorted by file. */
 
 export { combinedBandwidth, gaussianLossDb, riseTimeS, singlePoleLossDb } from './bandwidth.ts';
+export type { CableLoss } from './cable.ts';
+export { cableLossDb, shuntCapacitanceLossDb } from './cable.ts';
 export { cautionsOf, exceeded, upperLevel } from './caution.ts';
 export type {
   Caution,
@@ -56,7 +58,11 @@ export {
 } from './envelope.ts';
 export { evaluate } from './evaluate.ts';
 export { evaluatePrefixes } from './evaluate-prefixes.ts';
+export type { BlockStack, GaugeBlock, StatedValue } from './gauge-block.ts';
+export { differenceModel, stackModel } from './gauge-block.ts';
+export { harmonicPeakLimits, harmonicPowerRise } from './harmonics.ts';
 export { heatInPad } from './heat.ts';
+export { expansionUm, lengthAtReference, REFERENCE_CELSIUS, remainingDifferenceK } from './length.ts';
 export {
   addGain,
   dbwToLevel,
@@ -150,6 +156,20 @@ export type {
 } from './result.ts';
 export type { RoundingMode } from './rounding.ts';
 export { roundToPlace, roundUncertainty } from './rounding.ts';
+export {
+  CONVENTIONAL_1990,
+  caesiumPeriods,
+  changeOf2019,
+  chargesPerSecond,
+  josephsonConstantHzPerV,
+  lightTimeS,
+  thermalNoiseLevel,
+  vonKlitzingOhm,
+} from './si.ts';
+export type { DefinitionEvent } from './si-history.ts';
+export { DEFINITION_EVENTS, inchInMillimetres } from './si-history.ts';
+export type { DefiningConstant, SiUnit, UnitPart } from './si-units.ts';
+export { constantsOf, definingConstant, numberOfConstants, partsOf } from './si-units.ts';
 export type { PowerInto } from './sine.ts';
 export {
   peakOfPeakToPeak,
