@@ -1,5 +1,8 @@
 import type { CheckSource } from './check.ts';
 import { divisors } from './divisors.ts';
+import { annexG } from './gum-annex-g.ts';
+import { clause4 } from './gum-clause4.ts';
+import { annexH1 } from './gum-h1.ts';
 import { tableE1, tableG1, tableG2 } from './gum-tables.ts';
 
 const citation =
@@ -8,7 +11,19 @@ const citation =
 /** The Guide (GUM), by what its examples try. */
 export function gum(): CheckSource[] {
   return [
-    { id: 'gum-divisors', name: 'GUM: from limits to a standard uncertainty', citation, checks: divisors() },
+    {
+      id: 'gum-divisors',
+      name: 'GUM: from limits to a standard uncertainty',
+      citation,
+      checks: [...divisors(), ...clause4()],
+    },
+    {
+      id: 'gum-annex-g',
+      name: 'GUM: degrees of freedom, coverage and reporting',
+      citation,
+      checks: annexG(),
+    },
+    { id: 'gum-h1', name: 'GUM H.1: an end gauge', citation, checks: annexH1() },
     {
       id: 'gum-tables',
       name: 'GUM: tables of coverage factors',
