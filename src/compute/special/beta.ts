@@ -27,22 +27,24 @@ function powerTerm({ x, y, a, b }: Place & Powers): number {
   return Math.sqrt((a * b) / (2 * Math.PI * n)) * Math.exp(exponent);
 }
 
-/** Continued fraction of DLMF 8.17.22 by the modified Lentz method; quick for x below (a + 1)/(a + b + 2). */
-function fraction({ x, a, b }: { x: number } & Powers): number {
-  const nonZero = (value: number) => (value === 0 ? TINY : value);
-  let c = 1;
-  let d = 1 / nonZero(1 - ((a + b) * x) / (a + 1));
-  let value = d;
+/**
+ * Continued fraction b0 + a1/(b1 + a2/(b2 + ...)) of A. R. DiDonato and A. H. Morris, "Algorithm 708", ACM Trans. Math.
+ * Softw. 18 (1992), 360 to 373, equation 9, by the modified Lentz method; quick for x below (a + 1)/(a + b + 2). Written
+ * with the smaller of x and y, so that nothing cancels where the other is close to 1.
+ */
+function fraction({ x, y, a, b }: Place & Powers): number {
+  const start = x < y ? a + 1 - (a + b) * x : (a + b) * y + 1 - b;
+  let value = (a * start) / (a + 1);
+  let c = value;
+  let d = 0;
   for (let m = 1; ; m++) {
-    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
-    d = 1 / nonZero(1 + even * d);
-    c = nonZero(1 + even / c);
-    value *= d * c;
-    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
-    d = 1 / nonZero(1 + odd * d);
-    c = nonZero(1 + odd / c);
-    value *= d * c;
-    if (Math.abs(d * c - 1) < CLOSE) return value;
+    const step = a + 2 * m - 1;
+    const above = ((m * (a + m - 1)) / step) * ((a + b + m - 1) / step) * (b - m) * x * x;
+    const below = m + (m * (b - m) * x) / step + ((a + m) * (start + m * (1 + y))) / (step + 2);
+    d = 1 / (below + above * d || TINY);
+    c = below + above / c || TINY;
+    value *= c * d;
+    if (Math.abs(c * d - 1) < CLOSE) return value;
   }
 }
 
@@ -54,8 +56,8 @@ export function betaShare({ x, y, a, b }: Place & Powers): number {
   if (x <= 0) return 0;
   if (y <= 0) return 1;
   const scale = powerTerm({ x, y, a, b });
-  if (x <= (a + 1) / (a + b + 2)) return (scale * fraction({ x, a, b })) / a;
-  return 1 - (scale * fraction({ x: y, a: b, b: a })) / b;
+  if (x <= (a + 1) / (a + b + 2)) return scale / fraction({ x, y, a, b });
+  return 1 - scale / fraction({ x: y, y: x, a: b, b: a });
 }
 
 /**

@@ -30,7 +30,7 @@ export function unitNodes(step = 1 / 8): readonly Node[] {
  * Nodes x and weights for integrals over the whole line by the double exponential rule of the same authors,
  * x = sinh(pi/2 sinh t): for densities with any tails, in units of their width.
  */
-export function lineNodes(step = 1 / 12): readonly { readonly x: number; readonly weight: number }[] {
+export function lineNodes(step = 1 / 16): readonly { readonly x: number; readonly weight: number }[] {
   const count = Math.round(REACH / step);
   return Array.from({ length: 2 * count + 1 }, (_, k) => {
     const t = (k - count) * step;

@@ -13,20 +13,23 @@ export interface Search {
 
 /**
  * The x between lower and upper at which a rising function reaches `wanted`: Newton's step where it stays inside the
- * bracket, halving where it does not. `at` gives the value and its slope (0 or infinite slopes are allowed).
+ * bracket and shrinks fast enough, halving where it does not. `at` gives the value and its slope (0 or infinite slopes are allowed).
  */
 export function solveRising(at: (x: number) => { value: number; slope: number }, search: Search): number {
   const { wanted, start, tolerance = 0 } = search;
   let low = search.lower;
   let high = search.upper;
   let x = start !== undefined && start > low && start < high ? start : low / 2 + high / 2;
+  let lastStep = high - low;
   for (let step = 0; step < MOST_STEPS; step++) {
     const { value, slope } = at(x);
     if (value === wanted) return x;
     if (value < wanted) low = x;
     else high = x;
     const newton = x + (wanted - value) / slope;
-    const next = newton > low && newton < high ? newton : low / 2 + high / 2;
+    const trusted = newton > low && newton < high && Math.abs(newton - x) < 0.7 * lastStep;
+    const next = trusted ? newton : low / 2 + high / 2;
+    lastStep = Math.abs(next - x);
     if (Math.abs(next - x) <= Math.max(tolerance, 2 ** -52 * Math.abs(x))) return next;
     if (next === low || next === high) return next;
     x = next;

@@ -2,7 +2,7 @@ import { logGamma } from './gamma.ts';
 
 /** Spacing of the rule in u, in all and in widths of its weight, and the least weight kept; a finer one changes nothing above 1e-12. */
 const FINE = { widestStep: 0.25, stepInWidths: 0.7, least: 1e-14 };
-/** Half the nodes: still a proper distribution, with the tails of t to about 1e-5 of themselves. */
+/** Half the nodes: still a proper distribution, whose shares beyond 8 scales are those of t to 1e-9. */
 const COARSE = { widestStep: 0.5, stepInWidths: 1.2, least: 1e-10 };
 
 /** Student's t as a mixture of normal distributions about 0: shares `weight` (sum 1), each of variance `variance`. */
