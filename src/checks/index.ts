@@ -1,12 +1,18 @@
+import { cable } from './cable.ts';
 import type { Chapter } from './check.ts';
+import { commonPractice } from './common-practice.ts';
 import { decibelTables } from './decibel-tables.ts';
 import { decibelUnits } from './decibel-units.ts';
+import { thermalExpansion } from './expansion.ts';
 import { gum } from './gum.ts';
 import { ilacG8 } from './ilac.ts';
+import { jcgm101 } from './jcgm101.ts';
 import { jcgm106 } from './jcgm106.ts';
 import { mismatch } from './mismatch.ts';
 import { oscilloscopes } from './oscilloscope.ts';
 import { percentTables } from './percent.ts';
+import { si } from './si.ts';
+import { strd } from './strd.ts';
 import { studentAndChiSquare } from './student-chi.ts';
 import { swr } from './swr.ts';
 
@@ -17,7 +23,7 @@ export function chapters(): readonly Chapter[] {
       id: 'decibels',
       title: 'Decibels, levels and percent',
       about: 'The conversions that every chain starts from.',
-      sources: [...decibelTables(), ...decibelUnits(), ...percentTables()],
+      sources: [...decibelTables(), ...decibelUnits(), ...percentTables(), commonPractice()],
     },
     {
       id: 'gum',
@@ -25,6 +31,12 @@ export function chapters(): readonly Chapter[] {
       about:
         'What the examples of the GUM come to, from one statement on a certificate to correlated results.',
       sources: gum(),
+    },
+    {
+      id: 'distributions',
+      title: 'The whole distribution: Supplement 1',
+      about: 'Where the law of propagation is not enough, and what the distributions really come to.',
+      sources: [jcgm101()],
     },
     {
       id: 'conformity',
@@ -41,14 +53,20 @@ export function chapters(): readonly Chapter[] {
     {
       id: 'instruments',
       title: 'Instruments',
-      about: 'How much an oscilloscope shows of a sine.',
-      sources: oscilloscopes(),
+      about: 'How much an oscilloscope shows of a sine, and what a cable loses.',
+      sources: [...oscilloscopes(), cable()],
+    },
+    {
+      id: 'units',
+      title: 'Units and lengths',
+      about: 'From the definition of a unit down to a warm piece of steel.',
+      sources: [...si(), ...thermalExpansion()],
     },
     {
       id: 'statistics',
       title: 'Statistics',
       about: 'Quantiles and data sets with certified results.',
-      sources: studentAndChiSquare(),
+      sources: [...studentAndChiSquare(), strd()],
     },
   ];
 }

@@ -1,7 +1,8 @@
-import { normalQuantile, normalShareBelow } from '#compute';
+import { evaluate, judge, normalQuantile, type Specification } from '#compute';
 import type { Check, CheckSource } from './check.ts';
 import { checksOfTable } from './family.ts';
 import { printedRows } from './rows.ts';
+import { known } from './worked.ts';
 
 const table1 = (): Check[] =>
   checksOfTable({
@@ -16,21 +17,46 @@ const table1 = (): Check[] =>
     compute: (probability) => normalQuantile(Number(probability)),
   });
 
+/** A normal result held against a specification, whatever the rule: the judgement carries the probability. */
+function judged({
+  estimate,
+  u,
+  specification,
+  required = 0.95,
+}: {
+  estimate: number;
+  u: number;
+  specification: Specification;
+  required?: number;
+}) {
+  const input = known('y', 0, u);
+  const result = evaluate({
+    model: { kind: 'sum', constant: estimate, inputs: [input], sensitivities: [1] },
+  });
+  return judge({
+    result,
+    specification,
+    rule: { kind: 'probability', required },
+    decidingInterval: 'propagation',
+  });
+}
+
+const conformity = (of: Parameters<typeof judged>[0]): number =>
+  judged(of).probabilityOfConformity ?? Number.NaN;
+
+const diode = { estimate: -5.47, u: 0.05, specification: { upper: -5.4 } } as const;
+const container = { estimate: 509.7, u: 8.6, specification: { lower: 490 } } as const;
+
 const oneSided = (): Check[] => [
   {
     id: 'jcgm106-zener',
     clause: 'One upper limit',
     title: 'a diode with an upper limit of −5.40 V conforms with the printed probability',
     status: 'published',
-    given: 'y = −5.47 V, u = 0.05 V, upper limit −5.40 V',
+    given: 'y = −5.47 V, u = 0.05 V',
     figures: [
-      { what: 'z', printed: '1.40', unit: '', compute: () => (-5.4 + 5.47) / 0.05 },
-      {
-        what: 'probability of conformity',
-        printed: '0.92',
-        unit: '',
-        compute: () => normalShareBelow((-5.4 + 5.47) / 0.05),
-      },
+      { what: 'probability of conformity', printed: '0.92', unit: '', compute: () => conformity(diode) },
+      { what: 'z', printed: '1.40', unit: '', compute: () => normalQuantile(conformity(diode)) },
     ],
   },
   {
@@ -38,14 +64,10 @@ const oneSided = (): Check[] => [
     clause: 'One lower limit',
     title: 'a container with a lower limit of 490 conforms with the printed probability',
     status: 'published',
-    given: 'y = 509.7, u = 8.6, lower limit 490',
+    given: 'y = 509.7, u = 8.6',
     figures: [
-      {
-        what: 'probability of conformity',
-        printed: '0.99',
-        unit: '',
-        compute: () => normalShareBelow((509.7 - 490) / 8.6),
-      },
+      { what: 'probability of conformity', printed: '0.99', unit: '', compute: () => conformity(container) },
+      { what: 'z', printed: '2.3', unit: '', compute: () => normalQuantile(conformity(container)) },
     ],
   },
   {
@@ -54,34 +76,54 @@ const oneSided = (): Check[] => [
     title: 'both one-sided examples come to the exact probability to five digits and more',
     status: 'recomputed',
     figures: [
-      { what: 'diode', printed: '0.919243', unit: '', compute: () => normalShareBelow(1.4) },
-      {
-        what: 'container',
-        printed: '0.98901',
-        unit: '',
-        compute: () => normalShareBelow((509.7 - 490) / 8.6),
-      },
+      { what: 'diode', printed: '0.919243', unit: '', compute: () => conformity(diode) },
+      { what: 'container', printed: '0.98901', unit: '', compute: () => conformity(container) },
     ],
   },
 ];
 
-/** Probability of conformity from the capability index and where in the tolerance the result lies (0 to 1). */
-const byCapability = ({ capability, position }: { capability: number; position: number }): number =>
-  normalShareBelow(4 * capability * (1 - position)) - normalShareBelow(-4 * capability * position);
+/** A tolerance of width 1 measured with capability index 1: U = 1/2, so that u = 1/4. */
+const capable = { u: 0.25, specification: { lower: 0, upper: 1 } } as const;
 
 const capability = (): Check[] => [
   {
-    id: 'jcgm106-capability-middle',
+    id: 'jcgm106-capability',
     clause: 'Capability index',
-    title: 'a measurement with capability index 1 is 95.45 % sure in the very middle',
+    title: 'with capability index 1 only a tenth of the tolerance can be accepted at 95 %',
+    status: 'published',
+    given: 'index = tolerance/(2 U) with k = 2; positions from 0 to 1 across the tolerance',
+    figures: [
+      {
+        what: 'accepted from',
+        printed: '0.45',
+        unit: '',
+        compute: () => judged({ ...capable, estimate: 0.5 }).acceptance?.lower ?? Number.NaN,
+      },
+      {
+        what: 'accepted to',
+        printed: '0.55',
+        unit: '',
+        compute: () => judged({ ...capable, estimate: 0.5 }).acceptance?.upper ?? Number.NaN,
+      },
+    ],
+  },
+  {
+    id: 'jcgm106-capability-exact',
+    clause: 'Capability index',
+    title: 'with capability index 1 the middle of the tolerance conforms with 95.45 % and no more',
     status: 'recomputed',
-    given: 'index = tolerance / (2 U), k = 2',
     figures: [
       {
         what: 'probability in the middle',
         printed: '0.95450',
         unit: '',
-        compute: () => byCapability({ capability: 1, position: 0.5 }),
+        compute: () => conformity({ ...capable, estimate: 0.5 }),
+      },
+      {
+        what: 'accepted from',
+        printed: '0.44905',
+        unit: '',
+        compute: () => judged({ ...capable, estimate: 0.5 }).acceptance?.lower ?? Number.NaN,
       },
     ],
   },
