@@ -1,0 +1,84 @@
+import type { Judgement, Rule, Specification } from '#compute';
+import { plusMinusText } from '../deviation-text.ts';
+import { intervalText } from '../interval-text.ts';
+import { probabilityText, shareText } from '../probability-text.ts';
+import { numberText, quantityText } from '../quantity-text.ts';
+import type { Style } from '../style.ts';
+import type { UnitName } from '../units.ts';
+import { decidedByWords, ruleWords, sidesOf, verdictWords } from '../words.ts';
+import { type Line, line, type Piece } from './piece.ts';
+import { decimalsOf, differenceUnit, type Stated } from './result-lines.ts';
+
+/** A verdict with what it was judged by. */
+export interface Judged {
+  readonly specification: Specification;
+  readonly rule: Rule;
+  readonly judgement: Judgement;
+}
+
+type Part = string | Piece | ((style: Style) => string);
+
+/** Decimals that a limit needs to be written as it was stated, up to four. */
+function statedPlaces(value: number): number {
+  const places = [0, 1, 2, 3].find((decimals) => Math.abs(Number(value.toFixed(decimals)) - value) < 1e-9);
+  return places ?? 4;
+}
+
+/** "25.5 to 28.5 dBm", "at most 27 dBm", "at least 25.5 dBm". */
+export function specificationText(style: Style, { lower, upper }: Specification, unit: UnitName): string {
+  const limit = (value: number) => quantityText(style, { value, decimals: statedPlaces(value), unit });
+  const sides = sidesOf({ ...(lower !== undefined && { lower }), ...(upper !== undefined && { upper }) });
+  if (sides === 'upper') return upper === undefined ? 'no limit' : `at most ${limit(upper)}`;
+  if (sides === 'lower') return `at least ${limit(lower ?? 0)}`;
+  const ends = { lower: lower ?? 0, upper: upper ?? 0 };
+  const decimals = Math.max(statedPlaces(ends.lower), statedPlaces(ends.upper));
+  return intervalText(style, { ...ends, decimals, unit });
+}
+
+/** The rule with its number: `guard band 1 x U`, `required probability 95 %`. */
+export function ruleText(style: Style, rule: Rule): string {
+  const name = ruleWords[rule.kind];
+  if (rule.kind === 'probability') return `${name} ${shareText(style, rule.required)}`;
+  if (rule.kind === 'simple') return `${name}, which takes no uncertainty off and cannot answer "can't tell"`;
+  const { multiplier } = rule;
+  return `${name} of ${numberText(style, { value: multiplier, decimals: statedPlaces(multiplier) })} times U`;
+}
+
+/** Where no estimate at all could be inside: the method's shortcoming, and what it would take. */
+function shortcoming(stated: Stated, { judgement }: Judged): readonly Part[] {
+  const { acceptance, neededExpanded } = judgement;
+  if (acceptance !== undefined) return [];
+  const short =
+    '. Nothing could be inside with this uncertainty: the method falls short, not the transmitter';
+  if (neededExpanded === undefined) return [short];
+  const unit = differenceUnit(stated.unit);
+  const needed = (style: Style) =>
+    plusMinusText(style, { halfWidth: neededExpanded, decimals: Math.max(decimalsOf(stated), 0), unit });
+  return [short, '; it would take ', needed, ' or better'];
+}
+
+/** Verdict, rule, interval that decided and probability of conformity: none of them goes without the others. */
+export function verdictLine(stated: Stated, judged: Judged): Line {
+  const { specification, rule, judgement } = judged;
+  const { verdict, decidedBy, probabilityOfConformity } = judgement;
+  const sides = sidesOf(specification);
+  const probability: readonly Part[] =
+    probabilityOfConformity === undefined
+      ? ['no probability, since a worst case speaks of none']
+      : ['probability of conformity ', (style) => probabilityText(style, probabilityOfConformity)];
+  return line(
+    'verdict',
+    'Specification ',
+    (style) => specificationText(style, specification, stated.unit),
+    ': ',
+    verdictWords(verdict, sides),
+    ' (',
+    (style) => ruleText(style, rule),
+    '; decided by ',
+    decidedByWords[decidedBy],
+    '; ',
+    ...probability,
+    ')',
+    ...shortcoming(stated, judged),
+  );
+}
