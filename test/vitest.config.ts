@@ -10,7 +10,7 @@ export default defineConfig({
   test: {
     environment: 'node',
     include: ['test/**/*.test.{ts,tsx}'],
-    exclude: ['test/browser/**', 'test/site/**'],
+    exclude: ['test/browser/**'],
     coverage: {
       provider: 'v8',
       include: ['src/**/*.{ts,tsx}'],
