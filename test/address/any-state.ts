@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import type { Fields, ScalarSpec, StateOf } from '../../src/address/field-spec.ts';
 import { cleanLines } from '../../src/address/text-code.ts';
 import { cleanText } from '../../src/text/clean.ts';
+import { anyText } from '../text/any-text.ts';
 
 const anyNumber = ({ min, max, whole }: { min: number; max: number; whole?: boolean }) =>
   whole === true
@@ -27,7 +28,7 @@ function anyScalar(field: ScalarSpec): fc.Arbitrary<number | string | undefined>
           fc.constant(field.default),
           fc.constant('7.1\n-7.2 dBm'),
           fc.string({ unit: 'grapheme' }),
-          fc.string({ unit: 'binary' }),
+          anyText(),
         )
         .map((text) => {
           const clean = field.lines ? cleanLines : cleanText;

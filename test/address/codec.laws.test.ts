@@ -5,6 +5,7 @@ import { encode } from '../../src/address/encode.ts';
 import { defaultState } from '../../src/address/field-spec.ts';
 import { mergeQuery } from '../../src/address/merge.ts';
 import { scalarFault } from '../../src/address/scalar.ts';
+import { anyText } from '../text/any-text.ts';
 import { anyState } from './any-state.ts';
 import { fields, spec } from './demonstration.ts';
 
@@ -56,7 +57,7 @@ describe('laws of addresses', () => {
       '\0',
     );
     const text = fc.oneof(
-      fc.string({ unit: 'binary' }),
+      anyText(),
       fc.array(piece, { maxLength: 40 }).map((list) => list.join('')),
     );
     fc.assert(

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { readColumn } from '../../../src/text/read/column.ts';
 import type { ReadSpec } from '../../../src/text/read/quantity.ts';
+import { anyText } from '../any-text.ts';
 
 const LEVEL: ReadSpec = { kind: 'level', min: -60, max: 60, decimals: 0 };
 const POWER: ReadSpec = { kind: 'power', min: 0, max: 100, decimals: 0 };
@@ -26,7 +27,7 @@ describe('laws of pasted columns', () => {
 
   test('any text gives values and problems that name lines of it', () => {
     fc.assert(
-      fc.property(fc.string({ unit: 'binary' }), (text) => {
+      fc.property(anyText(), (text) => {
         const { values, problems } = readColumn(text, LEVEL);
         const lines = text.split(/\r\n|\r|\n/).length;
         for (const { line } of [...values, ...problems]) {

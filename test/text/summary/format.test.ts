@@ -10,11 +10,12 @@ import {
 } from '../../../src/text/summary/format.ts';
 import { shareableLink } from '../../../src/text/summary/link.ts';
 import { summarise } from '../../../src/text/summary/summarise.ts';
+import { anyText } from '../any-text.ts';
 import { inputOf } from './demonstration.ts';
 
 const wild = () =>
   fc.oneof(
-    fc.string({ unit: 'binary', maxLength: 80 }),
+    anyText(80),
     fc
       .array(
         fc.constantFrom(

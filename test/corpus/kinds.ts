@@ -1,0 +1,10 @@
+import type { AddressSpec } from '../../src/address/field-spec.ts';
+import { spec as codec } from '../address/demonstration.ts';
+
+/** Every kind of address that this site makes, with its present specification. A new kind is added here and in `addresses.ts`. */
+export const kinds = {
+  /** No page: one field of every type, so that the codec itself can never lose an old address. */
+  codec,
+} as const satisfies Readonly<Record<string, AddressSpec>>;
+
+export type Kind = keyof typeof kinds;
