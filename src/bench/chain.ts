@@ -1,0 +1,50 @@
+import { evaluate, type SumModel } from '#compute';
+import { type Chain, COVERAGE_FACTOR, chainOf, dominantOf, type Rung } from '../sheet/chain.ts';
+import type { Sheet } from '../sheet/sheet.ts';
+import { toModel } from '../sheet/to-model.ts';
+
+/** A figure with more rungs than this is no longer read: the widest are drawn and the others told of. */
+export const MOST_RUNGS = 12;
+
+/** The chain of a sheet, its rungs those that the figure draws. */
+export interface BenchChain extends Chain {
+  /** How many rungs are in the sums but not in the figure. */
+  readonly undrawn: number;
+}
+
+/** A chain with at most `MOST_RUNGS` rungs, those with the largest shares, each with everything above it counted in. */
+export function benchChain(sheet: Sheet): BenchChain {
+  const model = toModel(sheet);
+  if (model.inputs.length <= MOST_RUNGS) return { ...chainOf(sheet), undrawn: 0 };
+  const result = evaluate({ model, coverageFactor: COVERAGE_FACTOR });
+  const widest = result.propagation.budget.toSorted((a, b) => b.share - a.share).slice(0, MOST_RUNGS);
+  const drawn = new Set(widest.map(({ id }) => id));
+  const rungs = model.inputs.flatMap(({ id }, index): Rung[] => {
+    if (!drawn.has(id)) return [];
+    const cumulative = evaluate({ model: firstOf(model, index + 1), coverageFactor: COVERAGE_FACTOR });
+    const link = sheet.links.find((candidate) => candidate.id === id);
+    return [link === undefined ? { id, cumulative } : { id, link, cumulative }];
+  });
+  return {
+    sheet,
+    model,
+    rungs,
+    result,
+    dominantId: dominantOf(result),
+    undrawn: model.inputs.length - rungs.length,
+  };
+}
+
+/** The sum of the first inputs alone. */
+const firstOf = (model: SumModel, count: number): SumModel => ({
+  ...model,
+  inputs: model.inputs.slice(0, count),
+  sensitivities: model.sensitivities.slice(0, count),
+});
+
+/** Standard uncertainty in dB of everything above a link. */
+export function uncertaintyAbove(sheet: Sheet, id: string): number {
+  const model = toModel(sheet);
+  const index = model.inputs.findIndex((input) => input.id === id);
+  return evaluate({ model: firstOf(model, Math.max(0, index)) }).propagation.standardUncertainty;
+}

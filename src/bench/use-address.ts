@@ -1,0 +1,55 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { SheetEntries } from '../sheet/entries.ts';
+import { decodeEntries, encodeEntries } from './address.ts';
+import { type BenchAction, demonstration } from './state.ts';
+
+/** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
+const REST_MS = 300;
+
+/** What stands after `#` for these entries: nothing for the demonstration; undefined where an address cannot hold them. */
+export function fragmentOf(entries: SheetEntries): string | undefined {
+  const own = encodeEntries(entries);
+  return own === encodeEntries(demonstration().entries) ? '' : own;
+}
+
+/**
+ * Keeps the sheet in the fragment of the address, and opens the sheet that an address brings: when the page wakes, and when
+ * the reader goes back or follows another link. A place on the page (`#main`) is no sheet, and what was there comes back.
+ */
+export function useBenchAddress(entries: SheetEntries, send: (action: BenchAction) => void): void {
+  const woken = useRef(false);
+  const latest = useRef(entries);
+  latest.current = entries;
+  useEffect(() => {
+    const open = (): void => {
+      const action = openingOf(location.hash);
+      if (action) send(action);
+      else if (woken.current) write(latest.current);
+      woken.current = true;
+    };
+    open();
+    addEventListener('hashchange', open);
+    return () => removeEventListener('hashchange', open);
+  }, [send]);
+  const first = useRef(entries);
+  useEffect(() => {
+    if (entries === first.current) return undefined;
+    const timer = setTimeout(() => write(entries), REST_MS);
+    return () => clearTimeout(timer);
+  }, [entries]);
+}
+
+/** What to do about the fragment of an address; undefined if it carries no sheet. */
+export function openingOf(hash: string): BenchAction | undefined {
+  const { entries, problems, carried } = decodeEntries(hash);
+  const empty = entries.links.length === 0 && entries.readings === '' && entries.nominal === '';
+  if (carried && !(empty && problems.length > 0)) return { type: 'open', entries, problems };
+  return problems.length > 0 ? { type: 'refuse', problems } : undefined;
+}
+
+function write(entries: SheetEntries): void {
+  const fragment = fragmentOf(entries);
+  if (fragment === undefined || location.hash.replace(/^#/, '') === fragment) return;
+  const url = `${location.pathname}${location.search}${fragment === '' ? '' : `#${fragment}`}`;
+  history.replaceState(history.state, '', url);
+}

@@ -1,0 +1,33 @@
+import { useState } from 'preact/hooks';
+import { LINK_KINDS, type LinkKind } from '../../sheet/sheet.ts';
+import { SelectField } from '../../widgets/parts/SelectField.tsx';
+import { controlId } from '../keys.ts';
+import { MOST_LINKS } from '../spec.ts';
+import type { BenchAction } from '../state.ts';
+import { strings } from '../strings.ts';
+
+/** Adds a link of a chosen kind at the foot of the chain. */
+export function AddLink({ count, send }: { count: number; send: (action: BenchAction) => void }) {
+  const [kind, setKind] = useState<LinkKind>('pad');
+  const full = count >= MOST_LINKS;
+  return (
+    <div class="add-link">
+      <SelectField
+        id={controlId('new-kind')}
+        label={strings.links.addKind}
+        value={kind}
+        options={LINK_KINDS}
+        words={strings.link.kinds}
+        onChoice={setKind}
+      />
+      <button
+        type="button"
+        disabled={full}
+        onClick={() => send({ type: 'add', kind, label: strings.link.newLabels[kind] })}
+      >
+        {strings.links.add}
+      </button>
+      {full && <p>{strings.links.most(MOST_LINKS)}</p>}
+    </div>
+  );
+}

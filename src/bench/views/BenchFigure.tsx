@@ -1,0 +1,63 @@
+import { halfSpanFor } from '../../figures/reading-band.layout.ts';
+import { BandFigure } from '../../widgets/parts/BandFigure.tsx';
+import { bandRows } from '../../widgets/parts/band-rows.ts';
+import type { BenchChain } from '../chain.ts';
+import { drawnSpecification, reachOfChain } from '../reach.ts';
+import type { BenchAction, BenchState } from '../state.ts';
+import { strings } from '../strings.ts';
+
+interface BenchFigureProps {
+  readonly chain: BenchChain;
+  readonly before: BenchChain | undefined;
+  /** The chain when a handle was grasped: the axis must not move under the pointer. */
+  readonly held: BenchChain | undefined;
+  readonly state: BenchState;
+  readonly summary: string;
+  readonly send: (action: BenchAction) => void;
+}
+
+/** The reading band of the sheet with its specification, and what of it is drawn. */
+export function BenchFigure({ chain, before, held, state, summary, send }: BenchFigureProps) {
+  const words = strings.result;
+  const reach = held
+    ? reachOfChain(held)
+    : Math.max(reachOfChain(chain), before === undefined ? 0 : reachOfChain(before));
+  const { showLimits, showCurve } = state;
+  return (
+    <>
+      <BandFigure
+        rows={bandRows({ chain, before, showLimits, showCurve, handles: true })}
+        centreDbm={chain.result.estimate}
+        halfSpanDb={halfSpanFor(reach)}
+        specification={drawnSpecification(chain)}
+        name={words.figureName}
+        description={words.figureDescription(summary)}
+        onGrasp={() => send({ type: 'grasp' })}
+        onPull={(id, expandedDb) => send({ type: 'pull', id, expandedDb })}
+        onRelease={() => send({ type: 'release' })}
+        onCancel={() => send({ type: 'cancel' })}
+      />
+      {chain.undrawn > 0 && (
+        <p>{words.undrawn({ drawn: chain.rungs.length, all: chain.model.inputs.length })}</p>
+      )}
+      <div class="switches needs-script">
+        <label class="switch">
+          <input
+            type="checkbox"
+            checked={showLimits}
+            onChange={(event) => send({ type: 'show', what: 'limits', on: event.currentTarget.checked })}
+          />
+          <span>{words.limits}</span>
+        </label>
+        <label class="switch">
+          <input
+            type="checkbox"
+            checked={showCurve}
+            onChange={(event) => send({ type: 'show', what: 'curve', on: event.currentTarget.checked })}
+          />
+          <span>{words.curve}</span>
+        </label>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,25 @@
+import { VerdictZones } from '../../figures/VerdictZones.tsx';
+import { verdictLabel } from '../../text/words.ts';
+import type { BenchResult } from '../result.ts';
+import { resultStrings } from '../result-strings.ts';
+import { shownWords, verdictSentence } from '../result-words.ts';
+
+/** The verdict as a picture: zones among the limits, hatched where this measurement cannot tell. */
+export function VerdictFigure({ result }: { result: BenchResult }) {
+  const { judgement, chain } = result;
+  const { lower, upper } = chain.sheet.specification;
+  return (
+    <VerdictZones
+      estimate={chain.result.estimate}
+      judgement={judgement}
+      specification={{ lower: lower ?? Number.NEGATIVE_INFINITY, upper: upper ?? Number.POSITIVE_INFINITY }}
+      names={{
+        inside: shownWords(verdictLabel('inside')),
+        outside: shownWords(verdictLabel('outside')),
+        'cant-tell': shownWords(verdictLabel('cant-tell')),
+      }}
+      name={resultStrings.verdict.zonesName}
+      description={verdictSentence(result)}
+    />
+  );
+}

@@ -1,0 +1,25 @@
+import type { BenchResult } from '../result.ts';
+import { resultStrings } from '../result-strings.ts';
+import { waysOf, whyWaysDiffer } from '../ways.ts';
+
+const strings = resultStrings.ways;
+
+/** The three ways to add up side by side, and why they differ. */
+export function WaysPart({ result }: { result: BenchResult }) {
+  return (
+    <section aria-labelledby="ways">
+      <h2 id="ways">{strings.heading}</h2>
+      <dl class="ways">
+        {waysOf('shown', result).map(({ name, level, power, says }) => (
+          <div key={name}>
+            <dt>{name}</dt>
+            <dd class="ways-level">{level}</dd>
+            <dd class="ways-power">{power}</dd>
+            <dd>{says}</dd>
+          </div>
+        ))}
+      </dl>
+      <p class="measure">{whyWaysDiffer('shown', result)}</p>
+    </section>
+  );
+}

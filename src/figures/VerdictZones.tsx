@@ -1,0 +1,62 @@
+import { useId } from 'preact/hooks';
+import { numberText } from '../text/quantity-text.ts';
+import { verdictZonesLayout, ZONES, type ZonesProps } from './verdict-zones.layout.ts';
+
+export interface VerdictZonesProps extends ZonesProps {
+  readonly name: string;
+  readonly description: string;
+}
+
+/** Limits nearer to each other than this, in units of the view box, share one number line badly: the second goes up. */
+const DECIMALS = 1;
+
+/**
+ * Where the measured level lies among the limits: firm lines are the specification, hatched is where this measurement
+ * cannot tell, the strip is the interval that decided.
+ */
+export function VerdictZones(props: VerdictZonesProps) {
+  const id = useId();
+  const { zones, limits, band, estimateX } = verdictZonesLayout(props);
+  const { width, height, axis, zoneY, zoneHeight, bandY, bandHeight } = ZONES;
+  return (
+    <svg
+      class="zones"
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-labelledby={`${id}t`}
+      aria-describedby={`${id}d`}
+    >
+      <title id={`${id}t`}>{props.name}</title>
+      <desc id={`${id}d`}>{props.description}</desc>
+      <pattern id={`${id}h`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <path class="zones-hatch" d="M0 0V6" />
+      </pattern>
+      {zones.map(({ verdict, x, width: across, named }) => (
+        <g key={x}>
+          {verdict === 'cant-tell' && (
+            <rect x={x} y={zoneY} width={across} height={zoneHeight} fill={`url(#${id}h)`} />
+          )}
+          {verdict === 'inside' && (
+            <rect class="zones-inside" x={x} y={zoneY} width={across} height={zoneHeight} />
+          )}
+          {named && (
+            <text x={x + across / 2} y={ZONES.labelY} class="zones-name">
+              {props.names[verdict]}
+            </text>
+          )}
+        </g>
+      ))}
+      <path class="zones-axis" d={`M${axis[0]} ${zoneY + zoneHeight}H${axis[1]}`} />
+      {limits.map(({ x, value }) => (
+        <g key={value}>
+          <path class="band-specification" d={`M${x} ${zoneY - 3}V${ZONES.limitBottom}`} />
+          <text x={x} y={ZONES.numberY} class="zones-name">
+            {numberText('shown', { value, decimals: DECIMALS })}
+          </text>
+        </g>
+      ))}
+      <rect class="band-strip" x={band.x} y={bandY} width={Math.max(1, band.width)} height={bandHeight} />
+      <path class="zones-estimate" d={`M${estimateX} ${bandY - 4}V${bandY + bandHeight + 4}`} />
+    </svg>
+  );
+}

@@ -1,0 +1,43 @@
+export interface SelectFieldProps<Code extends string> {
+  readonly id: string;
+  readonly label: string;
+  readonly value: Code;
+  /** Codes in the order in which they are offered, with their words. */
+  readonly options: readonly Code[];
+  readonly words: Readonly<Record<Code, string>>;
+  /** One short sentence on what belongs here. */
+  readonly help?: string | undefined;
+  readonly class?: string;
+  readonly onChoice: (code: Code) => void;
+}
+
+/** A labelled choice of one of several. */
+export function SelectField<Code extends string>(props: SelectFieldProps<Code>) {
+  const { id, label, value, options, words, help, onChoice } = props;
+  const choose = (text: string): void => {
+    const code = options.find((option) => option === text);
+    if (code !== undefined) onChoice(code);
+  };
+  return (
+    <div class={`field ${props.class ?? ''}`.trim()}>
+      <label for={id}>{label}</label>
+      <select
+        id={id}
+        value={value}
+        aria-describedby={help === undefined ? undefined : `${id}-help`}
+        onChange={(event) => choose(event.currentTarget.value)}
+      >
+        {options.map((option) => (
+          <option key={option} value={option} selected={option === value}>
+            {words[option]}
+          </option>
+        ))}
+      </select>
+      {help !== undefined && (
+        <p class="field-help" id={`${id}-help`}>
+          {help}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,68 @@
+export interface TextFieldProps {
+  /** Id of the control in the page. */
+  readonly id: string;
+  readonly label: string;
+  readonly value: string;
+  /** One short sentence on what belongs here. */
+  readonly help?: string | undefined;
+  /** What is wrong with what stands here. */
+  readonly problem?: string | undefined;
+  /** How what stands here was understood, where that is not plain. */
+  readonly note?: string | undefined;
+  /** Keyboard that a touch screen offers; `decimal` has neither letters nor a minus. */
+  readonly inputMode?: 'text' | 'decimal';
+  readonly maxLength?: number;
+  /** Lines of a field for several; one line unless given. */
+  readonly rows?: number;
+  readonly class?: string;
+  readonly onText: (text: string) => void;
+}
+
+/** A labelled field whose text, right or wrong, is kept by its owner. */
+export function TextField(props: TextFieldProps) {
+  const { id, label, value, help, problem, note, rows, onText, inputMode = 'text', maxLength } = props;
+  const described = [
+    help === undefined ? undefined : `${id}-help`,
+    problem === undefined ? undefined : `${id}-problem`,
+    note === undefined ? undefined : `${id}-note`,
+  ].filter((part) => part !== undefined);
+  const shared = {
+    id,
+    value,
+    maxLength,
+    autoComplete: 'off',
+    spellcheck: false,
+    'aria-invalid': problem === undefined ? undefined : ('true' as const),
+    'aria-describedby': described.length > 0 ? described.join(' ') : undefined,
+  };
+  return (
+    <div class={`field ${props.class ?? ''}`.trim()}>
+      <label for={id}>{label}</label>
+      {rows === undefined ? (
+        <input
+          {...shared}
+          type="text"
+          inputMode={inputMode}
+          onInput={(event) => onText(event.currentTarget.value)}
+        />
+      ) : (
+        <textarea {...shared} rows={rows} onInput={(event) => onText(event.currentTarget.value)} />
+      )}
+      {note !== undefined && (
+        <p class="field-note" id={`${id}-note`}>
+          {note}
+        </p>
+      )}
+      {problem !== undefined && (
+        <p class="problem" id={`${id}-problem`}>
+          {problem}
+        </p>
+      )}
+      {help !== undefined && (
+        <p class="field-help" id={`${id}-help`}>
+          {help}
+        </p>
+      )}
+    </div>
+  );
+}
