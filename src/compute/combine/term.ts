@@ -4,6 +4,10 @@ import { scaled } from '../distribution/scaled.ts';
 import { isMember, type Member } from '../distribution/standard.ts';
 import { student } from '../distribution/student.ts';
 import { finite } from '../quantity.ts';
+import { centreOf, spreadOf } from './extent.ts';
+
+/** Narrower than this a square falls below the smallest double: the part is a constant for every purpose. */
+const LEAST_SPREAD = 1e-150;
 
 /** One term of a sum: a quantity and the factor that it enters with. */
 export interface Term {
@@ -38,6 +42,7 @@ export function gather(start: number, terms: readonly Term[]): Gathered {
     finite('wholeDistribution', 'sensitivity', sensitivity);
     const part = sensitivity === 0 ? constant(0) : scaled(distribution, { factor: sensitivity, shift: 0 });
     if (part.shape === 'constant') sum += part.limits.lower;
+    else if (spreadOf(part) < LEAST_SPREAD) sum += centreOf(part);
     else parts.push(part);
   }
   return { constant: sum, parts: mergeCauchy(parts) };
