@@ -23,6 +23,7 @@ export function ReadingBand(props: ReadingBandProps) {
   return (
     <svg
       class={`band band-${props.frame}`}
+      data-frame={props.frame}
       viewBox={`0 0 ${width} ${height}`}
       role="img"
       aria-labelledby={`${id}t`}

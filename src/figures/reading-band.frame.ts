@@ -92,3 +92,7 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
 };
 
 export const measuresOf = (frame: BandFrame): BandMeasures => MEASURES[frame];
+
+/** Whether a name is that of a frame. */
+export const isBandFrame = (name: string | undefined): name is BandFrame =>
+  name !== undefined && Object.hasOwn(MEASURES, name);

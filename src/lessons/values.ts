@@ -11,9 +11,10 @@ const groups: Readonly<Record<string, () => Values>> = {
  * The text of one number: `chain.level`.
  * @throws RangeError for an id that no group has: the build then fails with the id in its message.
  */
-export function valueOf(id: string): string {
+export function textOfValue(id: string): string {
   const [group = '', name = ''] = id.split('.');
   const value = groups[group]?.()[name];
-  if (value === undefined) throw new RangeError(`valueOf: no value has the id, got ${JSON.stringify(id)}`);
+  if (value === undefined)
+    throw new RangeError(`textOfValue: no value has the id, got ${JSON.stringify(id)}`);
   return value();
 }

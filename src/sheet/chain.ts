@@ -2,10 +2,11 @@ import { evaluatePrefixes, type Result, type SumModel } from '#compute';
 import type { Link, Sheet } from './sheet.ts';
 import { READINGS_ID, toModel } from './to-model.ts';
 
-/** Coverage factor of the expanded uncertainty shown by default: the convention of calibration certificates. */
+/**
+ * Coverage factor of the expanded uncertainty, the convention of calibration certificates. Intervals of the whole
+ * distribution take the probability that goes with it for a bell, 95.45 %, so that both say the same thing.
+ */
 export const COVERAGE_FACTOR = 2;
-/** Coverage probability of intervals taken from the whole distribution. */
-export const COVERAGE_PROBABILITY = 0.95;
 
 /** A rung of the chain with everything that has been added from the definition down to it. */
 export interface Rung {
@@ -34,7 +35,6 @@ export function chainOf(sheet: Sheet): Chain {
   const results = evaluatePrefixes({
     model,
     coverageFactor: COVERAGE_FACTOR,
-    coverageProbability: COVERAGE_PROBABILITY,
   });
   const result = results.at(-1);
   if (result === undefined) throw new RangeError('chainOf: no result for the empty chain');

@@ -1,12 +1,6 @@
 import { levelDbm, powerW } from '#compute';
+import { limits, linkOf, uShaped } from './link.ts';
 import type { Link, Sheet } from './sheet.ts';
-
-const rung = (link: Partial<Link> & Pick<Link, 'id' | 'label' | 'kind' | 'statement' | 'source'>): Link => ({
-  lossDb: 0,
-  unit: 'dB',
-  percentOf: 'reading',
-  ...link,
-});
 
 /**
  * The demonstration measurement: a youth club's home-built hidden transmitter for direction-finding, through a pad and thin
@@ -22,7 +16,7 @@ export function clubSheet(): Sheet {
       conditions: '3.58 MHz, key down, 12.0 V supply, after five minutes’ warm-up',
     },
     specification: { lower: 25.5, upper: 28.5 },
-    rule: { kind: 'simple' },
+    rule: { kind: 'guardBand', multiplier: 1 },
     readings: [levelDbm(7)],
     damageLevelDbm: levelDbm(20),
     links: clubLinks(),
@@ -31,49 +25,49 @@ export function clubSheet(): Sheet {
 
 function clubLinks(): Link[] {
   return [
-    rung({
+    linkOf({
       id: 'national',
       label: 'National standard',
       kind: 'comparison',
       statement: { form: 'expanded', expanded: 0.02, coverageFactor: 2 },
       source: 'certificate',
     }),
-    rung({
+    linkOf({
       id: 'laboratory',
       label: 'Calibration laboratory',
       kind: 'comparison',
       statement: { form: 'expanded', expanded: 0.06, coverageFactor: 2 },
       source: 'certificate',
     }),
-    rung({
+    linkOf({
       id: 'meter',
       label: 'The meter that was lent',
       kind: 'meter',
-      statement: { form: 'limits', shape: 'rectangular', halfWidth: 0.25 },
+      statement: limits(0.25),
       source: 'specification',
     }),
-    rung({
+    linkOf({
       id: 'mismatch',
       label: 'Mismatch',
       kind: 'mismatch',
-      statement: { form: 'limits', shape: 'arcsine', halfWidth: 0.16 },
+      statement: uShaped(0.16),
       source: 'judged',
     }),
-    rung({
+    linkOf({
       id: 'pad',
       label: '20 dB pad',
       kind: 'pad',
       lossDb: 20,
       ratedPowerW: powerW(1),
-      statement: { form: 'limits', shape: 'rectangular', halfWidth: 0.5 },
+      statement: limits(0.5),
       source: 'specification',
     }),
-    rung({
+    linkOf({
       id: 'coax',
       label: '3 m of thin coax',
       kind: 'cable',
       lossDb: 0.1,
-      statement: { form: 'limits', shape: 'rectangular', halfWidth: 0.05 },
+      statement: limits(0.05),
       source: 'specification',
     }),
   ];

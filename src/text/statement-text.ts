@@ -71,3 +71,28 @@ const SHAPE_WORDS = {
 } as const;
 
 const plain = (value: number): string => numberText('ascii', { value, decimals: value % 1 === 0 ? 0 : 2 });
+
+/** Shape of the distribution that a statement stands for, in words. */
+export function distributionText(statement: Statement): string {
+  switch (statement.form) {
+    case 'limits':
+      return { rectangular: 'rectangular', triangular: 'triangular', arcsine: 'arcsine (U-shaped)' }[
+        statement.shape
+      ];
+    case 'trapezoid':
+      return 'trapezoidal';
+    case 'uncertainLimits':
+      return 'curvilinear trapezoid';
+    case 'asymmetric':
+    case 'displayStep':
+      return 'rectangular';
+    case 'readings':
+      return 'Student t';
+    case 'expanded':
+    case 'coverage':
+    case 'standard':
+      return statement.degreesOfFreedom === undefined ? 'normal' : 'Student t';
+    case 'halfWithin':
+      return 'normal';
+  }
+}

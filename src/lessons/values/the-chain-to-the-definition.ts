@@ -1,4 +1,4 @@
-import { levelDbm, levelToPower, padHeat, powerW } from '#compute';
+import { gainDb, heatInPad, levelDbm, levelToPower, levelToVolts, ohms } from '#compute';
 import { withLinkAmount } from '../../sheet/amount.ts';
 import { type Chain, chainOf } from '../../sheet/chain.ts';
 import { clubSheet } from '../../sheet/club.ts';
@@ -38,7 +38,7 @@ export function chainValues(): Readonly<Record<string, () => string>> {
     upperVolts: () => volts(chain.sheet.specification.upper ?? NOMINAL_DBM),
     padHeat: () =>
       powerText('shown', {
-        powerW: padHeat({ powerW: powerW(watts(NOMINAL_DBM)), attenuationDb: 20 }),
+        powerW: heatInPad({ power: levelToPower(levelDbm(NOMINAL_DBM)), gain: gainDb(-20) }),
         digits: 3,
       }),
   };
@@ -65,7 +65,7 @@ function wholeHalfWidth({ result }: Chain): number {
 
 const volts = (level: number): string =>
   quantityText('shown', {
-    value: Math.sqrt(levelToPower(levelDbm(level)) * LOAD_OHM),
+    value: levelToVolts({ level: levelDbm(level), resistance: ohms(LOAD_OHM) }),
     decimals: 2,
     unit: 'Vrms',
   });

@@ -1,10 +1,9 @@
 import { halfSpanFor } from '../../figures/reading-band.layout.ts';
-import { amountOf, uncertaintyPerAmount, withLinkAmount } from '../../sheet/amount.ts';
+import { uncertaintyPerAmount, withLinkAmount } from '../../sheet/amount.ts';
 import { type Chain, COVERAGE_FACTOR, chainOf } from '../../sheet/chain.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 
-/** Least and greatest amount that a rung may add, and the step, in dB. */
-export const AMOUNT = { min: 0, max: 3, step: 0.01, decimals: 2 } as const;
+import { AMOUNT } from './spec.ts';
 
 export interface BandState {
   readonly sheet: Sheet;
@@ -14,6 +13,8 @@ export interface BandState {
   readonly held: { readonly sheet: Sheet; readonly halfSpanDb: number } | undefined;
   readonly showLimits: boolean;
   readonly showCurve: boolean;
+  /** Whether the reader has changed anything since the state was opened: only then does the address follow. */
+  readonly touched: boolean;
 }
 
 export type BandAction =
@@ -42,6 +43,7 @@ export const initialState = ({
   held: undefined,
   showLimits,
   showCurve,
+  touched: false,
 });
 
 /** Total and pure: an unknown rung or an impossible amount leaves the state as it is or at the nearest allowed one. */
@@ -54,23 +56,24 @@ export function reduceBand(state: BandState, action: BandAction): BandState {
     case 'pull':
       return { ...state, sheet: pulled(state.sheet, action) };
     case 'release':
-      return { ...state, held: undefined };
+      return { ...state, held: undefined, touched: true };
     case 'cancel':
       return state.held ? { ...state, sheet: state.held.sheet, before: undefined, held: undefined } : state;
     case 'show':
       return action.what === 'limits'
-        ? { ...state, showLimits: action.on }
-        : { ...state, showCurve: action.on };
+        ? { ...state, showLimits: action.on, touched: true }
+        : { ...state, showCurve: action.on, touched: true };
     case 'replace':
       return changed({ ...state, held: undefined }, action.sheet);
     case 'open':
-      return { ...state, ...action.state, before: undefined, held: undefined };
+      return { ...state, ...action.state, before: undefined, held: undefined, touched: false };
   }
 }
 
 const changed = (state: BandState, sheet: Sheet): BandState => ({
   ...state,
   sheet,
+  touched: true,
   before: state.held ? state.before : state.sheet,
 });
 
@@ -109,5 +112,3 @@ export function reachOf({ result, sheet }: Chain): number {
   );
   return Math.max(0.1, ...[...ends, ...limits].map((end) => Math.abs(end - result.estimate)));
 }
-
-export { amountOf };

@@ -1,0 +1,49 @@
+import { gainDb, levelDbm, levelToPower } from '#compute';
+import { chainOf } from '../sheet/chain.ts';
+import { twoPadsCalibrated, twoPadsSheet } from '../sheet/two-pads.ts';
+import { powerText } from '../text/power-text.ts';
+import type { Example } from './example.ts';
+
+/** Scenario: a receiver as power meter, behind two pads. Invented data. */
+export const twoPadsIntoAReceiver: Example = {
+  slug: 'two-pads-into-a-receiver',
+  title: 'Two pads into a receiver',
+  summary:
+    'A receiver shows −13.4 dBm behind two 20 dB pads. What leaves the transmitter, how sure is it, and is it in specification?',
+  question:
+    'My kit transmitter is specified 27 dBm ± 1.5 dB. I put two 20 dB pads and a short cable between it and my receiver, and the receiver’s display says −13.4 dBm. What does it really put out, and is that good enough?',
+  method:
+    'Pads and cable into a receiver. Everything adds in decibels, so the sum is propagated in decibels; watts come last, end by end.',
+  sheet: twoPadsSheet,
+  preset: 'two-pads',
+  better: {
+    sheet: twoPadsCalibrated,
+    words:
+      'The pads were measured at DC with a multimeter (good at these frequencies, an assumption at VHF), and the receiver’s display was compared with a borrowed reference.',
+  },
+  mistake: forgottenPad,
+  assumptions: [
+    'Steady carrier, key down: mean power and peak envelope power are the same.',
+    'Power into 50 Ω at the transmitter’s socket.',
+    'The pads stay cool enough to keep their value; the receiver is not overloaded (a third pad would show it).',
+    'The stated limits are taken as plain limits, the mismatch as U-shaped; no two parts share a cause.',
+  ],
+  cautions: [
+    'Key off before reconnecting anything; never key without the load.',
+    'The first pad must stand the full power continuously, and mind which end is its input.',
+    'Without a pad the receiver’s input may be destroyed: work it out, do not try it.',
+  ],
+  lesson: {
+    id: 'traceability/the-chain-to-the-definition',
+    title: 'How far down the chain did your watt come?',
+  },
+};
+
+/** What the answer would be with one pad forgotten in the sum: a factor of a hundred. */
+function forgottenPad(): string {
+  const { result, sheet } = chainOf(twoPadsSheet());
+  const pad = sheet.links.find(({ id }) => id === 'first');
+  const without = levelToPower(levelDbm(result.estimate - gainDb(pad?.lossDb ?? 0)));
+  const right = levelToPower(levelDbm(result.estimate));
+  return `Forgetting one pad in the sum gives ${powerText('shown', { powerW: without, digits: 2 })} instead of ${powerText('shown', { powerW: right, digits: 2 })}: 20 dB is a factor of 100. Subtracting a loss that should be added back, or adding it twice because the instrument already has an offset entered, goes wrong the same way.`;
+}

@@ -1,0 +1,95 @@
+import { useReducer } from 'preact/hooks';
+import { amountOf } from '../sheet/amount.ts';
+import { chainOf } from '../sheet/chain.ts';
+import { quantityText } from '../text/quantity-text.ts';
+import { readQuantity } from '../text/read/quantity.ts';
+import { amountText, statedDecimals } from '../text/statement-text.ts';
+import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { BandFigure } from '../widgets/parts/BandFigure.tsx';
+import { bandRows, SOCKET_ID } from '../widgets/parts/band-rows.ts';
+import { NumberField } from '../widgets/parts/NumberField.tsx';
+import { type Preset, presetSheet } from '../widgets/reading-band/presets.ts';
+import { AMOUNT } from '../widgets/reading-band/spec.ts';
+import { halfSpanOf, initialState, reduceBand } from '../widgets/reading-band/state.ts';
+import { strings as bandStrings } from '../widgets/reading-band/strings.ts';
+import { summarise } from '../widgets/reading-band/words.ts';
+import { strings } from './strings.ts';
+
+export interface StageBandProps {
+  readonly preset: Preset;
+  /** The one rung whose amount the speaker changes. */
+  readonly rung: string;
+}
+
+/** One press of plus or minus, in dB: large enough to be seen from the back row. */
+const PRESS_DB = 0.1;
+const READ = { kind: 'halfWidthDb', min: AMOUNT.min, max: AMOUNT.max, decimals: AMOUNT.decimals } as const;
+
+/** The reading band on the wall, with one number that answers "what if it were ...?" in one press. */
+export default function StageBand({ preset, rung }: StageBandProps) {
+  const [state, send] = useReducer(reduceBand, { sheet: presetSheet(preset) }, initialState);
+  const chain = chainOf(state.sheet);
+  const link = state.sheet.links.find(({ id }) => id === rung);
+  if (link === undefined) throw new RangeError(`StageBand: rung must be in the preset, got ${rung}`);
+  const amount = amountOf(link.statement);
+  const set = (value: number): void => send({ type: 'set', id: rung, amount: value });
+  const rows = bandRows({
+    chain,
+    before: state.before && chainOf(state.before),
+    showLimits: true,
+    showCurve: false,
+    handles: true,
+  });
+  const summary = summarise(chain);
+  return (
+    <div class="stage-band">
+      <BandFigure
+        place="stage"
+        rows={rows.map((row) => (row.id === SOCKET_ID || row.id === rung ? row : { ...row, number: '' }))}
+        centreDbm={chain.result.estimate}
+        halfSpanDb={halfSpanOf(state)}
+        name={bandStrings.name}
+        description={bandStrings.description(summary)}
+        onGrasp={() => send({ type: 'grasp' })}
+        onPull={(id, expandedDb) => send({ type: 'pull', id, expandedDb })}
+        onRelease={() => send({ type: 'release' })}
+        onCancel={() => send({ type: 'cancel' })}
+      />
+      <fieldset class="stage-what-if needs-script">
+        <legend>{strings.whatIf(link.label)}</legend>
+        <button
+          type="button"
+          aria-label={strings.less(quantityText('spoken', { value: PRESS_DB, decimals: 1, unit: 'dB' }))}
+          onClick={() => set(amount - PRESS_DB)}
+        >
+          −
+        </button>
+        <NumberField
+          label={bandStrings.field(link.label)}
+          labelHidden
+          shown={amountText(amount)}
+          unit="dB"
+          read={(text) => readQuantity(text, READ)}
+          onValue={set}
+        />
+        <button
+          type="button"
+          aria-label={strings.more(
+            quantityText('spoken', { value: PRESS_DB, decimals: statedDecimals(PRESS_DB), unit: 'dB' }),
+          )}
+          onClick={() => set(amount + PRESS_DB)}
+        >
+          +
+        </button>
+        <button
+          type="button"
+          class="plain"
+          onClick={() => send({ type: 'replace', sheet: presetSheet(preset) })}
+        >
+          {strings.prepared}
+        </button>
+      </fieldset>
+      <Announcer summary={summary} />
+    </div>
+  );
+}

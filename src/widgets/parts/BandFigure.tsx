@@ -1,0 +1,47 @@
+import type { Interval } from '#compute';
+import { ReadingBand } from '../../figures/ReadingBand.tsx';
+import type { BandFrame } from '../../figures/reading-band.frame.ts';
+import { readingBandLayout } from '../../figures/reading-band.layout.ts';
+import type { BandRow } from '../../figures/reading-band.types.ts';
+import { useBandDrag } from './band-drag.ts';
+
+export interface BandFigureProps {
+  readonly rows: readonly BandRow[];
+  readonly centreDbm: number;
+  readonly halfSpanDb: number;
+  readonly specification?: Interval;
+  readonly name: string;
+  readonly description: string;
+  /** `page` carries the figure twice, for wide and for narrow places, and the style sheet shows the one that fits. */
+  readonly place?: 'page' | 'stage';
+  readonly onGrasp: () => void;
+  /** A strip's end was dragged to this distance from the middle, in dB. */
+  readonly onPull: (id: string, expandedDb: number) => void;
+  readonly onRelease: () => void;
+  readonly onCancel: () => void;
+}
+
+const FRAMES: Readonly<Record<'page' | 'stage', readonly BandFrame[]>> = {
+  page: ['wide', 'narrow'],
+  stage: ['stage'],
+};
+
+/** The reading band with handles that can be dragged. Every handle has a labelled control elsewhere: this is the second road. */
+export function BandFigure(props: BandFigureProps) {
+  const { rows, centreDbm, halfSpanDb, specification, name, description, place = 'page' } = props;
+  const figure = { rows, centreDbm, halfSpanDb, name, description, ...(specification && { specification }) };
+  const drag = useBandDrag({
+    grasp: props.onGrasp,
+    release: props.onRelease,
+    cancel: props.onCancel,
+    pull: (id, x, frame) =>
+      props.onPull(id, readingBandLayout({ ...figure, frame }).scale.invert(x) - centreDbm),
+  });
+  return (
+    <div class={`band-place band-place-${place}`} {...drag}>
+      {FRAMES[place].map((frame) => (
+        <ReadingBand key={frame} frame={frame} {...figure} />
+      ))}
+    </div>
+  );
+}

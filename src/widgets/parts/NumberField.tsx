@@ -1,0 +1,66 @@
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
+
+/** What reading a text gives: a number, or a sentence on what is wrong and what was expected. */
+export type Reading =
+  | { readonly ok: true; readonly value: number }
+  | { readonly ok: false; readonly problem: string };
+
+export interface NumberFieldProps {
+  readonly label: string;
+  readonly labelHidden?: boolean;
+  /** The value as text, in the form the reader would type it. */
+  readonly shown: string;
+  readonly unit: string;
+  readonly read: (text: string) => Reading;
+  readonly onValue: (value: number) => void;
+}
+
+/**
+ * A field for one number with its unit. What is typed stays as typed while it is being edited or is wrong; a value that
+ * changes elsewhere (a drag, an undo) replaces it.
+ */
+export function NumberField({ label, labelHidden = false, shown, unit, read, onValue }: NumberFieldProps) {
+  const [draft, setDraft] = useState<string | undefined>(undefined);
+  const own = useRef(shown);
+  const id = useId();
+  useEffect(() => {
+    if (shown !== own.current) setDraft(undefined);
+    own.current = shown;
+  }, [shown]);
+  const reading = draft === undefined ? undefined : read(draft);
+  const problem = reading?.ok === false ? reading.problem : undefined;
+  const edit = (text: string): void => {
+    setDraft(text);
+    const result = read(text);
+    if (result.ok) onValue(result.value);
+  };
+  return (
+    <div class="number-field">
+      <label for={id} class={labelHidden ? 'visually-hidden' : undefined}>
+        {label}
+      </label>
+      <span class="number-field-entry">
+        <input
+          id={id}
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          spellcheck={false}
+          value={draft ?? shown}
+          aria-invalid={problem === undefined ? undefined : 'true'}
+          aria-describedby={problem === undefined ? undefined : `${id}p`}
+          onInput={(event) => edit(event.currentTarget.value)}
+          onBlur={() => problem === undefined && setDraft(undefined)}
+        />
+        <span class="number-field-unit" aria-hidden="true">
+          {unit}
+        </span>
+      </span>
+      {problem !== undefined && (
+        <p class="problem" id={`${id}p`}>
+          {problem}
+        </p>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,84 @@
+import { useMemo, useReducer } from 'preact/hooks';
+import { chainOf } from '../../sheet/chain.ts';
+import { Announcer } from '../parts/Announcer.tsx';
+import { BandFigure } from '../parts/BandFigure.tsx';
+import { bandRows } from '../parts/band-rows.ts';
+import { Answers } from './Answers.tsx';
+import { type Preset, presetSheet } from './presets.ts';
+import { RungControls } from './RungControls.tsx';
+import { Switches } from './Switches.tsx';
+import { halfSpanOf, initialState, reduceBand } from './state.ts';
+import { strings } from './strings.ts';
+import { useBandAddress } from './use-address.ts';
+import { summarise } from './words.ts';
+
+export interface ReadingBandWidgetProps {
+  readonly preset: Preset;
+  /** Which parts beyond the strip are shown to begin with. */
+  readonly showLimits?: boolean;
+  readonly showCurve?: boolean;
+  /** Name of this widget in the address, where two share a page. */
+  readonly instance?: string;
+}
+
+/**
+ * The reading band with everything that can be changed. After using it a reader can say which rung of a chain decides how
+ * sure a reading is, and what improving another one would be worth.
+ */
+export default function ReadingBandWidget({
+  preset,
+  showLimits = true,
+  showCurve = false,
+  instance,
+}: ReadingBandWidgetProps) {
+  const prepared = useMemo(
+    () => ({ sheet: presetSheet(preset), showLimits, showCurve }),
+    [preset, showLimits, showCurve],
+  );
+  const [state, send] = useReducer(reduceBand, prepared, initialState);
+  const problems = useBandAddress({ state, send, prepared, instance });
+  const chain = chainOf(state.sheet);
+  const before = state.before && chainOf(state.before);
+  const summary = summarise(chain);
+  return (
+    <figure class="reading-band" id="figure">
+      {problems.length > 0 && <AddressProblems problems={problems} />}
+      <BandFigure
+        rows={bandRows({
+          chain,
+          before,
+          showLimits: state.showLimits,
+          showCurve: state.showCurve,
+          handles: true,
+        })}
+        centreDbm={chain.result.estimate}
+        halfSpanDb={halfSpanOf(state)}
+        name={strings.name}
+        description={strings.description(summary)}
+        onGrasp={() => send({ type: 'grasp' })}
+        onPull={(id, expandedDb) => send({ type: 'pull', id, expandedDb })}
+        onRelease={() => send({ type: 'release' })}
+        onCancel={() => send({ type: 'cancel' })}
+      />
+      <Answers chain={chain} />
+      <Switches state={state} chain={chain} send={send} />
+      <RungControls chain={chain} send={send} />
+      <p class="needs-script">
+        <button type="button" onClick={() => send({ type: 'replace', sheet: prepared.sheet })}>
+          {strings.reset}
+        </button>
+      </p>
+      <Announcer summary={summary} />
+    </figure>
+  );
+}
+
+function AddressProblems({ problems }: { problems: readonly string[] }) {
+  return (
+    <div class="caution" role="status">
+      {problems.map((problem) => (
+        <p key={problem}>{problem}</p>
+      ))}
+    </div>
+  );
+}

@@ -1,0 +1,83 @@
+import { amountOf } from '../../sheet/amount.ts';
+import type { Chain, Rung } from '../../sheet/chain.ts';
+import { percentText, quantityText } from '../../text/quantity-text.ts';
+import { readQuantity } from '../../text/read/quantity.ts';
+import { amountText, statedDecimals, statementText } from '../../text/statement-text.ts';
+import { bandText } from '../parts/band-rows.ts';
+import { NumberField } from '../parts/NumberField.tsx';
+import { Slider } from '../parts/Slider.tsx';
+import { AMOUNT } from './spec.ts';
+import type { BandAction } from './state.ts';
+import { strings } from './strings.ts';
+
+interface RungControlsProps {
+  readonly chain: Chain;
+  readonly send: (action: BandAction) => void;
+}
+
+const READ = { kind: 'halfWidthDb', min: AMOUNT.min, max: AMOUNT.max, decimals: AMOUNT.decimals } as const;
+
+/** The figure's twin as a table: every rung with a slider and a field for what it adds, the band it leaves and its share. */
+export function RungControls({ chain, send }: RungControlsProps) {
+  return (
+    <table class="rungs">
+      <caption>{strings.controls}</caption>
+      <thead>
+        <tr>
+          <th scope="col">{strings.rungColumn}</th>
+          <th scope="col">{strings.addsColumn}</th>
+          <th scope="col" class="number">
+            {strings.bandColumn}
+          </th>
+          <th scope="col" class="number">
+            {strings.shareColumn}
+          </th>
+        </tr>
+      </thead>
+      <tbody>
+        {chain.rungs.map((rung) => (
+          <RungRow key={rung.id} rung={rung} chain={chain} send={send} />
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung }) {
+  const { link, id, cumulative } = rung;
+  const share = chain.result.propagation.budget.find((row) => row.id === id)?.share ?? 0;
+  if (link === undefined) return null;
+  const amount = amountOf(link.statement);
+  const set = (value: number): void => send({ type: 'set', id, amount: value });
+  const spoken = quantityText('spoken', { value: amount, decimals: statedDecimals(amount), unit: 'dB' });
+  return (
+    <tr>
+      <th scope="row">{link.label}</th>
+      <td class="rung-control">
+        <span class="print-only">{statementText('shown', link)}</span>
+        <Slider
+          label={strings.slider(link.label)}
+          labelHidden
+          {...AMOUNT}
+          value={amount}
+          valueText={spoken}
+          onValue={set}
+        />
+        <NumberField
+          label={strings.field(link.label)}
+          labelHidden
+          shown={amountText(amount)}
+          unit="dB"
+          read={(text) => readQuantity(text, READ)}
+          onValue={set}
+        />
+      </td>
+      <td class="number" data-label={strings.bandColumn}>
+        {bandText(cumulative)}
+      </td>
+      <td class="number" data-label={strings.shareColumn}>
+        {percentText('shown', { percent: 100 * share, decimals: 0 })}
+      </td>
+    </tr>
+  );
+}

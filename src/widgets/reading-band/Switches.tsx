@@ -1,0 +1,40 @@
+import { type Chain, COVERAGE_FACTOR } from '../../sheet/chain.ts';
+import type { BandAction, BandState } from './state.ts';
+import { strings } from './strings.ts';
+
+/** What is drawn beyond the strip, and what each part of the drawing means. */
+export function Switches({
+  state,
+  chain,
+  send,
+}: {
+  state: BandState;
+  chain: Chain;
+  send: (action: BandAction) => void;
+}) {
+  const open = chain.result.worstCase.unlimited.length > 0;
+  return (
+    <div class="switches">
+      <label class="switch needs-script">
+        <input
+          type="checkbox"
+          checked={state.showLimits}
+          onChange={(event) => send({ type: 'show', what: 'limits', on: event.currentTarget.checked })}
+        />
+        <span>{strings.limits}</span>
+      </label>
+      <label class="switch needs-script">
+        <input
+          type="checkbox"
+          checked={state.showCurve}
+          onChange={(event) => send({ type: 'show', what: 'curve', on: event.currentTarget.checked })}
+        />
+        <span>{strings.curve}</span>
+      </label>
+      <p class="small muted">
+        {strings.stripNote(COVERAGE_FACTOR)} {state.showLimits && strings.limitsNote(open)}{' '}
+        {state.showCurve && strings.curveNote}
+      </p>
+    </div>
+  );
+}
