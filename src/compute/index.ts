@@ -25,10 +25,14 @@ export type { SecondOrder } from './combine/second-order.ts';
 export { secondOrder } from './combine/second-order.ts';
 export { estimateOf, sensitivitiesOf } from './combine/sensitivities.ts';
 export type { Term } from './combine/term.ts';
-export type { Part } from './combine/welch-satterthwaite.ts';
+export type { IndependentPart } from './combine/welch-satterthwaite.ts';
 export { welchSatterthwaite } from './combine/welch-satterthwaite.ts';
 export { wholeDistribution } from './combine/whole-distribution.ts';
 export { worstCaseOf } from './combine/worst-case.ts';
+export type { Agreement, ExpandedValue, StandardValue, WeightedMean } from './compare.ts';
+export { normalisedError, weightedMean } from './compare.ts';
+export type { MethodsCompared } from './compare-methods.ts';
+export { compareMethods } from './compare-methods.ts';
 export type { ComponentUnit } from './component.ts';
 export { componentOf, degreesFromReliability } from './component.ts';
 export {
@@ -62,6 +66,8 @@ export {
 } from './envelope.ts';
 export { evaluate } from './evaluate.ts';
 export { evaluatePrefixes } from './evaluate-prefixes.ts';
+export type { Line, Point, Prediction } from './fit.ts';
+export { fitLine, readLine } from './fit.ts';
 export type { BlockStack, GaugeBlock, StatedValue } from './gauge-block.ts';
 export { differenceModel, stackModel } from './gauge-block.ts';
 export { harmonicPeakLimits, harmonicPowerRise } from './harmonics.ts';
@@ -109,6 +115,8 @@ export { peakDetector } from './method/peak-detector.ts';
 export type { MismatchMagnitudes, TwoPort } from './mismatch-limits.ts';
 export { mismatchLimits, reflectionThrough } from './mismatch-limits.ts';
 export type { Correlation, FunctionModel, Input, Model, SumModel } from './model.ts';
+export type { Suspect } from './outlier.ts';
+export { suspectOf } from './outlier.ts';
 export type { PercentQuantity } from './percent.ts';
 export {
   dbToPercentOfPower,
@@ -160,6 +168,7 @@ export type {
 } from './result.ts';
 export type { RoundingMode } from './rounding.ts';
 export { roundToPlace, roundUncertainty } from './rounding.ts';
+export { serialCorrelation } from './serial-correlation.ts';
 export {
   CONVENTIONAL_1990,
   caesiumPeriods,

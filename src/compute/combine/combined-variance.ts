@@ -1,7 +1,7 @@
 import type { Correlation, Input } from '../model.ts';
 import { choleskyFactor, correlatedGroups, correlationMatrix } from './correlation.ts';
 import { checkedDegreesOfFreedom } from './input.ts';
-import { type Part, welchSatterthwaite } from './welch-satterthwaite.ts';
+import { type IndependentPart, welchSatterthwaite } from './welch-satterthwaite.ts';
 
 /** Combined standard uncertainty of one output. */
 export interface Combined {
@@ -47,7 +47,7 @@ export function combine({
     weights.reduce((sum, weight, i) => sum + weight * (factor[i]?.[k] ?? 0), 0),
   );
   const standardUncertainty = Math.hypot(...columns);
-  const parts: Part[] = [...new Set(groups)].map((group) => ({
+  const parts: IndependentPart[] = [...new Set(groups)].map((group) => ({
     contribution: Math.hypot(...columns.filter((_, k) => groups[k] === group)),
     degreesOfFreedom: degreesOfGroup(
       inputs.map((input, i) => ({ input, weight: groups[i] === group ? (weights[i] ?? 0) : 0 })),

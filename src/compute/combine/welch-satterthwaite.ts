@@ -1,7 +1,7 @@
 import { notNegative, rangeError } from '../quantity.ts';
 
 /** One independent part of a combined uncertainty. */
-export interface Part {
+export interface IndependentPart {
   /** Its contribution to the combined standard uncertainty, in the unit of the output. */
   readonly contribution: number;
   readonly degreesOfFreedom: number;
@@ -15,7 +15,7 @@ export interface Part {
  * @throws RangeError for a negative contribution or degrees of freedom not above zero.
  * Source: GUM G.4.1, formula (G.2b).
  */
-export function welchSatterthwaite(parts: readonly Part[]): number {
+export function welchSatterthwaite(parts: readonly IndependentPart[]): number {
   let largest = 0;
   for (const { contribution, degreesOfFreedom } of parts) {
     notNegative('welchSatterthwaite', 'contribution', contribution);
