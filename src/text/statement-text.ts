@@ -1,4 +1,5 @@
 import type { Statement, StatementUnit } from '#compute';
+import { shareText } from './probability-text.ts';
 import { numberText, quantityText } from './quantity-text.ts';
 import { type Style, signsOf } from './style.ts';
 import type { UnitName } from './units.ts';
@@ -52,7 +53,7 @@ export function statementText(
     case 'expanded':
       return `U ${amount(statement.expanded)}, k = ${plain(statement.coverageFactor)}`;
     case 'coverage':
-      return `U ${amount(statement.expanded)}, ${plain(100 * statement.probability)} %`;
+      return `U ${amount(statement.expanded)}, ${shareText(style, statement.probability)}`;
     case 'standard':
       return `u ${amount(statement.standardUncertainty)}`;
     case 'readings':

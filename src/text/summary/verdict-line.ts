@@ -27,12 +27,14 @@ function statedPlaces(value: number): number {
 /** "25.5 to 28.5 dBm", "at most 27 dBm", "at least 25.5 dBm". */
 export function specificationText(style: Style, { lower, upper }: Specification, unit: UnitName): string {
   const limit = (value: number) => quantityText(style, { value, decimals: statedPlaces(value), unit });
-  const sides = sidesOf({ ...(lower !== undefined && { lower }), ...(upper !== undefined && { upper }) });
-  if (sides === 'upper') return upper === undefined ? 'no limit' : `at most ${limit(upper)}`;
-  if (sides === 'lower') return `at least ${limit(lower ?? 0)}`;
-  const ends = { lower: lower ?? 0, upper: upper ?? 0 };
-  const decimals = Math.max(statedPlaces(ends.lower), statedPlaces(ends.upper));
-  return intervalText(style, { ...ends, decimals, unit });
+  const hasLower = lower !== undefined && Number.isFinite(lower);
+  const hasUpper = upper !== undefined && Number.isFinite(upper);
+  if (hasLower && hasUpper) {
+    const decimals = Math.max(statedPlaces(lower), statedPlaces(upper));
+    return intervalText(style, { lower, upper, decimals, unit });
+  }
+  if (hasUpper) return `at most ${limit(upper)}`;
+  return hasLower ? `at least ${limit(lower)}` : 'no limit';
 }
 
 /** The rule with its number: `guard band 1 x U`, `required probability 95 %`. */
