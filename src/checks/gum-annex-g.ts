@@ -20,7 +20,7 @@ const g4 = (): Check[] => [
     given: '0.25 %, 0.57 % and 0.82 % from 10, 5 and 15 readings',
     figures: [
       { what: 'combined u', printed: '1.03', unit: '%', compute: () => sumOf(parts()).standardUncertainty },
-      { what: 'ν_eff', printed: '19.0', unit: '', compute: () => sumOf(parts()).degreesOfFreedom },
+      { what: 'effective ν', printed: '19.0', unit: '', compute: () => sumOf(parts()).degreesOfFreedom },
       {
         what: 't for 95 %',
         printed: '2.09',
@@ -29,7 +29,7 @@ const g4 = (): Check[] => [
       },
       { what: 'U for 95 %', printed: '2.2', unit: '%', compute: () => sumOf(parts()).expanded },
     ],
-    note: 'Unrounded, ν_eff is 18.9987. The rule to cut it off at a whole number would give 18 and t = 2.10; the Guide prints 19.0 and uses 19. This site uses t at the real-valued degrees of freedom, so that nothing hangs on such an edge.',
+    note: 'Unrounded, effective ν is 18.9987. The rule to cut it off at a whole number would give 18 and t = 2.10; the Guide prints 19.0 and uses 19. This site uses t at the real-valued degrees of freedom, so that nothing hangs on such an edge.',
   },
   {
     id: 'gum-g4-rounded',
@@ -38,7 +38,7 @@ const g4 = (): Check[] => [
     status: 'recomputed',
     figures: [
       {
-        what: 'ν_eff, unrounded',
+        what: 'effective ν, unrounded',
         printed: '18.9987',
         unit: '',
         compute: () =>
@@ -49,7 +49,7 @@ const g4 = (): Check[] => [
           ]),
       },
       {
-        what: 'ν_eff, with 1.03 % instead',
+        what: 'effective ν, with 1.03 % instead',
         printed: '19.038',
         unit: '',
         compute: () => {

@@ -1,5 +1,13 @@
-import { arcsine, type FunctionModel, propagate, rectangular, welchSatterthwaite } from '#compute';
+import {
+  arcsine,
+  type FunctionModel,
+  propagate,
+  rectangular,
+  secondOrder,
+  welchSatterthwaite,
+} from '#compute';
 import type { Check } from './check.ts';
+import { figure } from './figure.ts';
 import { tableFactor } from './gum-annex-g.ts';
 import { known, stated, sumOf, uncertaintyOf } from './worked.ts';
 
@@ -167,10 +175,15 @@ const degrees = (): Check => ({
   title: 'the effective degrees of freedom follow from the unrounded uncertainty only',
   status: 'published',
   figures: [
-    { what: 'ν_eff, unrounded u', printed: '16.7', unit: '', compute: () => evaluated().degreesOfFreedom },
-    { what: 'ν_eff from (31.65 nm)⁴', printed: '16.7', unit: '', compute: () => asDisplayed(31.65) },
     {
-      what: 'ν_eff from (32 nm)⁴ as displayed',
+      what: 'effective ν, unrounded u',
+      printed: '16.7',
+      unit: '',
+      compute: () => evaluated().degreesOfFreedom,
+    },
+    { what: 'effective ν from (31.65 nm)⁴', printed: '16.7', unit: '', compute: () => asDisplayed(31.65) },
+    {
+      what: 'effective ν from (32 nm)⁴ as displayed',
       printed: '16.7',
       unit: '',
       compute: () => asDisplayed(32),
@@ -209,6 +222,36 @@ const expanded = (): Check => ({
   ],
 });
 
+const curvature = () => secondOrder({ model: endGauge() });
+
+/** The mixed terms of one input with others, as one uncertainty. */
+const mixed = (a: string, others: readonly string[]): number =>
+  Math.hypot(
+    ...curvature()
+      .pairs.filter(
+        (pair) => [pair.a, pair.b].includes(a) && others.some((b) => [pair.a, pair.b].includes(b)),
+      )
+      .map(({ uncertainty }) => uncertainty),
+  );
+
+const secondOrderTerms = (): Check => ({
+  id: 'gum-h1-second-order',
+  clause: 'H.1.7',
+  title: 'products of two uncertainties are not negligible here: they bring the gauge to 34 nm',
+  status: 'published',
+  figures: [
+    figure('expansion difference with temperature', '11.7', 'nm', () =>
+      mixed('expansion difference', ['mean', 'cycle']),
+    ),
+    figure('expansion with temperature difference', '1.7', 'nm', () =>
+      mixed('expansion', ['temperature difference']),
+    ),
+    figure('combined u', '34', 'nm', () =>
+      Math.sqrt(evaluated().standardUncertainty ** 2 + curvature().variance),
+    ),
+  ],
+});
+
 const recomputed = (): Check => ({
   id: 'gum-h1-recomputed',
   clause: 'H.1.4 to H.1.6',
@@ -216,7 +259,7 @@ const recomputed = (): Check => ({
   status: 'recomputed',
   figures: [
     { what: 'combined u', printed: '31.658', unit: 'nm', compute: () => evaluated().standardUncertainty },
-    { what: 'ν_eff', printed: '16.741', unit: '', compute: () => evaluated().degreesOfFreedom },
+    { what: 'effective ν', printed: '16.741', unit: '', compute: () => evaluated().degreesOfFreedom },
     {
       what: 'U for 99 %, ν cut to 16',
       printed: '92.47',
@@ -227,4 +270,11 @@ const recomputed = (): Check => ({
 });
 
 /** GUM H.1: calibration of an end gauge. */
-export const annexH1 = (): Check[] => [inputs(), result(), degrees(), expanded(), recomputed()];
+export const annexH1 = (): Check[] => [
+  inputs(),
+  result(),
+  degrees(),
+  expanded(),
+  secondOrderTerms(),
+  recomputed(),
+];

@@ -1,6 +1,7 @@
 import { cable } from './cable.ts';
 import type { Chapter } from './check.ts';
 import { commonPractice } from './common-practice.ts';
+import { comparison } from './comparison.ts';
 import { decibelTables } from './decibel-tables.ts';
 import { decibelUnits } from './decibel-units.ts';
 import { thermalExpansion } from './expansion.ts';
@@ -66,7 +67,7 @@ export function chapters(): readonly Chapter[] {
       id: 'statistics',
       title: 'Statistics',
       about: 'Quantiles and data sets with certified results.',
-      sources: [...studentAndChiSquare(), strd()],
+      sources: [...studentAndChiSquare(), strd(), comparison()],
     },
   ];
 }

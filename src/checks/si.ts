@@ -12,15 +12,8 @@ import {
   thermalNoiseLevel,
   vonKlitzingOhm,
 } from '#compute';
-import type { Check, CheckSource, Figure } from './check.ts';
-
-/** A figure in one line. */
-const figure = (what: string, printed: string, unit: string, compute: () => number): Figure => ({
-  what,
-  printed,
-  unit,
-  compute,
-});
+import type { Check, CheckSource } from './check.ts';
+import { figure } from './figure.ts';
 
 const constants = (): Check => ({
   id: 'si-constants',

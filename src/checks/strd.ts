@@ -1,6 +1,7 @@
 import { summariseReadings } from '#compute';
 import type { Check, CheckSource, Figure } from './check.ts';
 import { mavro, michelso, numAcc1, numAcc2, numAcc3 } from './strd-data.ts';
+import { strdLine } from './strd-line.ts';
 
 /** How near a sum of doubles must come, relative to the certified value: 13 digits and more. */
 const NEAR = 1e-13;
@@ -97,7 +98,8 @@ export function strd(): CheckSource {
   return {
     id: 'strd',
     name: 'Data sets with certified results',
-    citation: 'NIST Statistical Reference Datasets (StRD), univariate summary statistics',
-    checks: sets().map(checkOf),
+    citation:
+      'NIST Statistical Reference Datasets (StRD), univariate summary statistics and linear regression',
+    checks: [...sets().map(checkOf), ...strdLine()],
   };
 }
