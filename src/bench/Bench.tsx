@@ -12,7 +12,6 @@ import { BenchFigure } from './views/BenchFigure.tsx';
 import { EntryForm } from './views/EntryForm.tsx';
 import { ProblemsPart } from './views/ProblemsPart.tsx';
 import { ResultPart } from './views/ResultPart.tsx';
-import { RunningLine } from './views/RunningLine.tsx';
 
 /**
  * The bench: a reader's own measurement from reading to verdict. After using it a reader knows what leaves the transmitter,
@@ -46,9 +45,8 @@ export default function Bench() {
         />
         <ResultPart result={result} />
       </section>
-      <EntryForm state={state} send={send} />
+      <EntryForm state={state} result={result} send={send} />
       <BehindParts result={result} link={link} />
-      <RunningLine result={result} stale={stale} />
       <Announcer summary={stale ? `${strings.problems(state.problems.length)}. ${strings.stale}` : summary} />
     </div>
   );

@@ -14,7 +14,7 @@ export const linkStrings = {
     amount: 'Amount',
     lower: 'Lower end',
     upper: 'Upper end',
-    factor: 'Coverage factor k',
+    factor: 'Factor k',
     probability: 'Coverage in %',
     freedom: 'Degrees of freedom',
     count: 'Number of readings',

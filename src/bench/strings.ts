@@ -99,7 +99,7 @@ export const strings = {
   },
   form: 'Your measurement',
   formNote:
-    'Decimal point or comma, with or without a unit. Everything below the figure changes as you type, and so does the address: a reload or a sent link opens the same sheet.',
+    'Decimal point or comma, with or without a unit. Figure and result follow as you type, and so does the address: a reload or a sent link opens the same sheet.',
   staleShort: 'last usable entries',
   address: {
     told: 'The address could not be read in full.',

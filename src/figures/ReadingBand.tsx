@@ -87,12 +87,23 @@ function SpecificationLine({
   drawing: BandDrawing;
 }) {
   if (x === undefined) return null;
-  const { axisTop, axisBottom } = drawing;
+  const { axisTop, axisBottom, measures } = drawing;
   const inward = side === 'lower' ? 7 : -7;
+  if (measures.stripY > measures.detailY)
+    return <path class="band-specification" d={besideStrips(x, inward, drawing)} />;
   const barbs = [0.2, 0.4, 0.6, 0.8]
     .map((share) => `M${x} ${axisTop + (axisBottom - axisTop) * share}l${inward} 5`)
     .join('');
   return <path class="band-specification" d={`M${x} ${axisTop}V${axisBottom}${barbs}`} />;
+}
+
+/** Where the words of a row stand above its strip, the line keeps to the strips: it would strike the words through. */
+function besideStrips(x: number, inward: number, { rows, measures }: BandDrawing): string {
+  const above = measures.stripY - measures.detailY - 7;
+  const below = measures.rowPitch - measures.stripY + measures.labelY - 15;
+  return rows
+    .map(({ y }) => `M${x} ${y + measures.stripY - above}v${above + below}m0 ${-below}l${inward} 5`)
+    .join('');
 }
 
 /** The line that joins the rungs, from the definition down to the transmitter. */

@@ -7,8 +7,8 @@ export interface VerdictZonesProps extends ZonesProps {
   readonly description: string;
 }
 
-/** Limits nearer to each other than this, in units of the view box, share one number line badly: the second goes up. */
-const DECIMALS = 1;
+/** Decimals of a limit under the axis: tenths, or hundredths where it has them. */
+const decimalsOf = (limit: number): number => (Math.abs(limit - Number(limit.toFixed(1))) < 1e-9 ? 1 : 2);
 
 /**
  * Where the measured level lies among the limits: firm lines are the specification, hatched is where this measurement
@@ -51,7 +51,7 @@ export function VerdictZones(props: VerdictZonesProps) {
         <g key={value}>
           <path class="band-specification" d={`M${x} ${zoneY - 3}V${ZONES.limitBottom}`} />
           <text x={x} y={ZONES.numberY} class="zones-name">
-            {numberText('shown', { value, decimals: DECIMALS })}
+            {numberText('shown', { value, decimals: decimalsOf(value) })}
           </text>
         </g>
       ))}

@@ -16,9 +16,9 @@ export const ZONES = {
 } as const;
 
 /** Room on both sides of everything that is drawn, as a share of its width. */
-const MARGIN = 0.18;
+const MARGIN = 0.22;
 /** A name is written into its zone only where the zone is this wide for each of its letters. */
-const WIDTH_PER_LETTER = 6.8;
+const WIDTH_PER_LETTER = 6;
 
 export interface ZonesProps {
   readonly estimate: number;

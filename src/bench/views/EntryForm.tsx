@@ -1,12 +1,20 @@
+import type { BenchResult } from '../result.ts';
 import type { BenchAction, BenchState } from '../state.ts';
 import { strings } from '../strings.ts';
 import { LinksPart } from './LinksPart.tsx';
 import { MeasuredPart } from './MeasuredPart.tsx';
 import { ReadingsPart } from './ReadingsPart.tsx';
+import { RunningLine } from './RunningLine.tsx';
 import { SpecificationPart } from './SpecificationPart.tsx';
 
+interface EntryFormProps {
+  readonly state: BenchState;
+  readonly result: BenchResult;
+  readonly send: (action: BenchAction) => void;
+}
+
 /** Everything that can be typed. Hidden on paper and without script, where the record and the budget say it all. */
-export function EntryForm({ state, send }: { state: BenchState; send: (action: BenchAction) => void }) {
+export function EntryForm({ state, result, send }: EntryFormProps) {
   const part = { entries: state.entries, problems: state.problems, send };
   return (
     <form
@@ -25,6 +33,7 @@ export function EntryForm({ state, send }: { state: BenchState; send: (action: B
           {strings.demonstration}
         </button>
       </p>
+      <RunningLine result={result} stale={state.problems.length > 0} />
     </form>
   );
 }

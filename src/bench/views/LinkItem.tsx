@@ -21,7 +21,7 @@ export function LinkItem(props: LinkItemProps) {
     <li>
       <fieldset class="link">
         <legend>
-          <span class="link-number">{position}.</span> {name}
+          <span class="link-number">{`${position}.`}</span> {name}
         </legend>
         <div class="link-fields">
           <LinkField {...props} name="label" maxLength={LONGEST_LABEL} class="link-label" />

@@ -15,7 +15,8 @@ export function LinkMore(props: LinkProps & { name: string }) {
   return (
     <details class="link-more" {...(faulty && { open: true })}>
       <summary>
-        {strings.link.more} <span class="visually-hidden">{strings.link.moreOf(name)}</span>
+        {`${strings.link.more} `}
+        <span class="visually-hidden">{strings.link.moreOf(name)}</span>
       </summary>
       <div class="fields">
         <SelectField

@@ -10,8 +10,8 @@ export function MeasuredPart(props: PartProps) {
   return (
     <fieldset class="bench-part">
       <legend>{strings.sections.measured}</legend>
-      <div class="fields">
-        <SheetField {...props} name="title" maxLength={LONGEST_TEXT} />
+      <div class="fields fields-narrow">
+        <SheetField {...props} name="title" rows={2} maxLength={LONGEST_TEXT} />
         <SelectField
           id={controlId('power')}
           label={strings.labels.power}
@@ -21,8 +21,8 @@ export function MeasuredPart(props: PartProps) {
           words={strings.powers}
           onChoice={(power) => props.send({ type: 'edit', path: 'power', change: { power } })}
         />
-        <SheetField {...props} name="plane" maxLength={LONGEST_TEXT} />
-        <SheetField {...props} name="conditions" maxLength={LONGEST_TEXT} />
+        <SheetField {...props} name="plane" rows={2} maxLength={LONGEST_TEXT} />
+        <SheetField {...props} name="conditions" rows={2} maxLength={LONGEST_TEXT} />
       </div>
     </fieldset>
   );

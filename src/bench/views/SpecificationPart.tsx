@@ -36,7 +36,6 @@ export function SpecificationPart(props: PartProps) {
       <div class="fields">
         <SelectField
           id={controlId('rule')}
-          class="field-wide"
           label={strings.labels.rule}
           help={strings.ruleWords[entries.rule]}
           value={entries.rule}
