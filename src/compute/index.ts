@@ -166,8 +166,14 @@ export type {
   WholeDistribution,
   WorstCase,
 } from './result.ts';
+export type { Risks } from './risk.ts';
+export { risksOf } from './risk.ts';
+export type { OtherShape, RobustnessRow } from './robustness.ts';
+export { reshaped, robustnessOf } from './robustness.ts';
 export type { RoundingMode } from './rounding.ts';
 export { roundToPlace, roundUncertainty } from './rounding.ts';
+export type { Agreed, RuleChange, RuleLog } from './rule-log.ts';
+export { changeRule, lockRule, openRule } from './rule-log.ts';
 export { serialCorrelation } from './serial-correlation.ts';
 export {
   CONVENTIONAL_1990,
@@ -211,6 +217,8 @@ export { statedResult } from './stated-result.ts';
 export type { PercentOf, Source, Statement, StatementUnit } from './statement.ts';
 export type { LimitTerm } from './sum-of-terms.ts';
 export { sumOfTerms } from './sum-of-terms.ts';
+export type { Validation } from './validate.ts';
+export { numericalTolerance, validatePropagation } from './validate.ts';
 export type { Judgement, Verdict } from './verdict.ts';
 export { judge } from './verdict.ts';
 export type { Waveform } from './waveform.ts';
