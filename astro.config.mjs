@@ -13,6 +13,7 @@ export default defineConfig({
   site: process.env.SITE_URL ?? 'https://example.org',
   base,
   trailingSlash: 'always',
+  compressHTML: true, // the other way takes the space between a word and a link at the start of a line
   outDir: process.env.SITE_OUT ?? '.site',
   cacheDir: '.cache/astro',
   markdown: {

@@ -43,6 +43,7 @@ export function ReadingBand(props: ReadingBandProps) {
 function Axes({ drawing }: { drawing: BandDrawing }) {
   const { axisTop, axisBottom, measures, centreX, levels, powers, specification } = drawing;
   const [x0, x1] = measures.axis;
+  const unit = unitPlace(measures);
   const power = axisPowerText(powers.map(({ value }) => value));
   return (
     <g class="band-axes">
@@ -56,21 +57,30 @@ function Axes({ drawing }: { drawing: BandDrawing }) {
           {power.texts[index]}
         </text>
       ))}
-      <text x={x1} y={axisTop - (measures.showDetail ? 32 : 46)} class="band-unit">
+      <text x={unit.x} y={unit.above(axisTop)} class={unit.className}>
         {power.unit}
       </text>
       {levels.map((tick) => (
-        <text key={tick.value} x={tick.x} y={axisBottom + (measures.showDetail ? 22 : 38)} class="band-tick">
+        <text key={tick.value} x={tick.x} y={axisBottom + measures.tickDrop} class="band-tick">
           {numberText('shown', { value: tick.value, decimals: tick.decimals })}
         </text>
       ))}
-      <text x={x1} y={axisBottom + (measures.showDetail ? 42 : 72)} class="band-unit">
+      <text x={unit.x} y={unit.below(axisBottom)} class={unit.className}>
         dBm
       </text>
       <SpecificationLine x={specification.lower} side="lower" drawing={drawing} />
       <SpecificationLine x={specification.upper} side="upper" drawing={drawing} />
     </g>
   );
+}
+
+/** Where a unit is written: beyond the end of its axis where there is room, else on a line of its own. */
+function unitPlace({ axis, unitBeside, tickDrop }: BandDrawing['measures']) {
+  const below = (y: number): number => y + tickDrop + (unitBeside ? 0 : 18);
+  const above = (y: number): number => y - (unitBeside ? 12 : 30);
+  return unitBeside
+    ? { x: axis[1] + 12, className: 'band-unit', above, below }
+    : { x: axis[1], className: 'band-unit anchor-end', above, below };
 }
 
 const stubs = (ticks: readonly Tick[], y: number, length: number): string =>

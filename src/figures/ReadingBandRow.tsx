@@ -1,3 +1,4 @@
+import { coordinate } from './linear-scale.ts';
 import type { BandMeasures } from './reading-band.frame.ts';
 import type { Bar, Magnifier, RowDrawing } from './reading-band.types.ts';
 
@@ -5,6 +6,8 @@ import type { Bar, Magnifier, RowDrawing } from './reading-band.types.ts';
 const MARK_REACH = 4;
 /** How far the barbs of an open end mark point outwards. */
 const BARB = 7;
+/** Between the end of a strip and its knob, so that the end stays in sight. */
+const KNOB_GAP = 1;
 /** A pointer may take hold this far around the middle of a handle: 44 px across on the smallest screen. */
 const GRIP_RADIUS = 24;
 
@@ -52,7 +55,12 @@ export function ReadingBandRow({ drawing, measures }: { drawing: RowDrawing; mea
         />
       )}
       {row.handle && handleX !== undefined && (
-        <g data-handle={row.id} class="band-handle" transform={`translate(${handleX} ${middle})`}>
+        <g
+          data-handle={row.id}
+          data-end={handleX}
+          class="band-handle"
+          transform={`translate(${coordinate(handleX + measures.handleRadius + KNOB_GAP)} ${middle})`}
+        >
           <circle class="band-grip" r={GRIP_RADIUS} />
           <circle class="band-knob" r={measures.handleRadius} />
         </g>

@@ -25,6 +25,10 @@ export interface BandMeasures {
   readonly tickRoom: number;
   readonly tickCount: number;
   readonly showDetail: boolean;
+  /** From the lower axis down to the baseline of its numbers. */
+  readonly tickDrop: number;
+  /** Whether there is room for a unit beyond the end of its axis. */
+  readonly unitBeside: boolean;
   readonly handleRadius: number;
 }
 
@@ -32,8 +36,8 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
   wide: {
     width: 880,
     axis: [290, 760],
-    head: 54,
-    foot: 52,
+    head: 46,
+    foot: 36,
     rowPitch: 56,
     labelY: 24,
     detailY: 43,
@@ -47,6 +51,8 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     tickRoom: 58,
     tickCount: 6,
     showDetail: true,
+    tickDrop: 22,
+    unitBeside: true,
     handleRadius: 10,
   },
   narrow: {
@@ -67,26 +73,30 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     tickRoom: 46,
     tickCount: 4,
     showDetail: true,
+    tickDrop: 21,
+    unitBeside: false,
     handleRadius: 10,
   },
   stage: {
     width: 1000,
-    axis: [330, 840],
-    head: 74,
-    foot: 78,
-    rowPitch: 62,
-    labelY: 41,
+    axis: [392, 832],
+    head: 62,
+    foot: 52,
+    rowPitch: 52,
+    labelY: 37,
     detailY: 0,
-    stripY: 32,
+    stripY: 27,
     stripHeight: 20,
-    curveHeight: 22,
+    curveHeight: 14,
     labelX: 34,
     numberX: 1000,
     numberAnchor: 'end',
-    numberY: 43,
+    numberY: 38,
     tickRoom: 110,
     tickCount: 4,
     showDetail: false,
+    tickDrop: 38,
+    unitBeside: true,
     handleRadius: 14,
   },
 };

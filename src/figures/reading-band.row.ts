@@ -25,7 +25,7 @@ export function drawRow({ row, y, measures, scale, within }: RowContext): RowDra
     y: coordinate(y),
     ...(bar && { bar }),
     ...(row.ghost && { ghost: barOf(row.ghost, scale, within) }),
-    ...(row.limits && { marks: marksOf(row.limits, scale, within) }),
+    ...(row.limits && reachesOut(row.limits, row.strip) && { marks: marksOf(row.limits, scale, within) }),
     ...(row.curve && row.curve.length > 1 && { curve: curveOf({ row, y, measures, scale, within }) }),
     ...(row.handle && {
       handleX: coordinate(bar ? bar.x + bar.width : scale((within.lower + within.upper) / 2)),
@@ -34,6 +34,10 @@ export function drawRow({ row, y, measures, scale, within }: RowContext): RowDra
   const magnifier = bar && magnifierOf(bar, measures);
   return magnifier ? { ...drawing, magnifier } : drawing;
 }
+
+/** An open end mark inside the strip would say nothing: the strip already reaches further than the limits guarantee. */
+const reachesOut = (limits: Interval & { open: boolean }, strip: Interval | undefined): boolean =>
+  !limits.open || strip === undefined || limits.upper > strip.upper || limits.lower < strip.lower;
 
 const clamp = (value: number, { lower, upper }: Interval): number => Math.min(upper, Math.max(lower, value));
 

@@ -15,7 +15,8 @@ export interface BandDragActions {
  */
 export function useBandDrag({ grasp, pull, release, cancel }: BandDragActions) {
   const held = useRef<
-    { readonly id: string; readonly svg: SVGSVGElement; readonly frame: BandFrame } | undefined
+    | { readonly id: string; readonly svg: SVGSVGElement; readonly frame: BandFrame; readonly offset: number }
+    | undefined
   >(undefined);
   const end = (finish: () => void) => (): void => {
     if (held.current === undefined) return;
@@ -32,11 +33,13 @@ export function useBandDrag({ grasp, pull, release, cancel }: BandDragActions) {
       if (!svg || id === undefined || !isBandFrame(frame) || !event.isPrimary || event.button !== 0) return;
       event.preventDefault();
       event.currentTarget.setPointerCapture(event.pointerId);
-      held.current = { id, svg, frame };
+      held.current = { id, svg, frame, offset: toFigure(svg, event) - Number(handle.dataset.end) };
       grasp();
     },
     onPointerMove: (event: PointerEvent): void => {
-      if (held.current) pull(held.current.id, toFigure(held.current.svg, event), held.current.frame);
+      if (!held.current) return;
+      const { id, svg, frame, offset } = held.current;
+      pull(id, toFigure(svg, event) - offset, frame);
     },
     onPointerUp: end(release),
     onPointerCancel: end(cancel),

@@ -76,7 +76,7 @@ function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung }) {
         {bandText(cumulative)}
       </td>
       <td class="number" data-label={strings.shareColumn}>
-        {percentText('shown', { percent: 100 * share, decimals: 0 })}
+        {percentText('shown', { percent: 100 * share, decimals: share < 0.01 ? 1 : 0 })}
       </td>
     </tr>
   );

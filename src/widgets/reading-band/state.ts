@@ -103,12 +103,8 @@ export function halfSpanOf({ sheet, before, held }: BandState): number {
 }
 
 /** How far from the estimate anything of a chain is drawn, in dB. */
-export function reachOf({ result, sheet }: Chain): number {
+export function reachOf({ result }: Chain): number {
   const { lower, upper } = result.worstCase.interval;
   const ends = [lower, upper, result.propagation.interval.lower, result.propagation.interval.upper];
-  const { specification } = sheet;
-  const limits = [specification.lower, specification.upper].filter(
-    (limit): limit is number => limit !== undefined && Number.isFinite(limit),
-  );
-  return Math.max(0.1, ...[...ends, ...limits].map((end) => Math.abs(end - result.estimate)));
+  return Math.max(0.1, ...ends.map((end) => Math.abs(end - result.estimate)));
 }

@@ -1,0 +1,51 @@
+import { useId, useRef, useState } from 'preact/hooks';
+import { strings } from './strings.ts';
+
+/** One text in one form. */
+export interface CopyForm {
+  /** "Plain text", "Markdown". */
+  readonly name: string;
+  readonly text: string;
+}
+
+/**
+ * A result as text to paste elsewhere, in several forms. After using it a reader can answer in a forum with numbers that
+ * stand on their own. Without script the first form stands there to be selected by hand.
+ */
+export default function CopyText({ forms }: { forms: readonly CopyForm[] }) {
+  const [chosen, setChosen] = useState(0);
+  const [told, setTold] = useState('');
+  const area = useRef<HTMLTextAreaElement>(null);
+  const id = useId();
+  const text = forms[chosen]?.text ?? '';
+  const copy = async (): Promise<void> => {
+    try {
+      await navigator.clipboard.writeText(text);
+      setTold(strings.done);
+    } catch {
+      area.current?.select();
+      setTold(strings.refused);
+    }
+  };
+  return (
+    <div class="copy-text">
+      <fieldset class="copy-forms needs-script">
+        <legend>{strings.form}</legend>
+        {forms.map(({ name }, index) => (
+          <label key={name} class="switch">
+            <input type="radio" name={id} checked={index === chosen} onChange={() => setChosen(index)} />
+            <span>{name}</span>
+          </label>
+        ))}
+      </fieldset>
+      <label for={`${id}a`}>{strings.area}</label>
+      <textarea id={`${id}a`} ref={area} readOnly rows={14} value={text} />
+      <p class="needs-script">
+        <button type="button" onClick={copy}>
+          {strings.copy}
+        </button>
+      </p>
+      <p role="status">{told}</p>
+    </div>
+  );
+}
