@@ -16,6 +16,12 @@ const exponentOf = (value: number): number => (value === 0 ? 0 : Math.floor(Math
 /** The printed value with a true minus sign, as the page shows it. */
 export const printedText = ({ printed }: Figure): string => printed.replace('-', '\u2212');
 
+/** The unit as it follows its number: with a no-break space, and a multiplication sign before a power of ten. */
+export function unitAfter({ unit }: Figure): string {
+  if (unit === '') return '';
+  return unit.startsWith('10') ? `\u00a0×\u00a0${unit}` : `\u00a0${unit}`;
+}
+
 /** This site's value, with two digits more than printed so that a reader sees how it rounds. */
 export function computedText(figure: Figure): string {
   const { computed } = outcomeOf(figure);
@@ -29,12 +35,23 @@ export function computedText(figure: Figure): string {
 const SMALL = 1e-4;
 const SUPERSCRIPT = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
+/** A power of ten: `10⁻¹⁴`. */
+const powerOfTen = (exponent: number): string =>
+  `10${exponent < 0 ? '⁻' : ''}${[...String(Math.abs(exponent))].map((digit) => SUPERSCRIPT[Number(digit)]).join('')}`;
+
+/** A small relative difference: `3.4 × 10⁻¹¹`; `0` for none. */
+export function relativeText(relative: number): string {
+  if (relative === 0) return '0';
+  const exponent = exponentOf(relative);
+  const mantissa = numberText('shown', { value: relative / 10 ** exponent, decimals: 1 });
+  return `${mantissa} × ${powerOfTen(exponent)}`;
+}
+
 /** A tolerance as text: `0.003`, or `10⁻¹⁴` (rounded up to the next power of ten) where zeros would hide it. */
 function allowedText(allowed: number): string {
   if (allowed >= SMALL)
     return numberText('shown', { value: allowed, decimals: Math.max(0, -exponentOf(allowed)) });
-  const power = Math.ceil(Math.log10(allowed) - 1e-9);
-  return `10⁻${[...String(-power)].map((digit) => SUPERSCRIPT[Number(digit)]).join('')}`;
+  return powerOfTen(Math.ceil(Math.log10(allowed) - 1e-9));
 }
 
 /** How the two stand to each other, in words. */

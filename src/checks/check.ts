@@ -11,6 +11,14 @@
  */
 export type Status = 'published' | 'recomputed' | 'from memory' | 'common practice';
 
+/** A print that is known to differ from the exact value. */
+export interface KnownDifference {
+  readonly exact: string;
+  readonly because: string;
+  /** A misprint or a last digit cut off: nothing in it for whoever measures. */
+  readonly slip?: true;
+}
+
 /** One number of a check: as the source prints it, and how this site computes it. */
 export interface Figure {
   /** Which quantity it is, in words or by the source's own symbol. */
@@ -24,7 +32,7 @@ export interface Figure {
   /** How far apart the two may lie, where half a unit of the last printed digit is not the right measure; with the reason. */
   readonly tolerance?: { readonly within: number; readonly because: string };
   /** Where print and exact value are known to differ: the exact one, and why. A test asserts that they do. */
-  readonly differs?: { readonly exact: string; readonly because: string };
+  readonly differs?: KnownDifference;
 }
 
 /** One worked example, table row or rule. */

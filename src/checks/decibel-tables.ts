@@ -44,6 +44,7 @@ function ratios(): Check[] {
       '8/0': {
         exact: '2.512',
         because: 'A misprint handed down from table to table: 10^(8/20) is 2.5119, so that 2.512 is meant.',
+        slip: true,
       },
     },
   });

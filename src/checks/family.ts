@@ -1,4 +1,4 @@
-import type { Check, Figure, Status } from './check.ts';
+import type { Check, Figure, KnownDifference, Status } from './check.ts';
 
 /** One column of a printed table. */
 export interface Column {
@@ -22,7 +22,7 @@ export interface PrintedTable<Row> {
   /** This site's value for one cell. */
   readonly compute: (row: Row, column: number) => number;
   /** Known differences by row and column, keyed `row/column`. */
-  readonly differs?: Readonly<Record<string, NonNullable<Figure['differs']>>>;
+  readonly differs?: Readonly<Record<string, KnownDifference>>;
   /** Tolerance of all cells where half the last digit is not the right measure. */
   readonly tolerance?: NonNullable<Figure['tolerance']>;
 }

@@ -65,6 +65,7 @@ export function tableG2(): Check[] {
         exact: '1.6896',
         because:
           'The one wrong entry of 168: between 1.70 for 30 degrees and 1.68 for 40 it should read 1.69. A fault of the print, too small to matter for a budget.',
+        slip: true,
       },
     },
   });

@@ -45,6 +45,7 @@ function student(): Check[] {
           exact: '4.2968',
           because:
             'The last column of the printed table is off in the third decimal for several rows, this one among them: 4.2968 rounds to 4.297.',
+          slip: true,
         },
       },
     }),

@@ -45,6 +45,7 @@ const returnLoss = (): Check[] =>
       '26/0': {
         exact: '1.1055',
         because: 'Cut off where it should be rounded: exactly 1.10554, which rounds to 1.106.',
+        slip: true,
       },
     },
   });
@@ -77,13 +78,13 @@ const swrTable = (): Check[] => [
     title: (swr) => `a standing-wave ratio of ${swr} reflects and costs what is printed`,
     compute: (swr, column) => fromSwr(swr)[column] ?? 0,
     differs: {
-      '1.1/2': { exact: '26.4444', because: off },
-      '1.3/3': { exact: '0.0745', because: off },
-      '1.4/1': { exact: '2.7778', because: cut },
-      '1.4/2': { exact: '15.5630', because: off },
-      '1.6/1': { exact: '5.3254', because: cut },
-      '2.5/1': { exact: '18.3673', because: cut },
-      '5.0/1': { exact: '44.4444', because: off },
+      '1.1/2': { exact: '26.4444', because: off, slip: true },
+      '1.3/3': { exact: '0.0745', because: off, slip: true },
+      '1.4/1': { exact: '2.7778', because: cut, slip: true },
+      '1.4/2': { exact: '15.5630', because: off, slip: true },
+      '1.6/1': { exact: '5.3254', because: cut, slip: true },
+      '2.5/1': { exact: '18.3673', because: cut, slip: true },
+      '5.0/1': { exact: '44.4444', because: off, slip: true },
     },
   }),
   ...checksOfTable({

@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { agreementText, computedText, printedText, toleranceReasons } from '../../src/checks/cells.ts';
+import {
+  agreementText,
+  computedText,
+  printedText,
+  relativeText,
+  toleranceReasons,
+} from '../../src/checks/cells.ts';
 import type { Figure } from '../../src/checks/check.ts';
 
 const figure = (printed: string, computed: number, more: Partial<Figure> = {}): Figure => ({
@@ -30,6 +36,12 @@ describe('a figure on the page', () => {
     expect(printedText(figure('-19.9', -19.9))).toBe('−19.9');
   });
 
+  it('puts a unit after its number with a no-break space, and a power of ten after a multiplication sign', () => {
+    expect(unitAfter(figure('1', 1, { unit: 'mV' }))).toBe('\u00a0mV');
+    expect(unitAfter(figure('1', 1, { unit: '10⁻⁹' }))).toBe('\u00a0×\u00a010⁻⁹');
+    expect(unitAfter(figure('1', 1))).toBe('');
+  });
+
   it('tells agreement, a bound kept, a tolerance, a known difference and a failure apart', () => {
     expect(agreementText(figure('1.0', 1.04))).toBe('agrees');
     expect(agreementText(figure('< 1.0', 0.9))).toBe('is below');
@@ -42,6 +54,13 @@ describe('a figure on the page', () => {
     expect(agreementText(figure('1.000', 1, { tolerance: tiny }))).toBe('agrees within 10⁻¹⁴');
     const odd = { within: 3e-12, because: 'bits' };
     expect(agreementText(figure('1.000', 1, { tolerance: odd }))).toBe('agrees within 10⁻¹¹');
+  });
+
+  it('tells a relative difference by its power of ten', () => {
+    expect(relativeText(3.42e-11)).toBe('3.4 × 10⁻¹¹');
+    expect(relativeText(0.25)).toBe('2.5 × 10⁻¹');
+    expect(relativeText(1.5)).toBe('1.5 × 10⁰');
+    expect(relativeText(0)).toBe('0');
   });
 
   it('gives each reason for a tolerance once', () => {
