@@ -9,7 +9,6 @@ const stricter = [
   'css-orientation-lock',
   'focus-order-semantics',
   'label-content-name-mismatch',
-  'p-as-heading',
   'table-fake-caption',
   'td-has-header',
 ];

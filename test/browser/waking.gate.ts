@@ -14,8 +14,11 @@ const noteWaking = (page: Page): Promise<unknown> =>
   page.addInitScript(() => {
     window.wokenIslands = {};
     const note = (event: Event): void => {
-      const island = event.target as Element;
-      window.wokenIslands[[...document.querySelectorAll('astro-island')].indexOf(island)] = island.innerHTML;
+      const island = (event.target as Element).cloneNode(true) as Element;
+      // Preact moves a text area's words from its content into its value, which is where they are looked for here
+      for (const area of island.querySelectorAll('textarea')) area.textContent = area.value;
+      window.wokenIslands[[...document.querySelectorAll('astro-island')].indexOf(event.target as Element)] =
+        island.innerHTML;
     };
     document.addEventListener('astro:hydrate', note, true);
   });
