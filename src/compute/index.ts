@@ -35,6 +35,8 @@ export type { MethodsCompared } from './compare-methods.ts';
 export { compareMethods } from './compare-methods.ts';
 export type { ComponentUnit } from './component.ts';
 export { componentOf, degreesFromReliability } from './component.ts';
+export type { CorrectionLine, CorrectionPoint } from './correction-line.ts';
+export { correctionLine, LINE_ID, readCorrection } from './correction-line.ts';
 export {
   amplitudeRatioToDb,
   dbToAmplitudeRatio,
@@ -49,8 +51,13 @@ export { arcsine } from './distribution/arcsine.ts';
 export { constant } from './distribution/constant.ts';
 export { curvilinear } from './distribution/curvilinear.ts';
 export type { Distribution, Interval, Random, Shape } from './distribution/distribution.ts';
+export { mismatch } from './distribution/mismatch.ts';
+export type { Knowledge } from './distribution/mismatch-within.ts';
+export { mismatchWithin } from './distribution/mismatch-within.ts';
 export { normal } from './distribution/normal.ts';
+export { rayleigh } from './distribution/rayleigh.ts';
 export { rectangular } from './distribution/rectangular.ts';
+export { rice } from './distribution/rice.ts';
 export { scaled } from './distribution/scaled.ts';
 export { student } from './distribution/student.ts';
 export type { Transform } from './distribution/transformed.ts';
@@ -66,12 +73,16 @@ export {
 } from './envelope.ts';
 export { evaluate } from './evaluate.ts';
 export { evaluatePrefixes } from './evaluate-prefixes.ts';
-export type { Line, Point, Prediction } from './fit.ts';
+export type { FitPoint, FittedLine, Prediction } from './fit.ts';
 export { fitLine, readLine } from './fit.ts';
 export type { BlockStack, GaugeBlock, StatedValue } from './gauge-block.ts';
 export { differenceModel, stackModel } from './gauge-block.ts';
 export { harmonicPeakLimits, harmonicPowerRise } from './harmonics.ts';
 export { heatInPad } from './heat.ts';
+export type { CheapestChange, JudgedModel, LinkHelp, OutcomeOfChange } from './helpful.ts';
+export { cheapestChange, readingsThatPay, whatWouldHelp } from './helpful.ts';
+export type { LinkIds } from './improve.ts';
+export { exchanged, improved, linksOf } from './improve.ts';
 export { expansionUm, lengthAtReference, REFERENCE_CELSIUS, remainingDifferenceK } from './length.ts';
 export {
   addGain,
@@ -117,6 +128,7 @@ export { mismatchLimits, reflectionThrough } from './mismatch-limits.ts';
 export type { Correlation, FunctionModel, Input, Model, SumModel } from './model.ts';
 export type { Suspect } from './outlier.ts';
 export { suspectOf } from './outlier.ts';
+export { padByDc, padBySwap } from './pad-calibration.ts';
 export type { PercentQuantity } from './percent.ts';
 export {
   dbToPercentOfPower,
@@ -217,8 +229,14 @@ export { statedResult } from './stated-result.ts';
 export type { PercentOf, Source, Statement, StatementUnit } from './statement.ts';
 export type { LimitTerm } from './sum-of-terms.ts';
 export { sumOfTerms } from './sum-of-terms.ts';
+export type { TargetUncertainty } from './target-uncertainty.ts';
+export { targetForSpecification, targetForVerdict } from './target-uncertainty.ts';
+export type { CorrectionFound, TransferRound } from './transfer.ts';
+export { correctedReading, correctionOf, roundsOf, TRANSFER_IDS, transferModel } from './transfer.ts';
 export type { Validation } from './validate.ts';
 export { numericalTolerance, validatePropagation } from './validate.ts';
+export type { DriftCheck, FloorCheck, StepCheck } from './validity.ts';
+export { checkDrift, checkFloor, checkReconnection, checkStep, harmonicsLimitsDb } from './validity.ts';
 export type { Judgement, Verdict } from './verdict.ts';
 export { judge } from './verdict.ts';
 export type { Waveform } from './waveform.ts';

@@ -1,0 +1,113 @@
+import type { TwoPort } from '../mismatch-limits.ts';
+import { dilogarithm } from '../special/dilogarithm.ts';
+import { constant } from './constant.ts';
+import type { Distribution, Interval } from './distribution.ts';
+import { numeric } from './numeric.ts';
+import { DB_PER_LOG, halfTurnPhases, levelAt, shareOfPhases, slopeOfPhases } from './phase.ts';
+
+/** Phases to a turn over which the two smaller reflections are averaged. */
+const PHASES = 32;
+/** Fewer do for the variance, a smooth function, where the rule converges faster than any power. */
+const PHASES_FOR_VARIANCE = 24;
+
+/** Magnitudes of the three waves that meet the direct one: A = Gs S11, B = Gl S22, C = S21^2 Gs Gl. */
+interface Waves {
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+}
+
+/** One setting of the two smaller waves: the sum is `amplitude` x |1 - radius e^(i phase)| over the phase of the largest. */
+interface Setting {
+  readonly amplitude: number;
+  readonly radius: number;
+}
+
+/** 1 - r e^(i phase), and products and differences of such numbers. */
+type Complex = readonly [re: number, im: number];
+const wave = (r: number, phase: number): Complex => [r * Math.cos(phase), r * Math.sin(phase)];
+const less = ([a, b]: Complex, [c, d]: Complex): Complex => [a - c, b - d];
+const size = ([re, im]: Complex) => Math.hypot(re, im);
+
+/**
+ * (1 - A)(1 - B) - C, sorted by its largest wave: for C it is P - C with P = (1 - A)(1 - B); for A (or B, alike) it is
+ * P - A Q with P = 1 - B - C and Q = 1 - B.
+ */
+function settingOf({ a, b, c }: Waves, first: number, second: number): Setting {
+  if (c >= Math.max(a, b)) {
+    const amplitude = size(less([1, 0], wave(a, first))) * size(less([1, 0], wave(b, second)));
+    return { amplitude, radius: c / amplitude };
+  }
+  const [large, small] = [Math.max(a, b), Math.min(a, b)];
+  const q = less([1, 0], wave(small, first));
+  const amplitude = size(less(q, wave(c, second)));
+  return { amplitude, radius: (large * size(q)) / amplitude };
+}
+
+/** All settings, equally likely: the first phase over half a turn (the other half mirrors it), the second over a whole one. */
+function settingsOf(waves: Waves, count: number): Setting[] {
+  const half = halfTurnPhases(count / 2);
+  const whole = halfTurnPhases(count).map((phase) => 2 * phase);
+  return half.flatMap((first) => whole.map((second) => settingOf(waves, first, second)));
+}
+
+/** The variance of the logarithms of the three factors 1 - A, 1 - B and 1 - C/((1 - A)(1 - B)), which do not correlate. */
+function deviationOf({ a, b, c }: Waves): number {
+  const phases = halfTurnPhases(PHASES_FOR_VARIANCE);
+  let third = 0;
+  for (const alpha of phases)
+    for (const beta of phases) {
+      const rest = size(less([1, 0], wave(a, alpha))) * size(less([1, 0], wave(b, beta)));
+      third += dilogarithm((c / rest) ** 2) / phases.length ** 2;
+    }
+  return DB_PER_LOG * Math.sqrt(2 * (dilogarithm(a * a) + dilogarithm(b * b) + third));
+}
+
+function averages(settings: readonly Setting[], level: number): { value: number; slope: number } {
+  const amplitude = Math.exp(level / (2 * DB_PER_LOG));
+  let value = 0;
+  let slope = 0;
+  for (const setting of settings) {
+    value += shareOfPhases(setting.radius, amplitude / setting.amplitude);
+    slope += slopeOfPhases(setting.radius, amplitude / setting.amplitude);
+  }
+  return { value: value / settings.length, slope: slope / settings.length };
+}
+
+/** See `mismatch`: the correction with a two-port between source and load. `limits` are those of `mismatchLimits`. */
+export function mismatchThroughTwoPort({
+  source,
+  load,
+  between,
+  limits,
+}: {
+  source: number;
+  load: number;
+  between: TwoPort;
+  limits: Interval;
+}): Distribution {
+  const waves = {
+    a: source * between.input,
+    b: load * between.output,
+    c: 10 ** (between.gain / 10) * source * load,
+  };
+  if (Math.max(waves.a, waves.b, waves.c) === 0) return constant(0);
+  let settings: Setting[] | undefined;
+  const all = () => {
+    settings ??= settingsOf(waves, PHASES);
+    return settings;
+  };
+  return numeric({
+    shape: 'mismatch',
+    mean: 0,
+    standardDeviation: deviationOf(waves),
+    limits,
+    middle: 0,
+    at: (level) => averages(all(), level),
+    sample: (random) => {
+      const turn = () => 2 * Math.PI * random();
+      const { amplitude, radius } = settingOf(waves, turn(), turn());
+      return 2 * DB_PER_LOG * Math.log(amplitude) + levelAt(radius, turn());
+    },
+  });
+}
