@@ -2,13 +2,13 @@ import { finite, notNegative, rangeError } from './quantity.ts';
 import { compensatedSum, mean } from './readings.ts';
 
 /** A point of a line: y at x. */
-export interface Point {
+export interface FitPoint {
   readonly x: number;
   readonly y: number;
 }
 
 /** A straight line y = intercept + slope (x - origin) with what is known of it. */
-export interface Line {
+export interface FittedLine {
   readonly origin: number;
   readonly intercept: number;
   readonly slope: number;
@@ -26,7 +26,7 @@ export interface Line {
 }
 
 /** Numbers from which every property of the line follows; sums about the means, so that no digits are lost. */
-function sumsOf(points: readonly Point[]) {
+function sumsOf(points: readonly FitPoint[]) {
   const [xMean, yMean] = [mean(points.map(({ x }) => x)), mean(points.map(({ y }) => y))];
   const across = points.map(({ x }) => x - xMean);
   const up = points.map(({ y }) => y - yMean);
@@ -35,7 +35,7 @@ function sumsOf(points: readonly Point[]) {
   return { xMean, yMean, across, up, xx, slope: xy / xx };
 }
 
-function checkPoints(points: readonly Point[]): void {
+function checkPoints(points: readonly FitPoint[]): void {
   if (points.length < 3)
     throw rangeError({ where: 'fitLine', wish: 'there must be 3 or more points', got: points.length });
   for (const { x, y } of points) {
@@ -53,7 +53,13 @@ function checkPoints(points: readonly Point[]): void {
  * @throws RangeError for fewer than three points, a coordinate not finite, or all x equal.
  * Source: GUM H.3.
  */
-export function fitLine({ points, origin = 0 }: { points: readonly Point[]; origin?: number }): Line {
+export function fitLine({
+  points,
+  origin = 0,
+}: {
+  points: readonly FitPoint[];
+  origin?: number;
+}): FittedLine {
   checkPoints(points);
   finite('fitLine', 'origin', origin);
   const { xMean, yMean, across, up, xx, slope } = sumsOf(points);
@@ -98,7 +104,7 @@ export interface Prediction {
  * @throws RangeError unless x is finite.
  * Source: GUM H.3.4.
  */
-export function readLine({ line, at }: { line: Line; at: number }): Prediction {
+export function readLine({ line, at }: { line: FittedLine; at: number }): Prediction {
   const arm = finite('readLine', 'at', at) - line.origin;
   const variance =
     line.interceptUncertainty ** 2 + arm ** 2 * line.slopeUncertainty ** 2 + 2 * arm * line.covariance;

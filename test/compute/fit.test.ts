@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { fitLine, type Point, readLine } from '../../src/compute/fit.ts';
+import { type FitPoint, fitLine, readLine } from '../../src/compute/fit.ts';
 import { norris } from './strd.ts';
 
 /** GUM H.3: corrections of a thermometer, in degrees Celsius. */
-const thermometer = (): Point[] => {
+const thermometer = (): FitPoint[] => {
   const t = [21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.01, 26.511];
   const b = [-0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.16];
   return t.map((x, i) => ({ x, y: b[i] ?? Number.NaN }));
@@ -13,7 +13,9 @@ const thermometer = (): Point[] => {
 const points = fc
   .uniqueArray(fc.integer({ min: -50, max: 50 }), { minLength: 3, maxLength: 12 })
   .chain((xs) =>
-    fc.tuple(...xs.map((x) => fc.double({ min: -10, max: 10, noNaN: true }).map((y): Point => ({ x, y })))),
+    fc.tuple(
+      ...xs.map((x) => fc.double({ min: -10, max: 10, noNaN: true }).map((y): FitPoint => ({ x, y }))),
+    ),
   );
 
 describe('laws of the line', () => {
@@ -120,7 +122,7 @@ test('Norris keeps twelve digits of the certified values (NIST StRD)', () => {
 });
 
 test('what has no line is refused', () => {
-  const p = (x: number, y = 0): Point => ({ x, y });
+  const p = (x: number, y = 0): FitPoint => ({ x, y });
   expect(() => fitLine({ points: [p(1), p(2)] })).toThrow('fitLine: there must be 3 or more points, got 2');
   expect(() => fitLine({ points: [p(1), p(1), p(1)] })).toThrow('fitLine: x must not all be equal, got 1');
   expect(() => fitLine({ points: [p(1), p(2), p(Number.NaN)] })).toThrow(

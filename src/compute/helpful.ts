@@ -1,0 +1,150 @@
+import type { CoverageWish } from './combine/coverage-factor.ts';
+import type { DecidingInterval } from './deciding.ts';
+import type { Interval } from './distribution/distribution.ts';
+import { evaluate } from './evaluate.ts';
+import { exchanged, improved, type LinkIds, linksOf } from './improve.ts';
+import type { Input, Model } from './model.ts';
+import { notNegative, positive } from './quantity.ts';
+import type { Rule, Specification } from './specification.ts';
+import { type Judgement, judge, type Verdict } from './verdict.ts';
+
+/** What is asked of a result, with the model that gives it. */
+export interface JudgedModel extends CoverageWish {
+  readonly model: Model;
+  readonly specification: Specification;
+  readonly rule: Rule;
+  readonly decidingInterval?: DecidingInterval | undefined;
+}
+
+/** What a change would buy. In the unit of the output. */
+export interface OutcomeOfChange {
+  /** From propagation. */
+  readonly expanded: number;
+  readonly interval: Interval;
+  readonly verdict: Verdict;
+  readonly probabilityOfConformity: number | undefined;
+}
+
+/** What improving one link would buy. */
+export interface LinkHelp {
+  /** Ids of the link's inputs: several if they share a cause, since they can only be improved together. */
+  readonly link: LinkIds;
+  readonly perfect: OutcomeOfChange;
+  readonly halved: OutcomeOfChange;
+  /** With the better input that was stated for it. */
+  readonly replaced: OutcomeOfChange | undefined;
+}
+
+function answered({ model, ...question }: JudgedModel): { judgement: Judgement; expanded: number } {
+  const { coverageProbability, coverageFactor } = question;
+  const result = evaluate({ model, coverageProbability, coverageFactor });
+  return { judgement: judge({ ...question, result }), expanded: result.propagation.expanded };
+}
+
+function outcomeOf(question: JudgedModel): OutcomeOfChange {
+  const { judgement, expanded } = answered(question);
+  const { interval, verdict, probabilityOfConformity } = judgement;
+  return { expanded, interval, verdict, probabilityOfConformity };
+}
+
+/**
+ * For each link: the result if it were perfect, if it were half as uncertain, and if it were replaced by a stated better
+ * one, the reading staying where it is.
+ * @param better inputs that might stand for those of the same id.
+ * @throws RangeError as `evaluate` and `judge`, and for a better input that stands for none.
+ */
+export function whatWouldHelp({
+  better = [],
+  ...question
+}: JudgedModel & { better?: readonly Input[] }): LinkHelp[] {
+  const { model } = question;
+  exchanged(model, better);
+  return linksOf(model).map((link) => {
+    const others = better.filter(({ id }) => link.includes(id));
+    return {
+      link,
+      perfect: outcomeOf({ ...question, model: improved(model, link, 0) }),
+      halved: outcomeOf({ ...question, model: improved(model, link, 0.5) }),
+      replaced: others.length === 0 ? undefined : outcomeOf({ ...question, model: exchanged(model, others) }),
+    };
+  });
+}
+
+/** The one change that would settle the matter, if there is one. */
+export type CheapestChange =
+  | { readonly kind: 'decided'; readonly verdict: Verdict }
+  | {
+      readonly kind: 'change';
+      readonly link: LinkIds;
+      /** To how much of its uncertainty the link must come down, 0 to 1. */
+      readonly factor: number;
+      readonly verdict: Verdict;
+    }
+  | { readonly kind: 'none' };
+
+/** Halvings of the search: the factor is right to a thousandth. */
+const HALVINGS = 10;
+
+/** To how much a link must come down for a verdict; undefined if even perfect it would not do. */
+function factorNeeded(
+  question: JudgedModel,
+  link: LinkIds,
+): { factor: number; verdict: Verdict } | undefined {
+  const verdictAt = (factor: number) =>
+    answered({ ...question, model: improved(question.model, link, factor) }).judgement.verdict;
+  let verdict = verdictAt(0);
+  if (verdict === 'cant-tell') return undefined;
+  let [factor, tooMuch] = [0, 1];
+  for (let n = 0; n < HALVINGS; n++) {
+    const middle = (factor + tooMuch) / 2;
+    const at = verdictAt(middle);
+    if (at === 'cant-tell') tooMuch = middle;
+    else [factor, verdict] = [middle, at];
+  }
+  return { factor, verdict };
+}
+
+/**
+ * The cheapest single change that turns "can't tell" into a verdict, the reading staying where it is: the link whose price is
+ * lowest among those that can do it, or without prices the one that has to be improved least.
+ * @param price what improving a link costs, in any unit; without it all cost alike.
+ * @throws RangeError as `evaluate` and `judge`.
+ */
+export function cheapestChange({
+  price = () => 0,
+  ...question
+}: JudgedModel & { price?: (link: LinkIds) => number }): CheapestChange {
+  const { verdict } = answered(question).judgement;
+  if (verdict !== 'cant-tell') return { kind: 'decided', verdict };
+  const changes = linksOf(question.model).flatMap((link) => {
+    const needed = factorNeeded(question, link);
+    return needed === undefined ? [] : [{ kind: 'change', link, ...needed } as const];
+  });
+  const [best] = changes.sort((a, b) => price(a.link) - price(b.link) || b.factor - a.factor);
+  return best ?? { kind: 'none' };
+}
+
+/**
+ * How many readings still pay? The smallest number from which on all further ones together would lower the combined standard
+ * uncertainty by less than `worthwhile` (0.05: a twentieth). Undefined if nothing else is uncertain: then every one pays.
+ * @param standardDeviation of a single reading, >= 0; `otherUncertainty` of everything else, >= 0, same unit.
+ * @throws RangeError for a negative number or a `worthwhile` not above zero.
+ * Source: GUM 4.2.3 (the variance of a mean falls as 1/n).
+ */
+export function readingsThatPay({
+  standardDeviation,
+  otherUncertainty,
+  worthwhile = 0.05,
+}: {
+  standardDeviation: number;
+  otherUncertainty: number;
+  worthwhile?: number;
+}): number | undefined {
+  notNegative('readingsThatPay', 'standardDeviation', standardDeviation);
+  notNegative('readingsThatPay', 'otherUncertainty', otherUncertainty);
+  positive('readingsThatPay', 'worthwhile', worthwhile);
+  if (standardDeviation === 0) return 1;
+  if (otherUncertainty === 0) return undefined;
+  const ratio = (standardDeviation / otherUncertainty) ** 2;
+  return Math.max(1, Math.ceil(ratio / ((1 + worthwhile) ** 2 - 1)));
+}
