@@ -11,7 +11,15 @@ import type {
 import { dbToPowerRatio, sumOfGains } from './decibel.ts';
 import { heatInPad } from './heat.ts';
 import { addGain, levelDifference, levelToPower, powerToLevel } from './level.ts';
-import { type GainDb, type LevelDbm, type PowerW, powerW, rangeError, voltsPeak } from './quantity.ts';
+import {
+  type GainDb,
+  type LevelDbm,
+  levelDbm,
+  type PowerW,
+  powerW,
+  rangeError,
+  voltsPeak,
+} from './quantity.ts';
 import { peakOfPower } from './sine.ts';
 
 /** What lies over a limit by less than this share of it, or this many dB, is rounding and not over. */
@@ -34,16 +42,15 @@ export function upperLevel({
   specification?: LevelDbm;
   measured?: { estimate: LevelDbm; expanded: GainDb };
 }): LevelDbm {
-  const top = measured && addGain({ level: measured.estimate, gain: measured.expanded });
-  if (specification !== undefined && top !== undefined) return top > specification ? top : specification;
-  const known = specification ?? top;
-  if (known === undefined)
+  const measuredTop = measured && addGain({ level: measured.estimate, gain: measured.expanded });
+  const known = [specification, measuredTop].filter((level) => level !== undefined);
+  if (known.length === 0)
     throw rangeError({
       where: 'upperLevel',
       wish: 'specification or measured must be given',
       got: 'neither',
     });
-  return known;
+  return levelDbm(Math.max(...known));
 }
 
 /** Heat in each link that loses power, in order, with the least attenuation before it. */

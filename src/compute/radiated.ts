@@ -1,5 +1,5 @@
 import type { Input, SumModel } from './model.ts';
-import { finite, type GainDb, gainDb, type LevelDbm, levelDbm } from './quantity.ts';
+import { type GainDb, gainDb, type LevelDbm, levelDbm } from './quantity.ts';
 
 /** Gain of a half-wave dipole over an isotropic antenna, dB, as the definitions of ERP and EIRP use it (ITU-R). */
 const DIPOLE_OVER_ISOTROPIC_DB = 2.15;
@@ -50,10 +50,9 @@ export function radiatedModel({
   over: AntennaReference;
   inputs: readonly Input[];
 }): SumModel {
-  const constant = over === 'isotropic' ? eirp(parts) : erp(parts);
   return {
     kind: 'sum',
-    constant: finite('radiatedModel', 'constant', constant),
+    constant: over === 'isotropic' ? eirp(parts) : erp(parts),
     inputs,
     sensitivities: inputs.map(() => 1),
   };

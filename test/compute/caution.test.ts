@@ -86,6 +86,18 @@ describe('the heat along a chain', () => {
     expect(at(1, 'input')).toBe('within');
   });
 
+  it('takes what differs by rounding alone for equal, in watts as in milliwatts', () => {
+    const at = (watts: number, rated: number) => {
+      const links = [pad('p', 20, { rating: { power: powerW(rated), of: 'input' } })];
+      return heats(cautionsOf({ upper: carrier(watts), links, instrument: { resistance: fifty } }))[0]
+        ?.status;
+    };
+    expect(at(200.0000001, 200)).toBe('within');
+    expect(at(200.000001, 200)).toBe('exceeded');
+    expect(at(0.0010000005, 0.001)).toBe('within');
+    expect(at(0.00100001, 0.001)).toBe('exceeded');
+  });
+
   it('leaves out links that lose nothing, and says where no rating is known', () => {
     const links = [pad('through', 0), pad('p', 3)];
     expect(heats(cautionsOf({ upper: carrier(1), links, instrument: { resistance: fifty } }))).toMatchObject([

@@ -67,6 +67,14 @@ describe('coherent signals together', () => {
     expectWithin(coherentSum([inPhase(0), { level: half, phaseDegrees: 180 }]), half, 1e-11);
   });
 
+  it('have a level as long as more is left than rounding', () => {
+    // Half a turn and 1.2e-12 or 2.6e-12 rad: less or more than 1e-12 of both amplitudes together.
+    const off = (degrees: number) => () =>
+      coherentSum([inPhase(0), { level: levelDbm(0), phaseDegrees: 180 + degrees }]);
+    expect(off(6.9e-11)).toThrow('coherentSum: signals must not cancel each other, got 1.2');
+    expect(off(1.5e-10)()).toBeLessThan(-230);
+  });
+
   it('have no level where they cancel', () => {
     expect(() => coherentSum([inPhase(3), { level: levelDbm(3), phaseDegrees: 180 }])).toThrow(
       'coherentSum: signals must not cancel each other, got ',

@@ -35,6 +35,12 @@ describe('an in-line meter', () => {
     expectPrinted(10 * Math.log10(worstCase.interval.upper / 3), 1.25, 2);
   });
 
+  it('leaves the reflected power aside for the wave towards the load', () => {
+    const incident = inLinePower(meter(10, { reflected: scale(2, 2, 5) }));
+    expect(incident).toMatchObject({ inRange: true, space: 'W', model: { kind: 'sum', constant: 10 } });
+    expect(idsOf(incident)).toEqual(['forward']);
+  });
+
   it('takes the reflected power off for net power, and its limits count as well', () => {
     const net = meter(10, { delivery: 'net', reflected: scale(2, 2, 5) });
     const { estimate, worstCase, propagation } = resultOf(inLinePower(net));

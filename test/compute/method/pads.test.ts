@@ -43,6 +43,10 @@ describe('pads into a receiver', () => {
     expectPrinted(propagation.expanded, 0.49, 2);
   });
 
+  it('are told in dBm', () => {
+    expect(padsIntoMeter(chain(0.5, 2))).toMatchObject({ inRange: true, space: 'dBm' });
+  });
+
   it('take off every gain and add every correction, in any order', () => {
     const gain = fc.double({ min: -60, max: 30, noNaN: true }).map(gainDb);
     fc.assert(
@@ -74,6 +78,11 @@ describe('pads into a meter with a stated range', () => {
     expect(outside(-10)).toBeUndefined();
     expect(outside(-60.01)).toEqual({ code: 'belowFloor', reading: -60.01, limit: -60 });
     expect(outside(-9.99)).toEqual({ code: 'aboveLargest', reading: -9.99, limit: -10 });
+  });
+
+  it('give one on an edge of 0 dBm', () => {
+    const zero = { ...meter(0), largest: levelDbm(0), floor: levelDbm(0) };
+    expect(reasonOf(padsIntoMeter(zero))).toBeUndefined();
   });
 
   it('give one without a stated range', () => {
