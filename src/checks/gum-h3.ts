@@ -1,4 +1,4 @@
-import { fitLine, type Line, type Point, readLine } from '#compute';
+import { fitLine, readLine } from '#compute';
 import type { Check } from './check.ts';
 import { figure } from './figure.ts';
 
@@ -16,7 +16,7 @@ const READINGS = `
 26.511 -0.160`;
 
 /** Temperature and correction of the thermometer, both in degrees Celsius. */
-const points = (): Point[] =>
+const points = () =>
   READINGS.trim()
     .split('\n')
     .map((line) => {
@@ -24,8 +24,8 @@ const points = (): Point[] =>
       return { x, y };
     });
 
-const about20 = (): Line => fitLine({ points: points(), origin: 20 });
-const aboutMean = (): Line => fitLine({ points: points(), origin: 24.0085 });
+const about20 = () => fitLine({ points: points(), origin: 20 });
+const aboutMean = () => fitLine({ points: points(), origin: 24.0085 });
 const at30 = () => readLine({ line: about20(), at: 30 });
 
 /** GUM H.3: calibration of a thermometer by a straight line. */

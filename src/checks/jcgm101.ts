@@ -3,6 +3,7 @@ import { curvilinearExample } from './divisors.ts';
 import { additive } from './jcgm101-additive.ts';
 import { comparisonLoss } from './jcgm101-loss.ts';
 import { mass } from './jcgm101-mass.ts';
+import { numerics } from './jcgm101-numerics.ts';
 
 /** JCGM 101, Supplement 1 to the GUM. */
 export function jcgm101(): CheckSource {
@@ -11,6 +12,6 @@ export function jcgm101(): CheckSource {
     name: 'JCGM 101:2008',
     citation:
       'JCGM 101:2008, Evaluation of measurement data – Supplement 1 to the GUM: propagation of distributions using a Monte Carlo method',
-    checks: [curvilinearExample(), ...additive(), ...mass(), ...comparisonLoss()],
+    checks: [curvilinearExample(), ...additive(), ...mass(), ...comparisonLoss(), ...numerics()],
   };
 }

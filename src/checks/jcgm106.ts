@@ -1,6 +1,7 @@
 import { evaluate, judge, normalQuantile, type Specification } from '#compute';
 import type { Check, CheckSource } from './check.ts';
 import { checksOfTable } from './family.ts';
+import { sortingRisks } from './jcgm106-risk.ts';
 import { printedRows } from './rows.ts';
 import { known } from './worked.ts';
 
@@ -136,6 +137,6 @@ export function jcgm106(): CheckSource {
     name: 'JCGM 106:2012',
     citation:
       'JCGM 106:2012, Evaluation of measurement data – The role of measurement uncertainty in conformity assessment',
-    checks: [...table1(), ...oneSided(), ...capability()],
+    checks: [...table1(), ...oneSided(), ...capability(), ...sortingRisks()],
   };
 }

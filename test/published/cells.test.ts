@@ -5,6 +5,7 @@ import {
   printedText,
   relativeText,
   toleranceReasons,
+  unitAfter,
 } from '../../src/checks/cells.ts';
 import type { Figure } from '../../src/checks/check.ts';
 
