@@ -1,5 +1,5 @@
 import { evaluate, type SumModel } from '#compute';
-import { type Chain, COVERAGE_FACTOR, chainOf, dominantOf, type Rung } from '../sheet/chain.ts';
+import { type Chain, COVERAGE_PROBABILITY, chainOf, dominantOf, type Rung } from '../sheet/chain.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { toModel } from '../sheet/to-model.ts';
 
@@ -16,12 +16,15 @@ export interface BenchChain extends Chain {
 export function benchChain(sheet: Sheet): BenchChain {
   const model = toModel(sheet);
   if (model.inputs.length <= MOST_RUNGS) return { ...chainOf(sheet), undrawn: 0 };
-  const result = evaluate({ model, coverageFactor: COVERAGE_FACTOR });
+  const result = evaluate({ model, coverageProbability: COVERAGE_PROBABILITY });
   const widest = result.propagation.budget.toSorted((a, b) => b.share - a.share).slice(0, MOST_RUNGS);
   const drawn = new Set(widest.map(({ id }) => id));
   const rungs = model.inputs.flatMap(({ id }, index): Rung[] => {
     if (!drawn.has(id)) return [];
-    const cumulative = evaluate({ model: firstOf(model, index + 1), coverageFactor: COVERAGE_FACTOR });
+    const cumulative = evaluate({
+      model: firstOf(model, index + 1),
+      coverageProbability: COVERAGE_PROBABILITY,
+    });
     const link = sheet.links.find((candidate) => candidate.id === id);
     return [link === undefined ? { id, cumulative } : { id, link, cumulative }];
   });

@@ -7,6 +7,9 @@ export const resultStrings = {
     `From the SI definition at the top to the transmitter’s socket at the foot; firm lines are the specification. ${summary}`,
   undrawn: ({ drawn, all }: { drawn: number; all: number }): string =>
     `${drawn} of ${all} parts are drawn: those that widen the band most. The other ${all - drawn} are in every sum, in every band below them and in the table.`,
+  /** What the level with its plus-minus says. */
+  expanded: (coverage: string): string =>
+    `expanded uncertainty, ${coverage}: an interval that covers about 95 % of the values the level may reasonably have`,
   limits: 'Show the worst case as end marks',
   curve: 'Show the whole distribution as a curve',
   /** What is measured, in one sentence. */

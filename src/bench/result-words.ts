@@ -4,12 +4,13 @@ import { plusMinusText } from '../text/deviation-text.ts';
 import { intervalText } from '../text/interval-text.ts';
 import { decimalsFor } from '../text/place.ts';
 import { powerIntervalText } from '../text/power-text.ts';
-import { probabilityText } from '../text/probability-text.ts';
+import { coverageText, probabilityText } from '../text/probability-text.ts';
 import { dbText, levelText, numberText, percentText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
 import { specificationText } from '../text/summary/verdict-line.ts';
 import { sidesOf, verdictWords } from '../text/words.ts';
 import { levelAnswer, wattsAnswer } from '../widgets/reading-band/words.ts';
+import type { BenchChain } from './chain.ts';
 import { typed } from './entries-of.ts';
 import type { BenchResult } from './result.ts';
 import { resultStrings as strings } from './result-strings.ts';
@@ -65,6 +66,12 @@ function readingsSentence(style: Style, { readings, repeatability }: Sheet): str
   return readings.length > LISTED_READINGS
     ? strings.record.many({ count: readings.length, mean: middle, scatter })
     : strings.record.readings({ list: list.join(', '), mean: middle, scatter });
+}
+
+/** What the level with its plus-minus says: with few degrees of freedom the coverage factor is larger than 2. */
+export function expandedWords(style: Style, { result: { propagation } }: BenchChain): string {
+  const { coverageFactor: factor, coverageProbability: probability } = propagation;
+  return strings.expanded(coverageText(style, { factor, probability }));
 }
 
 /** What improving the dominant link would leave. */

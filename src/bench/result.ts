@@ -1,6 +1,6 @@
 import { type Caution, evaluate, type Interval, type Judgement, judge } from '#compute';
 import { amountOf, withLinkAmount } from '../sheet/amount.ts';
-import { COVERAGE_FACTOR } from '../sheet/chain.ts';
+import { COVERAGE_PROBABILITY } from '../sheet/chain.ts';
 import type { Link, Sheet } from '../sheet/sheet.ts';
 import { toModel } from '../sheet/to-model.ts';
 import { sheetCautions } from './cautions.ts';
@@ -39,8 +39,10 @@ function improvementOf({ sheet, dominantId, result }: BenchChain): Improvement |
   const row = result.propagation.budget.find(({ id }) => id === dominantId);
   if (link === undefined || row === undefined) return undefined;
   const left = (amount: number): number =>
-    evaluate({ model: toModel(withLinkAmount(sheet, link.id, amount)), coverageFactor: COVERAGE_FACTOR })
-      .propagation.expanded;
+    evaluate({
+      model: toModel(withLinkAmount(sheet, link.id, amount)),
+      coverageProbability: COVERAGE_PROBABILITY,
+    }).propagation.expanded;
   return {
     link,
     share: row.share,

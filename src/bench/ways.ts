@@ -1,4 +1,4 @@
-import type { Interval } from '#compute';
+import type { Interval, Result } from '#compute';
 import { coverageText, shareText } from '../text/probability-text.ts';
 import { dbText, numberText, percentText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
@@ -62,6 +62,12 @@ function listed(labels: readonly string[]): string {
 /** Intervals that differ by less than this share count as equal. */
 const ALIKE = 0.015;
 
+/** A part with this share of the variance makes up nearly all of the sum, which then has its shape. */
+const NEARLY_ALL = 0.95;
+
+const isOnePart = ({ propagation }: Result): boolean =>
+  propagation.budget.some(({ share }) => share > NEARLY_ALL);
+
 const half = ({ lower, upper }: Interval): number => (upper - lower) / 2;
 
 /** One sentence on why the three differ. */
@@ -86,6 +92,8 @@ export function whyWaysDiffer(style: Style, { chain }: BenchResult): string {
       ? whyStrings.wholeNarrower({ by, difference })
       : ratio > 1 + ALIKE
         ? whyStrings.wholeWider({ by, difference })
-        : whyStrings.wholeAlike;
+        : isOnePart(chain.result)
+          ? whyStrings.wholeAlikeOne
+          : whyStrings.wholeAlike;
   return `${first} ${second}`;
 }

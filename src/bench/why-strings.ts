@@ -10,5 +10,6 @@ export const whyStrings = {
     `The whole distribution is ${by} narrower than propagation (${difference}), since the part that counts most ends at its limits and a bell does not.`,
   wholeWider: ({ by, difference }: { by: string; difference: string }): string =>
     `The whole distribution is ${by} wider than propagation (${difference}), since a part known from few readings has long tails.`,
+  wholeAlikeOne: 'The whole distribution agrees with propagation: one part makes up nearly all of it.',
   wholeAlike: 'The whole distribution agrees with propagation: several parts together come close to a bell.',
 } as const;

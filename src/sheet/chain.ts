@@ -2,11 +2,15 @@ import { evaluatePrefixes, type Result, type SumModel } from '#compute';
 import type { Link, Sheet } from './sheet.ts';
 import { READINGS_ID, toModel } from './to-model.ts';
 
-/**
- * Coverage factor of the expanded uncertainty, the convention of calibration certificates. Intervals of the whole
- * distribution take the probability that goes with it for a bell, 95.45 %, so that both say the same thing.
- */
+/** Coverage factor of the expanded uncertainty for a bell, the convention of calibration certificates. */
 export const COVERAGE_FACTOR = 2;
+
+/**
+ * The coverage probability that goes with it, 1 - 2 x (share of a bell beyond two standard deviations). All intervals hold it:
+ * with few degrees of freedom the coverage factor is larger than 2 (GUM G.4), and propagation and whole distribution speak of
+ * the same share.
+ */
+export const COVERAGE_PROBABILITY = 0.9544997361036416;
 
 /** A rung of the chain with everything that has been added from the definition down to it. */
 export interface Rung {
@@ -34,7 +38,7 @@ export function chainOf(sheet: Sheet): Chain {
   const model = toModel(sheet);
   const results = evaluatePrefixes({
     model,
-    coverageFactor: COVERAGE_FACTOR,
+    coverageProbability: COVERAGE_PROBABILITY,
   });
   const result = results.at(-1);
   if (result === undefined) throw new RangeError('chainOf: no result for the empty chain');

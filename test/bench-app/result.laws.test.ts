@@ -40,20 +40,22 @@ describe('the result of any usable sheet', () => {
         ].join('\n');
         expect(told).not.toMatch(/NaN|Infinity|undefined|null|\[object/);
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 
-  it('is wider or equal the more wrong the dominant link may be', () => {
+  // With few degrees of freedom a smaller part can leave a larger coverage factor: Welch and Satterthwaite's formula does that.
+  it('is narrower the less wrong the dominant link may be, all uncertainties being well known', () => {
     fc.assert(
       fc.property(anySheet, (sheet) => {
         const { chain, improvement } = benchResult(sheet);
         if (improvement === undefined) return;
-        const now = chain.result.propagation.expanded;
+        const { expanded: now, degreesOfFreedom } = chain.result.propagation;
+        fc.pre(degreesOfFreedom === Number.POSITIVE_INFINITY);
         expect(improvement.halvedDb).toBeLessThanOrEqual(now * (1 + 1e-9));
         expect(improvement.perfectDb).toBeLessThanOrEqual(improvement.halvedDb * (1 + 1e-9));
       }),
-      { numRuns: 60 },
+      { numRuns: 40 },
     );
   });
 });

@@ -1,10 +1,9 @@
 import { exceeded } from '#compute';
-import { COVERAGE_FACTOR } from '../../sheet/chain.ts';
 import { strings as bandStrings } from '../../widgets/reading-band/strings.ts';
 import { levelAnswer, wattsAnswer } from '../../widgets/reading-band/words.ts';
 import { cautionStrings } from '../caution-strings.ts';
 import type { BenchResult } from '../result.ts';
-import { improvementWords, verdictReasons, verdictSentence } from '../result-words.ts';
+import { expandedWords, improvementWords, verdictReasons, verdictSentence } from '../result-words.ts';
 import { VerdictFigure } from './VerdictFigure.tsx';
 
 /** The three answers in a row, and the verdict with what it rests on. */
@@ -16,7 +15,7 @@ export function ResultPart({ result }: { result: BenchResult }) {
       <dl class="answers">
         <div>
           <dt>{levelAnswer('shown', chain)}</dt>
-          <dd>{bandStrings.expanded(COVERAGE_FACTOR)}</dd>
+          <dd>{expandedWords('shown', chain)}</dd>
         </div>
         <div>
           <dt>{wattsAnswer('shown', chain)}</dt>
