@@ -94,6 +94,12 @@ export interface Formula<Name extends ComputeFunction = ComputeFunction> {
   readonly example: FormulaExample;
 }
 
+/** A row of the sheet for a page to show: a formula with its id, which is the name of the function that computes it. */
+export interface FormulaRow extends Omit<Formula, 'symbols'> {
+  readonly id: ComputeFunction;
+  readonly symbols: Readonly<Record<string, FormulaSymbol>>;
+}
+
 /** Formulas of one topic, by the name of the function that computes them. */
 export type FormulaTopic = { readonly [Name in ComputeFunction]?: Formula<Name> };
 

@@ -1,11 +1,16 @@
-import type { ComputeFunction, Formula, FormulaTopic } from './formula.ts';
+import type { ComputeFunction, FormulaRow, FormulaTopic } from './formula.ts';
+import { functionFormulas } from './functions.ts';
 import { lengthFormulas } from './lengths.ts';
 import { levelFormulas } from './levels.ts';
 import { methodFormulas } from './methods.ts';
 import { mismatchFormulas } from './mismatch.ts';
 import { percentFormulas } from './percentages.ts';
 import { powerFormulas } from './powers.ts';
+import { readingFormulas } from './readings.ts';
+import { shapeFormulas } from './shapes.ts';
 import { siFormulas } from './si.ts';
+import { sumFormulas } from './sums.ts';
+import { verdictFormulas } from './verdicts.ts';
 import { voltageFormulas } from './voltages.ts';
 
 export type {
@@ -13,6 +18,7 @@ export type {
   ExampleNumbers,
   Formula,
   FormulaExample,
+  FormulaRow,
   FormulaSource,
   FormulaSymbol,
   FormulaTopic,
@@ -28,26 +34,28 @@ export const TOPICS = {
   powers: powerFormulas,
   mismatch: mismatchFormulas,
   methods: methodFormulas,
+  statements: shapeFormulas,
+  sums: sumFormulas,
+  readings: readingFormulas,
+  verdicts: verdictFormulas,
   lengths: lengthFormulas,
   units: siFormulas,
+  functions: functionFormulas,
 } as const satisfies Record<string, FormulaTopic>;
 
 /** Id of a topic. */
 export type TopicId = keyof typeof TOPICS;
 
-/** Rows of a topic in reading order, each with its id, which is the name of the function that computes it. */
-export function rowsOf(topic: TopicId): (Formula & { readonly id: ComputeFunction })[] {
-  return Object.entries(TOPICS[topic] as FormulaTopic).map(([id, row]) => ({
-    ...(row as Formula),
-    id: id as ComputeFunction,
-  }));
+/** Rows of a topic in reading order. */
+export function rowsOf(topic: TopicId): FormulaRow[] {
+  return Object.entries(TOPICS[topic]).map(([id, row]) => ({ ...row, id: id as ComputeFunction }));
 }
 
 /** The row of a function, wherever it stands. @throws RangeError if it has none. */
-export function formulaOf(id: ComputeFunction): Formula {
-  for (const topic of Object.values<FormulaTopic>(TOPICS)) {
-    const row = topic[id];
-    if (row) return row as Formula;
+export function formulaOf(id: ComputeFunction): FormulaRow {
+  for (const topic of Object.keys(TOPICS) as TopicId[]) {
+    const row = rowsOf(topic).find((candidate) => candidate.id === id);
+    if (row) return row;
   }
   throw new RangeError(`formulaOf: id must be that of a row, got ${id}`);
 }

@@ -100,10 +100,15 @@ export const powerFormulas = {
   },
   antennaGainOver: {
     tex: 'G_\\mathrm{i} = G_\\mathrm{d} + 2.15\\,\\mathrm{dB}',
-    symbols: { result: letter('G_\\mathrm{i}', 'dB', 'gain over an isotropic antenna') },
+    symbols: {
+      gain: letter('G_\\mathrm{d}', 'dB', 'gain over a half-wave dipole'),
+      result: letter('G_\\mathrm{i}', 'dB', 'gain over an isotropic antenna'),
+    },
     words: 'An antenna gain over an isotropic antenna from that over a half-wave dipole, and back.',
     sources: [{ of: 'radioRegulations', clause: '1.160' }],
-    example: example({}, () => antennaGainOver('isotropic', { gain: gainDb(0), over: 'halfWaveDipole' })),
+    example: example({ gain: 0 }, (given) =>
+      antennaGainOver('isotropic', { gain: gainDb(given.gain), over: 'halfWaveDipole' }),
+    ),
   },
   eirp: {
     tex: 'L_\\mathrm{EIRP} = L + g_\\mathrm{f} + G_\\mathrm{i}',
