@@ -38,10 +38,15 @@ function wholeOf(model: Model, coverageProbability: number): Result['whole'] {
  */
 export function evaluate({ model, ...wish }: { model: Model } & CoverageWish): Result {
   const propagation = propagate({ model, ...wish });
+  let whole: Result['whole'] | undefined;
   return {
     estimate: estimateOf(model),
     worstCase: worstCaseOf({ model }),
     propagation,
-    whole: wholeOf(model, propagation.coverageProbability),
+    // On first reading: a chain shown rung by rung asks most of its results for the interval alone.
+    get whole() {
+      whole ??= wholeOf(model, propagation.coverageProbability);
+      return whole;
+    },
   };
 }

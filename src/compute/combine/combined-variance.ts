@@ -1,5 +1,5 @@
-import type { Correlation, Input } from '../model.ts';
-import { choleskyFactor, correlatedGroups, correlationMatrix } from './correlation.ts';
+import type { Input } from '../model.ts';
+import { choleskyFactor, correlationMatrix, type Tied, tiedGroups } from './correlation.ts';
 import { checkedDegreesOfFreedom } from './input.ts';
 import { type IndependentPart, welchSatterthwaite } from './welch-satterthwaite.ts';
 
@@ -11,16 +11,43 @@ export interface Combined {
   readonly shares: readonly number[];
 }
 
+/** An input with its signed sensitivity x standard uncertainty, in the unit of the output. */
+interface Weighted {
+  readonly input: Input;
+  readonly weight: number;
+}
+
 /**
  * Degrees of freedom of inputs that are tied to one another. They are estimated together as a rule and have the same
  * number; where they have not, the smallest stands for all, so that the interval is never too narrow for it.
  */
-function degreesOfGroup(members: readonly { input: Input; weight: number }[]): number {
-  const counting = members.filter(({ weight }) => weight !== 0);
-  return counting.reduce(
-    (least, { input }) => Math.min(least, checkedDegreesOfFreedom('combine', input)),
-    Number.POSITIVE_INFINITY,
+function degreesOf(members: readonly Weighted[]): number {
+  return members
+    .filter(({ weight }) => weight !== 0)
+    .reduce(
+      (least, { input }) => Math.min(least, checkedDegreesOfFreedom('combine', input)),
+      Number.POSITIVE_INFINITY,
+    );
+}
+
+/** A group of tied inputs as one part, and each member's share of its variance times that variance (w_i sum of r_ij w_j). */
+function partOf(members: readonly Weighted[], correlations: Tied['correlations']) {
+  const ids = new Set(members.map(({ input }) => input.id));
+  const within = (correlations ?? []).filter(({ a, b }) => ids.has(a) && ids.has(b));
+  const matrix = correlationMatrix({ inputs: members.map(({ input }) => input), correlations: within });
+  const factor = choleskyFactor(matrix);
+  const columns = matrix.map((_, k) =>
+    members.reduce((sum, { weight }, i) => sum + weight * (factor[i]?.[k] ?? 0), 0),
   );
+  const part: IndependentPart = {
+    contribution: Math.hypot(...columns),
+    degreesOfFreedom: degreesOf(members),
+  };
+  const covariances = members.map(({ weight }, i) => ({
+    weight,
+    withAll: members.reduce((sum, other, j) => sum + other.weight * (matrix[i]?.[j] ?? 0), 0),
+  }));
+  return { part, covariances };
 }
 
 /**
@@ -30,34 +57,27 @@ function degreesOfGroup(members: readonly { input: Input; weight: number }[]): n
  * @throws RangeError for correlations that cannot be together.
  * Source: GUM 5.2.2, formula (16); G.4.1.
  */
-export function combine({
-  inputs,
-  weights,
-  correlations,
-}: {
-  inputs: readonly Input[];
-  weights: readonly number[];
-  correlations?: readonly Correlation[] | undefined;
-}): Combined {
-  const matrix = correlationMatrix({ inputs, correlations });
-  const factor = choleskyFactor(matrix);
-  const groups = correlatedGroups(matrix);
-  // Column k of the factor belongs to the group of input k alone: u_c^2 is the sum of squares of these.
-  const columns = matrix.map((_, k) =>
-    weights.reduce((sum, weight, i) => sum + weight * (factor[i]?.[k] ?? 0), 0),
-  );
-  const standardUncertainty = Math.hypot(...columns);
-  const parts: IndependentPart[] = [...new Set(groups)].map((group) => ({
-    contribution: Math.hypot(...columns.filter((_, k) => groups[k] === group)),
-    degreesOfFreedom: degreesOfGroup(
-      inputs.map((input, i) => ({ input, weight: groups[i] === group ? (weights[i] ?? 0) : 0 })),
-    ),
-  }));
-  const shares = weights.map((weight, i) => {
-    const covariance = weights.reduce((sum, other, j) => sum + other * (matrix[i]?.[j] ?? 0), 0);
-    return standardUncertainty === 0
-      ? 0
-      : (weight / standardUncertainty) * (covariance / standardUncertainty);
+export function combine({ weights, ...tied }: Tied & { weights: readonly number[] }): Combined {
+  const groups = new Map<number, number[]>();
+  tiedGroups(tied).forEach((group, i) => {
+    const members = groups.get(group);
+    if (members === undefined) groups.set(group, [i]);
+    else members.push(i);
   });
-  return { standardUncertainty, degreesOfFreedom: welchSatterthwaite(parts), shares };
+  const shares = weights.map(() => 0);
+  const parts = [...groups.values()].map((places) => {
+    const members = places.flatMap((i) => {
+      const input = tied.inputs[i];
+      return input === undefined ? [] : [{ input, weight: weights[i] ?? 0 }];
+    });
+    return { places, ...partOf(members, tied.correlations) };
+  });
+  const standardUncertainty = Math.hypot(...parts.map(({ part }) => part.contribution));
+  for (const { places, covariances } of parts)
+    covariances.forEach(({ weight, withAll }, k) => {
+      const share = (weight / standardUncertainty) * (withAll / standardUncertainty);
+      shares[places[k] ?? 0] = standardUncertainty === 0 ? 0 : share;
+    });
+  const degreesOfFreedom = welchSatterthwaite(parts.map(({ part }) => part));
+  return { standardUncertainty, degreesOfFreedom, shares };
 }

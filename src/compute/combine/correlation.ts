@@ -5,30 +5,54 @@ import { comonotoneCorrelation } from './comonotone.ts';
 /** A square matrix, row by row. */
 export type Matrix = readonly (readonly number[])[];
 
+/** Inputs with the coefficients that are stated between them. */
+export interface Tied {
+  readonly inputs: readonly Input[];
+  readonly correlations?: readonly Correlation[] | undefined;
+}
+
 /** What a pivot may miss zero by before a set of coefficients counts as impossible: their rounding in print. */
 const ROUNDING = 1e-9;
+
+/** For each input the number of its group: inputs tied by a cause or a coefficient other than 0, directly or through others. */
+export function tiedGroups({ inputs, correlations = [] }: Tied): number[] {
+  const group = inputs.map((_, i) => i);
+  const join = (i: number, j: number) => {
+    const [mine, theirs] = [group[i] ?? i, group[j] ?? j];
+    if (mine !== theirs)
+      group.forEach((g, k) => {
+        if (g === theirs) group[k] = mine;
+      });
+  };
+  const place = new Map(inputs.map(({ id }, i) => [id, i]));
+  for (const { a, b, r } of correlations) if (r !== 0) join(place.get(a) ?? 0, place.get(b) ?? 0);
+  const firstOf = new Map<string, number>();
+  inputs.forEach(({ cause }, i) => {
+    if (cause === undefined) return;
+    const first = firstOf.get(cause);
+    if (first === undefined) firstOf.set(cause, i);
+    else join(first, i);
+  });
+  return group;
+}
 
 /**
  * Correlation matrix of the inputs: what is stated, and for inputs under one cause what moving together by rank means.
  * Expects a model already checked.
  */
-export function correlationMatrix({
-  inputs,
-  correlations = [],
-}: {
-  inputs: readonly Input[];
-  correlations?: readonly Correlation[] | undefined;
-}): Matrix {
-  const stated = new Map(correlations.map(({ a, b, r }) => [JSON.stringify([a, b].sort()), r]));
-  const rows = inputs.map((_, i) => inputs.map((_, j) => (i === j ? 1 : 0)));
+export function correlationMatrix({ inputs, correlations = [] }: Tied): Matrix {
+  const place = new Map(inputs.map(({ id }, i) => [id, i]));
+  const rows = inputs.map((_, i) => inputs.map((__, j) => (i === j ? 1 : 0)));
+  const set = (i: number | undefined, j: number | undefined, r: number) => {
+    if (i === undefined || j === undefined) return;
+    (rows[i] as number[])[j] = r;
+    (rows[j] as number[])[i] = r;
+  };
+  for (const { a, b, r } of correlations) set(place.get(a), place.get(b), r);
   inputs.forEach((a, i) => {
+    if (a.cause === undefined) return;
     inputs.slice(0, i).forEach((b, j) => {
-      const shared = a.cause !== undefined && a.cause === b.cause;
-      const r = shared
-        ? comonotoneCorrelation(a.distribution, b.distribution)
-        : (stated.get(JSON.stringify([a.id, b.id].sort())) ?? 0);
-      (rows[i] as number[])[j] = r;
-      (rows[j] as number[])[i] = r;
+      if (a.cause === b.cause) set(i, j, comonotoneCorrelation(a.distribution, b.distribution));
     });
   });
   return rows;
@@ -62,17 +86,4 @@ export function choleskyFactor(matrix: Matrix): Matrix {
     }
   }
   return l;
-}
-
-/** For each input the number of its group: inputs tied by a coefficient other than 0, directly or through others. */
-export function correlatedGroups(matrix: Matrix): number[] {
-  const group = matrix.map((_, i) => i);
-  matrix.forEach((row, i) => {
-    row.forEach((r, j) => {
-      const [mine, theirs] = [group[i] ?? i, group[j] ?? j];
-      if (r === 0 || mine === theirs) return;
-      for (const [k, g] of group.entries()) if (g === theirs) group[k] = mine;
-    });
-  });
-  return group;
 }

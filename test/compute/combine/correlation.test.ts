@@ -1,10 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  choleskyFactor,
-  correlatedGroups,
-  correlationMatrix,
-} from '../../../src/compute/combine/correlation.ts';
+import { choleskyFactor, correlationMatrix, tiedGroups } from '../../../src/compute/combine/correlation.ts';
 import { coverageOf, DEFAULT_COVERAGE_PROBABILITY } from '../../../src/compute/combine/coverage-factor.ts';
 import { limited, quantity } from './published-models.ts';
 
@@ -100,18 +96,40 @@ describe('its factor', () => {
 });
 
 describe('groups of tied inputs', () => {
+  const inputs = ['a', 'b', 'c', 'd', 'e'].map((id) => limited(id, 1));
+
   test('ties are handed on, and free inputs stand alone', () => {
-    const groups = correlatedGroups([
-      [1, 0, 0.1, 0, 0],
-      [0, 1, 0, 0, 0],
-      [0.1, 0, 1, -0.2, 0],
-      [0, 0, -0.2, 1, 0],
-      [0, 0, 0, 0, 1],
-    ]);
+    const groups = tiedGroups({
+      inputs,
+      correlations: [
+        { a: 'c', b: 'd', r: -0.2 },
+        { a: 'a', b: 'c', r: 0.1 },
+        { a: 'b', b: 'e', r: 0 },
+      ],
+    });
     expect(groups[0]).toBe(groups[2]);
     expect(groups[2]).toBe(groups[3]);
     expect(new Set(groups).size).toBe(3);
     expect(groups[1]).not.toBe(groups[4]);
+  });
+
+  test('a cause ties, and a coefficient ties a whole cause to another input', () => {
+    const shared = [
+      limited('a', 1, { cause: 'x' }),
+      limited('b', 1),
+      limited('c', 1, { cause: 'x' }),
+      limited('d', 1, { cause: 'y' }),
+    ];
+    const groups = tiedGroups({ inputs: shared });
+    expect(groups[0]).toBe(groups[2]);
+    expect(new Set(groups).size).toBe(3);
+    const more = tiedGroups({ inputs: shared, correlations: [{ a: 'd', b: 'c', r: 0.5 }] });
+    expect(more[3]).toBe(more[0]);
+    expect(new Set(more).size).toBe(2);
+  });
+
+  test('no inputs make no groups', () => {
+    expect(tiedGroups({ inputs: [] })).toEqual([]);
   });
 });
 
