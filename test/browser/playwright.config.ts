@@ -7,7 +7,7 @@ if (!executablePath || !baseURL) throw new Error('browser tests: start them by `
 
 export default defineConfig({
   testDir: '.',
-  testMatch: '*.gate.ts',
+  testMatch: '*.{gate,spec}.ts',
   outputDir: '../../.reports/browser',
   fullyParallel: true,
   forbidOnly: true,

@@ -1,6 +1,7 @@
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
 import Caution from './Caution.astro';
 import CheckYourself from './CheckYourself.astro';
+import Formula from './Formula.astro';
 import Given from './Given.astro';
 import GuessFirst from './GuessFirst.astro';
 import More from './More.astro';
@@ -17,6 +18,7 @@ export const pageTags = {
   More,
   StageOnly: StageMore,
   Value,
+  Formula,
   Given,
   GuessFirst,
   CheckYourself,

@@ -57,10 +57,11 @@ function bandAt({ rungs }: Chain, id: string): string {
 const largestShare = ({ result }: Chain): number =>
   Math.max(...result.propagation.budget.map(({ share }) => share));
 
+/** Half of the interval that holds the middle 95 %, as the prose says. */
 function wholeHalfWidth({ result }: Chain): number {
   if ('unavailable' in result.whole)
     throw new RangeError(`chainValues: the whole distribution is needed, got ${result.whole.unavailable}`);
-  return (result.whole.symmetric.upper - result.whole.symmetric.lower) / 2;
+  return (result.whole.quantile(0.975) - result.whole.quantile(0.025)) / 2;
 }
 
 const volts = (level: number): string =>
