@@ -77,7 +77,6 @@ export type { FitPoint, FittedLine, Prediction } from './fit.ts';
 export { fitLine, readLine } from './fit.ts';
 export type { BlockStack, GaugeBlock, StatedValue } from './gauge-block.ts';
 export { differenceModel, stackModel } from './gauge-block.ts';
-export { harmonicPeakLimits, harmonicPowerRise } from './harmonics.ts';
 export { heatInPad } from './heat.ts';
 export type { CheapestChange, JudgedModel, LinkHelp, OutcomeOfChange } from './helpful.ts';
 export { cheapestChange, readingsThatPay, whatWouldHelp } from './helpful.ts';

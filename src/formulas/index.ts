@@ -10,6 +10,7 @@ import { readingFormulas } from './readings.ts';
 import { shapeFormulas } from './shapes.ts';
 import { siFormulas } from './si.ts';
 import { sumFormulas } from './sums.ts';
+import { transferFormulas } from './transfers.ts';
 import { verdictFormulas } from './verdicts.ts';
 import { voltageFormulas } from './voltages.ts';
 
@@ -38,6 +39,7 @@ export const TOPICS = {
   sums: sumFormulas,
   readings: readingFormulas,
   verdicts: verdictFormulas,
+  transfers: transferFormulas,
   lengths: lengthFormulas,
   units: siFormulas,
   functions: functionFormulas,

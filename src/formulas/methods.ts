@@ -5,8 +5,6 @@ import {
   estimateOf,
   gainDb,
   gaussianLossDb,
-  harmonicPeakLimits,
-  harmonicPowerRise,
   inLinePower,
   inLineReflection,
   levelDbm,
@@ -206,26 +204,6 @@ export const methodFormulas = {
     words: 'The rise time of a single-pole front end.',
     sources: lowPass,
     example: example({ bandwidthHz: 100e6 }, (given) => riseTimeS(given.bandwidthHz)),
-  },
-  harmonicPeakLimits: {
-    tex: 'h_\\pm = 20 \\lg \\left( 1 \\pm \\sum_i 10^{a_i/20} \\right)',
-    symbols: {
-      harmonics: letter('a_i', 'dB', 'levels of the harmonics against the carrier, negative'),
-      result: letter('h_\\pm', 'dB', 'limits of what they do to one peak'),
-    },
-    words: 'What harmonics of unknown phase can do to one peak of a sine.',
-    sources: [{ of: 'derived', clause: 'the peak of a sum' }],
-    example: example({ harmonics: [-20] }, (given) => harmonicPeakLimits(given.harmonics.map(gainDb)).upper),
-  },
-  harmonicPowerRise: {
-    tex: 'h = 10 \\lg \\left( 1 + \\sum_i 10^{a_i/10} \\right)',
-    symbols: {
-      harmonics: letter('a_i', 'dB', 'levels of the harmonics against the carrier, negative'),
-      result: letter('h', 'dB', 'what they add to the mean power'),
-    },
-    words: 'What harmonics add to the mean power.',
-    sources: [{ of: 'derived', clause: 'powers of different frequencies add' }],
-    example: example({ harmonics: [-20] }, (given) => harmonicPowerRise(given.harmonics.map(gainDb))),
   },
   cableLossDb: {
     tex: 'a = k_1 \\sqrt f + k_2 f',

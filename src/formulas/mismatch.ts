@@ -1,18 +1,22 @@
 import {
   directivityRange,
   gainDb,
+  mismatch,
   mismatchCorrection,
   mismatchLimits,
   mismatchLossDb,
+  mismatchWithin,
   netPower,
   ohms,
   powerW,
+  rayleigh,
   reflectionOfPowers,
   reflectionOfResistance,
   reflectionOfReturnLoss,
   reflectionOfSwr,
   reflectionThrough,
   returnLossOfReflection,
+  rice,
   swrOfReflection,
 } from '#compute';
 import { example, type FormulaTopic, letter } from './formula.ts';
@@ -128,6 +132,51 @@ export const mismatchFormulas = {
       { source: 0.3, load: 0.2 },
       (given) => mismatchCorrection({ delivery: 'delivered', ...given }).upper,
     ),
+  },
+  mismatch: {
+    tex: 'm = 20 \\lg \\left| 1 - \\rho_\\mathrm{s} \\rho_\\mathrm{l}\\, e^{j\\varphi} \\right|',
+    symbols: {
+      source,
+      load,
+      result: letter('m', 'dB', 'correction, distributed as a phase that may be anything makes it'),
+    },
+    words: 'The correction for mismatch as a distribution: U-shaped and lopsided, its mean exactly 0 dB.',
+    sources: [...flow, { of: 'gumSimulation', clause: '6.4.6' }],
+    example: example({ source: 1 / 3, load: 1 / 9 }, (given) => Number(mismatch(given).standardDeviation)),
+  },
+  mismatchWithin: {
+    tex: 'm = 20 \\lg \\left| 1 - x_\\mathrm{s}\\, x_\\mathrm{l}\\, e^{j\\varphi} \\right|, \\quad 0 \\le x_\\mathrm{s} \\le \\rho_\\mathrm{s}, \\quad 0 \\le x_\\mathrm{l} \\le \\rho_\\mathrm{l}',
+    symbols: {
+      source: letter('\\rho_\\mathrm{s}', '1', 'largest reflection magnitude of the source'),
+      load: letter('\\rho_\\mathrm{l}', '1', 'largest reflection magnitude of the load'),
+      result: letter('m', 'dB', 'correction'),
+    },
+    words: 'The same where the magnitudes are only bounded: uniform, or uniform over a disc.',
+    sources: [...flow, { of: 'commonPractice' }],
+    example: example({ source: 1 / 3, load: 1 / 9 }, (given) =>
+      Number(mismatchWithin({ ...given, knowledge: { source: 'disc', load: 'disc' } }).standardDeviation),
+    ),
+  },
+  rayleigh: {
+    tex: 'p(x) = \\frac{x}{b^2}\\, e^{-x^2/(2 b^2)}',
+    symbols: {
+      scale: letter('b', 'own', 'standard deviation of either component'),
+      result: letter('p(x)', 'own', 'density of the length'),
+    },
+    words: 'The length of a reflection made of many small ones.',
+    sources: [{ of: 'derived', clause: 'length of two normal components' }],
+    example: example({ scale: 0.1 }, (given) => Number(rayleigh(given).mean)),
+  },
+  rice: {
+    tex: 'p(x) = \\frac{x}{b^2}\\, e^{-(x^2 + a^2)/(2 b^2)}\\, I_0 \\left( \\frac{x a}{b^2} \\right)',
+    symbols: {
+      offset: letter('a', 'own', 'length without the scatter'),
+      scale: letter('b', 'own', 'standard deviation of either component'),
+      result: letter('p(x)', 'own', 'density of the length'),
+    },
+    words: 'The length of a known reflection seen through a leak or noise.',
+    sources: [{ of: 'mathematicalFunctions', clause: '10.25' }],
+    example: example({ offset: 0.2, scale: 0.05 }, (given) => Number(rice(given).mean)),
   },
   reflectionThrough: {
     tex: '\\rho = |S_{22}| + \\frac{10^{g/10} \\rho_\\mathrm{s}}{1 - |S_{11}| \\rho_\\mathrm{s}}',

@@ -1,0 +1,269 @@
+import {
+  checkDrift,
+  checkFloor,
+  checkReconnection,
+  checkStep,
+  correctedReading,
+  correctionLine,
+  correctionOf,
+  estimateOf,
+  harmonicsLimitsDb,
+  normal,
+  padByDc,
+  padBySwap,
+  readCorrection,
+  readingsThatPay,
+  type SumModel,
+  targetForSpecification,
+  targetForVerdict,
+  transferModel,
+} from '#compute';
+import { example, type FormulaTopic, letter } from './formula.ts';
+
+const alternation = [{ of: 'commonPractice', clause: 'substitution in the sequence A-B-A' }] as const;
+const correction = letter('c', 'dB', 'correction of one’s own instrument');
+const lender = {
+  id: 'lender',
+  distribution: normal({ mean: 0, standardDeviation: 0.1 }),
+  degreesOfFreedom: Number.POSITIVE_INFINITY,
+};
+const found = (constant: number): SumModel => ({
+  kind: 'sum',
+  constant,
+  inputs: [lender],
+  sensitivities: [1],
+});
+const points = [
+  { at: 0, correction: -0.7, standardUncertainty: 0.05 },
+  { at: 10, correction: -0.72, standardUncertainty: 0.05 },
+  { at: 20, correction: -0.8, standardUncertainty: 0.05 },
+];
+
+/** Borrowed calibrations, pads measured at home, checks of validity, and what would help. */
+export const transferFormulas = {
+  correctionOf: {
+    tex: "c = \\frac{1}{n} \\sum_i \\left( \\frac{A_i + A_i'}{2} - B_i \\right)",
+    symbols: {
+      before: letter('A_i', 'dBm', 'reference before'),
+      own: letter('B_i', 'dBm', 'one’s own reading between'),
+      after: letter("A_i'", 'dBm', 'reference after'),
+      result: correction,
+    },
+    words: 'The correction from alternating readings: a drift that is straight in time cancels.',
+    sources: alternation,
+    example: example({ before: [7.34, 7.35], own: [8.1, 8.11], after: [7.36, 7.35] }, (given) =>
+      Number(
+        correctionOf(
+          given.before.map((before, i) => ({ before, own: given.own[i] ?? 0, after: given.after[i] ?? 0 })),
+        ).correction,
+      ),
+    ),
+  },
+  transferModel: {
+    tex: 'c = \\bar c + \\delta_s + \\delta_\\mathrm{d} + \\delta_\\mathrm{l} + \\sum_i \\delta_i, \\quad u_s = \\frac{s}{\\sqrt n}',
+    symbols: {
+      found: letter('\\bar c', 'dB', 'mean of the rounds, with scatter and drift'),
+      lender: letter(
+        '\\delta_\\mathrm{l}',
+        'dB',
+        'deviation of the lender, not divided by the number of rounds',
+      ),
+      parts: letter('\\delta_i', 'dB', 'resolution, temperature, mismatch'),
+      result: correction,
+    },
+    words: 'A correction with everything that makes it uncertain, as a sum.',
+    sources: alternation,
+    example: example({ found: -0.75 }, (given) =>
+      estimateOf(
+        transferModel({
+          found: { correction: given.found, rounds: 5, standardDeviation: 0.06, driftHalfWidth: 0.1 },
+          lender,
+        }),
+      ),
+    ),
+  },
+  correctedReading: {
+    tex: 'L = L_\\mathrm{r} + c + \\sum_i \\delta_i',
+    symbols: {
+      reading: letter('L_\\mathrm{r}', 'dBm', 'a later reading'),
+      correction,
+      parts: letter('\\delta_i', 'dB', 'scatter, resolution, temperature and mismatch of that reading'),
+      result: letter('L', 'dBm', 'corrected level'),
+    },
+    words: 'A later reading, corrected: it carries the correction and its own uncertainty.',
+    sources: [{ of: 'vocabulary', clause: '2.53' }],
+    example: example({ reading: 7.9, correction: -0.75 }, (given) =>
+      estimateOf(correctedReading({ reading: given.reading, correction: found(given.correction) })),
+    ),
+  },
+  correctionLine: {
+    tex: 'c(x) = \\bar c + b (x - \\bar x), \\quad b = \\frac{\\sum_i w_i (x_i - \\bar x)(c_i - \\bar c)}{\\sum_i w_i (x_i - \\bar x)^2}, \\quad w_i = u_i^{-2}',
+    symbols: {
+      at: letter('x_i', 'own', 'levels or frequencies of the points'),
+      correction: letter('c_i', 'dB', 'corrections there'),
+      standardUncertainty: letter('u_i', 'dB', 'their uncertainties, without what all share'),
+      slope: letter('b', 'own', 'slope'),
+      result: letter('c(x)', 'dB', 'correction anywhere between'),
+    },
+    words: 'A line through corrections of unequal uncertainty.',
+    sources: [{ of: 'gum', clause: 'H.3' }, { of: 'weightedMean' }],
+    example: example({}, () => Number(correctionLine(points).slope)),
+  },
+  readCorrection: {
+    tex: 'u^2(x) = u^2(\\bar c) + (x - \\bar x)^2 u^2(b) + u_\\mathrm{l}^2',
+    symbols: {
+      at: letter('x', 'own', 'where the line is read'),
+      line: letter('u^2(b)', 'own', 'squared uncertainty of the slope'),
+      common: letter('u_\\mathrm{l}', 'dB', 'uncertainty that all points share, added whole'),
+    },
+    words: 'The correction at a place between the points; outside them there is none.',
+    sources: [{ of: 'gum', clause: 'H.3.4' }],
+    example: example({ at: 15 }, (given) =>
+      estimateOf(readCorrection({ line: correctionLine(points), ...given, common: [lender] })),
+    ),
+  },
+  padByDc: {
+    tex: 'A = 20 \\lg \\frac{V_1}{V_2} \\text{ at } R = R_0, \\quad \\frac{V_2}{V_1} = \\frac{S (1 + \\Gamma)}{1 + S^2 \\Gamma}, \\quad A = -20 \\lg S',
+    symbols: {
+      voltsIn: letter('V_1', 'V', 'DC voltage at the input'),
+      voltsOut: letter('V_2', 'V', 'DC voltage across the load'),
+      loadOhms: letter('R', 'Ω', 'resistance of the load'),
+      impedanceOhms: letter('R_0', 'Ω', 'impedance of the pad'),
+      result: letter('A', 'dB', 'attenuation'),
+    },
+    words: 'The attenuation of a pad from two DC voltages.',
+    sources: [{ of: 'derived', clause: 'voltage division of a matched two-port' }],
+    example: example({ voltsIn: 3, voltsOut: 0.948, loadOhms: 50 }, (given) => estimateOf(padByDc(given))),
+  },
+  padBySwap: {
+    tex: 'A = L_\\mathrm{out} - L_\\mathrm{in}',
+    symbols: {
+      withoutDb: letter('L_\\mathrm{out}', 'dB', 'reading with the pad taken out'),
+      withDb: letter('L_\\mathrm{in}', 'dB', 'reading with the pad put in'),
+      result: letter('A', 'dB', 'attenuation'),
+    },
+    words: 'The attenuation of a pad swapped in and out: the gain of the receiver cancels.',
+    sources: [{ of: 'commonPractice', clause: 'insertion loss by substitution' }],
+    example: example({ withoutDb: -13.4, withDb: -33.3 }, (given) =>
+      estimateOf(padBySwap({ ...given, parts: [] })),
+    ),
+  },
+  checkStep: {
+    tex: 's = A - (L_\\mathrm{out} - L_\\mathrm{in})',
+    symbols: {
+      withoutDb: letter('L_\\mathrm{out}', 'dB', 'reading without the extra pad'),
+      withDb: letter('L_\\mathrm{in}', 'dB', 'reading with it'),
+      stepDb: letter('A', 'dB', 'attenuation of the extra pad'),
+      shortfallDb: letter('s', 'dB', 'what the reading moved too little'),
+    },
+    words: 'Whether an extra pad moves the reading by its attenuation: if not, something is overloaded.',
+    sources: [{ of: 'commonPractice' }],
+    example: example({ withoutDb: 26.8, withDb: 17.1, stepDb: 10 }, (given) =>
+      Number(checkStep({ ...given, allowedDb: 0.5 }).shortfallDb),
+    ),
+  },
+  checkFloor: {
+    tex: 'n = -10 \\lg \\left( 1 - 10^{-(L - L_0)/10} \\right)',
+    symbols: {
+      readingDb: letter('L', 'dB', 'reading'),
+      floorDb: letter('L_0', 'dB', 'reading without a signal'),
+      noiseDb: letter('n', 'dB', 'what the floor adds to the reading'),
+    },
+    words: 'What the floor of an instrument adds to a reading.',
+    sources: [{ of: 'derived', clause: 'unrelated powers add' }],
+    example: example(
+      { readingDb: -50, floorDb: -60 },
+      (given) => checkFloor({ ...given, allowedDb: 0.1 }).noiseDb,
+    ),
+  },
+  checkDrift: {
+    tex: 'D = b\\, (t_n - t_1)',
+    symbols: {
+      perTime: letter('b', 'own', 'slope of the line through the readings'),
+      total: letter('D', 'own', 'drift from the first time to the last'),
+    },
+    words: 'How far a reading drifts while the transmitter warms up.',
+    sources: [{ of: 'gum', clause: 'H.3' }],
+    example: example({}, () =>
+      Number(
+        checkDrift([
+          { time: 0, reading: 27 },
+          { time: 1, reading: 26.95 },
+          { time: 2, reading: 26.92 },
+          { time: 3, reading: 26.88 },
+        ]).total,
+      ),
+    ),
+  },
+  checkReconnection: {
+    tex: 's = \\sqrt{\\frac{1}{n - 1} \\sum_i (x_i - \\bar x)^2}',
+    symbols: {
+      values: letter('x_i', 'own', 'readings, connected anew each time'),
+      standardDeviation: letter('s', 'own', 'scatter of one connection'),
+    },
+    words: 'What taking the connectors off and on again changes.',
+    sources: [{ of: 'gum', clause: '4.2' }],
+    example: example({ values: [27.1, 27.06, 27.12, 27.08, 27.11] }, (given) =>
+      Number(checkReconnection(given.values).standardDeviation),
+    ),
+  },
+  harmonicsLimitsDb: {
+    tex: 'h_\\pm = 20 \\lg \\left( 1 \\pm \\sum_i 10^{a_i/20} \\right) \\text{ on a peak}, \\quad 10 \\lg \\left( 1 + \\sum_i 10^{a_i/10} \\right) \\text{ of mean power}',
+    symbols: {
+      harmonicsDbc: letter('a_i', 'dB', 'levels of the harmonics against the carrier, negative'),
+      result: letter('h_\\pm', 'dB', 'limits of what they do to a reading'),
+    },
+    words: 'What harmonics of unknown phase can do to a peak detector, and what they add to the mean power.',
+    sources: [{ of: 'derived', clause: 'sum of phasors, sum of powers' }],
+    example: example(
+      { harmonicsDbc: [-20] },
+      (given) => harmonicsLimitsDb({ ...given, responds: 'peak' }).lower,
+    ),
+  },
+  readingsThatPay: {
+    tex: 'n = \\left\\lceil \\frac{(s/u)^2}{(1 + w)^2 - 1} \\right\\rceil',
+    symbols: {
+      standardDeviation: letter('s', 'own', 'scatter of a single reading'),
+      otherUncertainty: letter('u', 'own', 'uncertainty of everything else'),
+      worthwhile: letter('w', '1', 'share of the uncertainty that all further readings must still win'),
+      result: letter('n', '1', 'number of readings that still pay'),
+    },
+    words: 'How many readings still pay: more shrink only the scatter.',
+    sources: [{ of: 'gum', clause: '4.2.3' }],
+    example: example({ standardDeviation: 0.3, otherUncertainty: 0.2, worthwhile: 0.05 }, (given) =>
+      Number(readingsThatPay(given)),
+    ),
+  },
+  targetForVerdict: {
+    tex: 'U = \\frac{\\min \\left( |y - T_-|,\\, |T_+ - y| \\right)}{r}',
+    symbols: {
+      estimate: letter('y', 'own', 'estimate'),
+      specification: letter('T_+', 'own', 'limits of the specification'),
+      multiplier: letter('r', '1', 'expanded uncertainties that the guard band is wide'),
+      expanded: letter('U', 'own', 'largest expanded uncertainty that still decides'),
+    },
+    words: 'How uncertain a measurement may be to decide about an estimate.',
+    sources: [
+      { of: 'conformity', clause: '8.3' },
+      { of: 'vocabulary', clause: '2.34' },
+    ],
+    example: example({ estimate: 27.1, specification: [25.5, 28.5], multiplier: 1 }, (given) => {
+      const [lower, upper] = given.specification;
+      return Number(targetForVerdict({ ...given, specification: { lower, upper } }).expanded);
+    }),
+  },
+  targetForSpecification: {
+    tex: 'U = \\frac{T_+ - T_-}{2\\, C_m}',
+    symbols: {
+      specification: letter('T_+', 'own', 'limits of the specification'),
+      capability: letter('C_m', '1', 'measurement capability index'),
+      result: letter('U', 'own', 'expanded uncertainty that is asked for'),
+    },
+    words: 'The uncertainty that a specification asks for, wherever the value lies.',
+    sources: [{ of: 'conformity', clause: '7.6.3' }],
+    example: example({ specification: [25.5, 28.5], capability: 3 }, (given) => {
+      const [lower, upper] = given.specification;
+      return targetForSpecification({ ...given, specification: { lower, upper } });
+    }),
+  },
+} as const satisfies FormulaTopic;

@@ -1,0 +1,68 @@
+import type { ComputeFunction } from '../../src/formulas/index.ts';
+
+/**
+ * Parameters that need no letter of their own: objects and lists of objects, whose properties have letters (TypeScript
+ * checks those names), and codes that pick a case.
+ */
+export const WITHOUT_LETTER: Readonly<Record<string, string>> = {
+  across: 'object',
+  at: 'object',
+  limits: 'object',
+  points: 'list of objects',
+  readings: 'list of objects',
+  rounds: 'list of objects',
+  magnitudes: 'object',
+  model: 'object',
+  powers: 'object',
+  reading: 'object',
+  transform: 'object',
+  parts: 'list of objects',
+  results: 'list of objects',
+  series: 'list of objects',
+  signals: 'list of objects',
+  definition: 'code',
+  envelope: 'code',
+  reference: 'code',
+  unit: 'code',
+  waveform: 'code',
+};
+
+/** Public functions without a row in the formula sheet, each with the reason: they are no formula. */
+export const EXEMPT: Partial<Record<ComputeFunction, string>> = {
+  finite: 'checks an argument',
+  notNegative: 'checks an argument',
+  positive: 'checks an argument',
+  rangeError: 'makes an error',
+  checkModel: 'checks a model',
+  gainDb: 'names a quantity',
+  levelDbm: 'names a quantity',
+  ohms: 'names a quantity',
+  powerW: 'names a quantity',
+  voltsPeak: 'names a quantity',
+  voltsPeakToPeak: 'names a quantity',
+  voltsRms: 'names a quantity',
+  evaluate: 'gives three ways to add up at once, each with its own row',
+  evaluatePrefixes: 'evaluates a sum again and again, one input more each time',
+  componentOf: 'picks the shape that a statement stands for, each with its own row',
+  constant: 'is a value without a distribution',
+  scaled: 'moves and stretches a shape',
+  roundToPlace: 'follows a rule on digits',
+  statedResult: 'applies the rounding of uncertainties to a result',
+  openRule: 'keeps a decision rule',
+  lockRule: 'keeps a decision rule',
+  changeRule: 'keeps a decision rule',
+  reshaped: 'exchanges the shapes of a model',
+  robustnessOf: 'judges a measurement again and again under other shapes',
+  linksOf: 'sorts the inputs of a model',
+  improved: 'narrows an input of a model',
+  exchanged: 'exchanges inputs of a model',
+  whatWouldHelp: 'evaluates a model again and again, one link better each time',
+  cheapestChange: 'picks from what would help',
+  roundsOf: 'sorts readings',
+  cautionsOf: 'applies formulas of heat, level and peak voltage to a chain',
+  exceeded: 'picks from a list',
+  radiatedModel: 'makes a model of the formulas of ERP and EIRP',
+  constantsOf: 'walks the tree of units',
+  partsOf: 'walks the tree of units',
+  definingConstant: 'is a table',
+};
