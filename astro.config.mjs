@@ -5,6 +5,7 @@ import { defineConfig, fontProviders } from 'astro/config';
 import { baseLinks } from './src/build/base-links.ts';
 import { hoistStylesIntegration } from './src/build/hoist-styles.ts';
 import { katexWoff2 } from './src/build/katex-woff2.ts';
+import { neededDirective } from './src/build/needed.ts';
 import { tokensPlugin } from './src/build/tokens-plugin.ts';
 
 const base = process.env.SITE_BASE ?? '/';
@@ -20,7 +21,7 @@ export default defineConfig({
     syntaxHighlight: false, // the highlighter writes style attributes
     processor: satteri({ mdastPlugins: [baseLinks(base)] }),
   },
-  integrations: [mdx(), preact(), hoistStylesIntegration()],
+  integrations: [mdx(), preact(), neededDirective(), hoistStylesIntegration()],
   fonts: [
     {
       provider: fontProviders.local(),

@@ -1,5 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { attributeValues } from '../site/links.ts';
+import type { BuiltPage } from '../site/pages.ts';
 
 const corpus = fileURLToPath(new URL('../corpus/', import.meta.url));
 
@@ -18,9 +20,18 @@ function addressesIn(file: string): readonly string[] {
   return found;
 }
 
-/** The addresses of states that were ever given out: each has to open for ever. */
-export function stateAddresses(): readonly string[] {
-  if (!existsSync(corpus)) return [];
-  const files = readdirSync(corpus).filter((file) => /\.(txt|json)$/.test(file));
-  return [...new Set(files.flatMap(addressesIn).filter(carriesState))];
+/** Where the links of a page lead that carry a state: "try it" in a lesson, "with your own numbers" below an example. */
+const linksWithState = ({ path, html }: BuiltPage): readonly string[] =>
+  attributeValues(html, ['href'])
+    .map((href) => new URL(href, `http://site.invalid${path}`))
+    .filter(
+      ({ hostname, search, hash }) => hostname === 'site.invalid' && (search !== '' || hash.includes('=')),
+    )
+    .map(({ pathname, search, hash }) => pathname + search + hash);
+
+/** The addresses of states that were ever given out, which have to open for ever, and those that the site itself gives out. */
+export function stateAddresses(pages: readonly BuiltPage[]): readonly string[] {
+  const files = existsSync(corpus) ? readdirSync(corpus).filter((file) => /\.(txt|json)$/.test(file)) : [];
+  const kept = files.flatMap(addressesIn).filter(carriesState);
+  return [...new Set([...kept, ...pages.flatMap(linksWithState)])];
 }

@@ -1,7 +1,7 @@
 import type { Page } from '@playwright/test';
 import { stateAddresses } from './addresses.ts';
 import { awake } from './awake.ts';
-import { expect, pagesWithFigures, pagesWithIslands, test } from './site.ts';
+import { expect, pages, pagesWithFigures, pagesWithIslands, test } from './site.ts';
 
 /** The width that A4 leaves between margins of a centimetre, in CSS pixels. */
 const paper = { width: 718, height: 1000 };
@@ -67,7 +67,7 @@ for (const { path } of pagesWithIslands) {
   });
 }
 
-for (const address of stateAddresses()) {
+for (const address of stateAddresses(pages)) {
   test(`the state of ${address} is what prints`, async ({ page }) => {
     const { pathname } = new URL(address, 'http://site.invalid');
     await page.goto(pathname);
