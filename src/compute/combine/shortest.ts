@@ -7,9 +7,15 @@ const PLACES = 200;
 /** A dip or a bump below this part of the height is taken for rounding. */
 const SLACK = 0.01;
 
-/** Density at a quantile's place, never infinite, so that two of them can be subtracted. */
+/** How far inside an end of the values their density is taken, as a part of the width of the middle half: on the end itself it may jump to 0. */
+const INSIDE = 1e-9;
+
+/** Density at a quantile's place, never infinite, so that two of them can be subtracted; at an end, that just inside. */
 function heightAt(sum: Summed, x: number): number {
-  return Math.min(Number.MAX_VALUE, sum.density(x));
+  const { lower, upper } = sum.limits;
+  const nudge = () => INSIDE * (sum.quantile(0.75) - sum.quantile(0.25));
+  const inside = x <= lower ? lower + nudge() : x >= upper ? upper - nudge() : x;
+  return Math.min(Number.MAX_VALUE, sum.density(inside));
 }
 
 /** Whether the density is higher everywhere inside than anywhere outside: then the shortest interval is one. */
