@@ -78,7 +78,10 @@ const normalShares = (): Check => ({
       [2, '95.5'],
       [3, '99.7'],
     ] as const
-  ).map(([k, printed]) => figure(`within ${k} σ`, printed, '%', () => 100 * (2 * normalShareBelow(k) - 1))),
+  ).map(([k, printed]) => {
+    const share = figure(`within ${k} σ`, printed, '%', () => 100 * (2 * normalShareBelow(k) - 1));
+    return k === 2 ? { ...share, differs: roundedTwice } : share;
+  }),
 });
 
 const guardBandOfU = (): Check => ({

@@ -1,6 +1,15 @@
-import { arcsine, dbToPercentOfPower, mismatchLimits, reflectionOfSwr } from '#compute';
+import {
+  arcsine,
+  dbToPercentOfPower,
+  type Knowledge,
+  mismatchLimits,
+  mismatchWithin,
+  reflectionOfSwr,
+  smallPercentToDb,
+} from '#compute';
 import type { Check, CheckSource } from './check.ts';
 import { checksOfTable } from './family.ts';
+import { figure } from './figure.ts';
 import { printedRows } from './rows.ts';
 
 /** Pairs of standing-wave ratios, with the most that a mismatch can add and take, in dB. */
@@ -91,12 +100,57 @@ const rules = (): Check[] => [
   },
 ];
 
+/** Small enough that the decibels of a mismatch are in proportion to its share of the power. */
+const SMALL = 0.01;
+
+/** Standard uncertainty of the power ratio in units of the product of both reflections, by what is known of them. */
+function spread(knowledge: Knowledge): number {
+  const of = mismatchWithin({
+    source: SMALL,
+    load: SMALL,
+    knowledge: { source: knowledge, load: knowledge },
+  });
+  const unit = smallPercentToDb({ percent: 100 * SMALL * SMALL, quantity: 'power' });
+  return (of.standardDeviation ?? Number.NaN) / unit;
+}
+
+const knowledge = (): Check[] => [
+  {
+    id: 'mismatch-knowledge',
+    clause: 'u of |1 − ΓΓ|² over ρρ',
+    title: 'what is known of two reflections decides how much their mismatch is uncertain',
+    status: 'recomputed',
+    given: 'phases unknown; small reflections',
+    figures: [
+      figure('magnitudes known', '1.4142', '', () => spread('magnitude')),
+      figure('each anywhere in a disc', '0.7071', '', () => spread('disc')),
+      figure('magnitudes uniform from 0', '0.4714', '', () => spread('uniformMagnitude')),
+    ],
+  },
+  {
+    id: 'mismatch-uniform-magnitude',
+    clause: 'uniform magnitude and phase',
+    title: 'uniform magnitude and phase is not the same as a point anywhere in the disc',
+    status: 'common practice',
+    figures: [
+      {
+        ...figure('u over ρρ', '0.707', '', () => spread('uniformMagnitude')),
+        differs: {
+          exact: '0.4714',
+          because:
+            'Some data sheets say “uniform magnitude and uniform phase” and give ρρ/√2, which belongs to a point anywhere in the disc, every area alike. A uniform magnitude favours the middle of the disc and gives √2/3.',
+        },
+      },
+    ],
+  },
+];
+
 /** Mismatch of two reflections whose phase is unknown. */
 export function mismatch(): CheckSource {
   return {
     id: 'mismatch',
     name: 'Mismatch',
     citation: 'Worked out from |1 − ΓΓ|² for reflections of known magnitude and unknown phase',
-    checks: [...rules(), ...pairs()],
+    checks: [...rules(), ...knowledge(), ...pairs()],
   };
 }
