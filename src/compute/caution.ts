@@ -10,7 +10,8 @@ import type {
 } from './caution.types.ts';
 import { dbToPowerRatio, sumOfGains } from './decibel.ts';
 import { heatInPad } from './heat.ts';
-import { addGain, levelDifference, levelToPower, powerToLevel } from './level.ts';
+import { addGain, levelDifference, powerToLevel } from './level.ts';
+import { levelToVolts } from './level-voltage.ts';
 import {
   type GainDb,
   type LevelDbm,
@@ -20,7 +21,7 @@ import {
   rangeError,
   voltsPeak,
 } from './quantity.ts';
-import { peakOfPower } from './sine.ts';
+import { peakOfRms } from './sine.ts';
 
 /** What lies over a limit by less than this share of it, or this many dB, is rounding and not over. */
 const ROUNDING = 1e-9;
@@ -84,7 +85,8 @@ function atInput(
     margin,
     status: statusOf(level, damageLevel),
   };
-  const volts = peakOfPower({ power: levelToPower(level), resistance });
+  // By way of decibels: behind a hundred pads the power itself is too small for a double.
+  const volts = peakOfRms(levelToVolts({ level, resistance }));
   const peak: InputVolts = {
     code: 'inputPeak',
     without,

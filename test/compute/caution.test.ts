@@ -191,6 +191,18 @@ describe('volts at the input', () => {
   });
 });
 
+describe('a chain without end', () => {
+  it('of a hundred pads of 60 dB still has its cautions', () => {
+    const links = Array.from({ length: 100 }, (_, i) => pad(`${i}`, 60));
+    const instrument = { resistance: fifty, damageLevel: levelDbm(0) };
+    const told = cautionsOf({ upper: carrier(1), links, instrument });
+    expect(heats(told)).toHaveLength(100);
+    expect(levels(told)).toHaveLength(101);
+    expectWithin(levels(told)[0]?.level ?? 0, 30 - 6000, 1e-9);
+    expect(exceeded(told)).toEqual([]);
+  });
+});
+
 describe('the list of exceeded limits', () => {
   it("holds what the club's 500 mW transmitter would do to a 50 ohm input good for 5 V RMS", () => {
     const upper = carrier(levelToPower(levelDbm(28.5)));
