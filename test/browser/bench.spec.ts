@@ -49,8 +49,8 @@ test('a measurement typed in gives its level, its watts and its verdict', async 
   await expect
     .poll(() => answers(page))
     .toEqual([
-      expect.stringMatching(/^36\.90 dBm ±0\.8\d dB$/),
-      expect.stringMatching(/^4\.9 W, 4\.0 to 5\.9$/),
+      expect.stringMatching(/^36\.90\sdBm ±0\.8\d\sdB$/),
+      expect.stringMatching(/^4\.9\sW, 4\.0 to 5\.9$/),
       '20 dB pad widens it most',
     ]);
   await expect(verdict(page)).toHaveText(/^Can’t tell/);
