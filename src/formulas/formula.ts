@@ -58,6 +58,8 @@ export type ExampleNumbers = Readonly<Record<string, number | readonly number[]>
 export interface FormulaExample {
   readonly given: ExampleNumbers;
   readonly result: () => number;
+  /** The same with other numbers of the same names. @throws RangeError as the function does. */
+  readonly compute: (given: ExampleNumbers) => number;
 }
 
 /** Names of a function's parameters: of the properties of its one object, or any where it takes plain numbers. */
@@ -113,5 +115,6 @@ export function example<const Given extends ExampleNumbers>(
   given: Given,
   result: (given: Given) => number,
 ): FormulaExample {
-  return { given, result: () => result(given) };
+  // A page hands in numbers by the very names that `given` has.
+  return { given, result: () => result(given), compute: (numbers) => result(numbers as Given) };
 }

@@ -1,0 +1,83 @@
+import { useId, useRef, useState } from 'preact/hooks';
+import type { ComputeFunction, ExampleNumbers } from '../../formulas/index.ts';
+import { amountText } from './number.ts';
+import { entriesOf, readEntries } from './state.ts';
+import { strings } from './strings.ts';
+
+export interface FormulaExampleProps {
+  readonly id: ComputeFunction;
+  readonly given: ExampleNumbers;
+  /** What each number is, by the name of its parameter. */
+  readonly labels: Readonly<Record<string, string>>;
+  readonly result: string;
+}
+
+/**
+ * A formula with numbers that can be changed. After using it a reader has checked their own arithmetic against the function
+ * that computes everything here. The computation is fetched when a number is first changed.
+ */
+export default function FormulaExample({ id, given, labels, result }: FormulaExampleProps) {
+  const [entries, setEntries] = useState(() => entriesOf(given));
+  const [outcome, setOutcome] = useState<{ readonly text: string; readonly problem?: string }>({
+    text: result,
+  });
+  const latest = useRef(0);
+  const base = useId();
+  const edit = async (name: string, text: string): Promise<void> => {
+    const next = { ...entries, [name]: text };
+    setEntries(next);
+    latest.current += 1;
+    const turn = latest.current;
+    const shown = await outcomeOf(id, given, next);
+    if (turn === latest.current) setOutcome(shown);
+  };
+  const { text, problem } = outcome;
+  return (
+    <fieldset class="formula-example">
+      <legend>{strings.legend}</legend>
+      {Object.entries(given).map(([name, value]) => (
+        <div key={name} class="formula-entry">
+          <label for={`${base}${name}`}>
+            {labels[name] ?? name}
+            {Array.isArray(value) && ` (${strings.several})`}
+          </label>
+          <input
+            id={`${base}${name}`}
+            type="text"
+            autoComplete="off"
+            spellcheck={false}
+            value={entries[name]}
+            aria-invalid={problem === undefined ? undefined : 'true'}
+            aria-describedby={problem === undefined ? undefined : `${base}-problem`}
+            onInput={(event) => edit(name, event.currentTarget.value)}
+          />
+        </div>
+      ))}
+      <p class="formula-result" role="status">
+        {problem === undefined ? `${strings.result}: ${text}` : ''}
+      </p>
+      {problem !== undefined && (
+        <p class="problem" id={`${base}-problem`}>
+          {problem}
+        </p>
+      )}
+    </fieldset>
+  );
+}
+
+async function outcomeOf(
+  id: ComputeFunction,
+  given: ExampleNumbers,
+  entries: Readonly<Record<string, string>>,
+) {
+  const read = readEntries(given, entries);
+  if (!read.ok) return { text: '', problem: read.problem };
+  const module = await import('./run.ts').catch(() => undefined);
+  if (module === undefined) return { text: '', problem: strings.failed };
+  try {
+    return { text: amountText(module.run(id, read.numbers)) };
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return { text: '', problem: strings.refused(error.message) };
+  }
+}
