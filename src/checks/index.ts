@@ -37,7 +37,7 @@ export function chapters(): readonly Chapter[] {
       id: 'distributions',
       title: 'The whole distribution: Supplement 1',
       about: 'Where the law of propagation is not enough, and what the distributions really come to.',
-      sources: [jcgm101()],
+      sources: jcgm101(),
     },
     {
       id: 'conformity',

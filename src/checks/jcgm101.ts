@@ -6,20 +6,21 @@ import { lossDistributions } from './jcgm101-loss-whole.ts';
 import { mass } from './jcgm101-mass.ts';
 import { numerics } from './jcgm101-numerics.ts';
 
-/** JCGM 101, Supplement 1 to the GUM. */
-export function jcgm101(): CheckSource {
-  return {
-    id: 'jcgm101',
-    name: 'JCGM 101:2008',
-    citation:
-      'JCGM 101:2008, Evaluation of measurement data – Supplement 1 to the GUM: propagation of distributions using a Monte Carlo method',
-    checks: [
-      curvilinearExample(),
-      ...additive(),
-      ...mass(),
-      ...comparisonLoss(),
-      ...lossDistributions(),
-      ...numerics(),
-    ],
-  };
+const citation =
+  'JCGM 101:2008, Evaluation of measurement data – Supplement 1 to the GUM: propagation of distributions using a Monte Carlo method';
+
+/** JCGM 101, Supplement 1 to the GUM, by example. */
+export function jcgm101(): CheckSource[] {
+  const source = (id: string, name: string, checks: CheckSource['checks']): CheckSource => ({
+    id: `jcgm101-${id}`,
+    name: `JCGM 101: ${name}`,
+    citation,
+    checks,
+  });
+  return [
+    source('sums', 'sums of quantities', [curvilinearExample(), ...additive()]),
+    source('mass', 'a weight', mass()),
+    source('loss', 'comparison loss of a power meter', [...comparisonLoss(), ...lossDistributions()]),
+    source('numerics', 'tolerances of a simulation', numerics()),
+  ];
 }
