@@ -24,6 +24,9 @@ export { propagateMany } from './combine/propagate-many.ts';
 export type { SecondOrder } from './combine/second-order.ts';
 export { secondOrder } from './combine/second-order.ts';
 export { estimateOf, sensitivitiesOf } from './combine/sensitivities.ts';
+export type { Simulated, SimulationProgress, SimulationRequest, StopRule } from './combine/simulate.ts';
+export { simulate, simulateAtOnce } from './combine/simulate.ts';
+export { numericalTolerance } from './combine/stop-rule.ts';
 export type { Term } from './combine/term.ts';
 export type { IndependentPart } from './combine/welch-satterthwaite.ts';
 export { welchSatterthwaite } from './combine/welch-satterthwaite.ts';
@@ -155,6 +158,8 @@ export {
 } from './quantity.ts';
 export type { AntennaGain, AntennaReference, RadiatedParts } from './radiated.ts';
 export { antennaGainOver, eirp, erp, radiatedModel } from './radiated.ts';
+export type { SeededRandom } from './random.ts';
+export { randomFrom } from './random.ts';
 export type { ReadingsSummary, Scatter } from './readings.ts';
 export { mean, pooledScatter, standardDeviation, summariseReadings } from './readings.ts';
 export type { LinePowers } from './reflection.ts';

@@ -1,5 +1,6 @@
 import { finite, positive } from '../quantity.ts';
 import { besselJ0 } from '../special/bessel.ts';
+import { halfTurnSine } from '../special/half-turn-sine.ts';
 import { type Member, memberOf, type Standard } from './standard.ts';
 
 /** Cosine of an angle that may be anything: U-shaped between -1 and 1 (JCGM 101, 6.4.6). */
@@ -13,7 +14,7 @@ function arcsineShape(): Standard {
     // asin(sqrt((1 + z)/2)) keeps the digits of a small share near the lower end, where asin(z) would lose them.
     lowerShare: (z) => (2 / Math.PI) * Math.asin(Math.sqrt((1 + z) / 2)),
     lowerQuantile: (share) => -Math.cos(Math.PI * share),
-    sample: (random) => Math.sin(2 * Math.PI * random()),
+    sample: (random) => halfTurnSine(2 * random() - 1),
     characteristic: besselJ0,
   };
 }

@@ -3,7 +3,16 @@ import { dilogarithm } from '../special/dilogarithm.ts';
 import { constant } from './constant.ts';
 import type { Distribution, Interval } from './distribution.ts';
 import { numeric } from './numeric.ts';
-import { DB_PER_LOG, halfTurnPhases, levelAt, shareOfPhases, slopeOfPhases } from './phase.ts';
+import {
+  DB_PER_LOG,
+  type Direction,
+  halfTurnPhases,
+  levelAt,
+  randomCosine,
+  randomDirection,
+  shareOfPhases,
+  slopeOfPhases,
+} from './phase.ts';
 
 /** Phases to a turn over which the two smaller reflections are averaged. */
 const PHASES = 32;
@@ -25,7 +34,8 @@ interface Setting {
 
 /** 1 - r e^(i phase), and products and differences of such numbers. */
 type Complex = readonly [re: number, im: number];
-const wave = (r: number, phase: number): Complex => [r * Math.cos(phase), r * Math.sin(phase)];
+const wave = (r: number, [cosine, sine]: Direction): Complex => [r * cosine, r * sine];
+const directionAt = (phase: number): Direction => [Math.cos(phase), Math.sin(phase)];
 const less = ([a, b]: Complex, [c, d]: Complex): Complex => [a - c, b - d];
 const size = ([re, im]: Complex) => Math.hypot(re, im);
 
@@ -33,7 +43,7 @@ const size = ([re, im]: Complex) => Math.hypot(re, im);
  * (1 - A)(1 - B) - C, sorted by its largest wave: for C it is P - C with P = (1 - A)(1 - B); for A (or B, alike) it is
  * P - A Q with P = 1 - B - C and Q = 1 - B.
  */
-function settingOf({ a, b, c }: Waves, first: number, second: number): Setting {
+function settingOf({ a, b, c }: Waves, first: Direction, second: Direction): Setting {
   if (c >= Math.max(a, b)) {
     const amplitude = size(less([1, 0], wave(a, first))) * size(less([1, 0], wave(b, second)));
     return { amplitude, radius: c / amplitude };
@@ -46,8 +56,8 @@ function settingOf({ a, b, c }: Waves, first: number, second: number): Setting {
 
 /** All settings, equally likely: the first phase over half a turn (the other half mirrors it), the second over a whole one. */
 function settingsOf(waves: Waves, count: number): Setting[] {
-  const half = halfTurnPhases(count / 2);
-  const whole = halfTurnPhases(count).map((phase) => 2 * phase);
+  const half = halfTurnPhases(count / 2).map(directionAt);
+  const whole = halfTurnPhases(count).map((phase) => directionAt(2 * phase));
   return half.flatMap((first) => whole.map((second) => settingOf(waves, first, second)));
 }
 
@@ -57,7 +67,8 @@ function deviationOf({ a, b, c }: Waves): number {
   let third = 0;
   for (const alpha of phases)
     for (const beta of phases) {
-      const rest = size(less([1, 0], wave(a, alpha))) * size(less([1, 0], wave(b, beta)));
+      const rest =
+        size(less([1, 0], wave(a, directionAt(alpha)))) * size(less([1, 0], wave(b, directionAt(beta))));
       third += dilogarithm((c / rest) ** 2) / phases.length ** 2;
     }
   return DB_PER_LOG * Math.sqrt(2 * (dilogarithm(a * a) + dilogarithm(b * b) + third));
@@ -105,9 +116,8 @@ export function mismatchThroughTwoPort({
     middle: 0,
     at: (level) => averages(all(), level),
     sample: (random) => {
-      const turn = () => 2 * Math.PI * random();
-      const { amplitude, radius } = settingOf(waves, turn(), turn());
-      return 2 * DB_PER_LOG * Math.log(amplitude) + levelAt(radius, turn());
+      const { amplitude, radius } = settingOf(waves, randomDirection(random), randomDirection(random));
+      return 2 * DB_PER_LOG * Math.log(amplitude) + levelAt(radius, randomCosine(random));
     },
   });
 }

@@ -5,7 +5,7 @@ import { constant } from './constant.ts';
 import type { Distribution } from './distribution.ts';
 import { mismatch } from './mismatch.ts';
 import { numeric } from './numeric.ts';
-import { DB_PER_LOG, levelAt, shareOfPhases, slopeOfPhases } from './phase.ts';
+import { DB_PER_LOG, levelAt, randomCosine, shareOfPhases, slopeOfPhases } from './phase.ts';
 
 /**
  * What is known of a reflection besides that its phase is not: its magnitude; only that the point lies in the disc of that
@@ -84,7 +84,7 @@ export function mismatchWithin({
     at: (level) => averages(greatest, density, level),
     sample: (random) => {
       const part = FROM_UNIFORM[knowledge.source](random()) * FROM_UNIFORM[knowledge.load](random());
-      return levelAt(greatest * part, 2 * Math.PI * random());
+      return levelAt(greatest * part, randomCosine(random));
     },
   });
 }

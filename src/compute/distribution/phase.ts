@@ -1,3 +1,6 @@
+import { halfTurnSine } from '../special/half-turn-sine.ts';
+import type { Random } from './distribution.ts';
+
 /** Decibels to the neper of power: 10/ln 10. */
 export const DB_PER_LOG = 10 / Math.LN10;
 
@@ -18,9 +21,24 @@ export function slopeOfPhases(radius: number, amplitude: number): number {
   return square / (2 * radius * Math.PI * DB_PER_LOG * Math.sqrt((1 - cosine) * (1 + cosine)));
 }
 
-/** Level of |1 - radius e^(i phase)| in dB. */
-export function levelAt(radius: number, phase: number): number {
-  return DB_PER_LOG * Math.log(1 + radius * radius - 2 * radius * Math.cos(phase));
+/** Level of |1 - radius e^(i phase)| in dB, from the cosine of the phase. */
+export function levelAt(radius: number, cosine: number): number {
+  return DB_PER_LOG * Math.log(1 + radius * radius - 2 * radius * cosine);
+}
+
+/** A point of the unit circle. */
+export type Direction = readonly [cosine: number, sine: number];
+
+/** A random direction. */
+export function randomDirection(random: Random): Direction {
+  const cosine = randomCosine(random);
+  const sine = Math.sqrt((1 - cosine) * (1 + cosine));
+  return [cosine, random() < 0.5 ? sine : -sine];
+}
+
+/** Cosine of a random phase. */
+export function randomCosine(random: Random): number {
+  return halfTurnSine(2 * random() - 1);
 }
 
 /** The phase in the middle of each of `count` equal steps of half a turn. */

@@ -2,11 +2,14 @@ import { notNegative, positive } from '../quantity.ts';
 import { scaledBesselI } from '../special/bessel-i.ts';
 import { logGamma } from '../special/gamma.ts';
 import { regularisedGamma } from '../special/gamma-share.ts';
+import { normalQuantile } from '../special/normal.ts';
 import { shareWithin } from '../special/share.ts';
 import { solveRising } from '../special/solve.ts';
 import type { Distribution } from './distribution.ts';
 import { rayleigh } from './rayleigh.ts';
 
+/** Taken for a uniform value of 0, whose quantile would be infinite. */
+const TINY = 2 ** -54;
 /** Poisson shares further from their mean than this many standard deviations are left out. */
 const REACH = 9;
 
@@ -84,9 +87,9 @@ export function rice({ offset, scale }: { offset: number; scale: number }): Dist
       return scale * quantile(share);
     },
     sample: (random) => {
-      const length = Math.sqrt(-2 * Math.log1p(-random()));
-      const angle = 2 * Math.PI * random();
-      return scale * Math.hypot(centre + length * Math.cos(angle), length * Math.sin(angle));
+      const along = centre + normalQuantile(random() || TINY);
+      const across = normalQuantile(random() || TINY);
+      return scale * Math.sqrt(along * along + across * across);
     },
   };
 }
