@@ -1,6 +1,8 @@
 /** The one door to the computation: everything public is exported here, by name, sorted by file. */
 
 export { combinedBandwidth, gaussianLossDb, riseTimeS, singlePoleLossDb } from './bandwidth.ts';
+export type { DetailedRow } from './budget.ts';
+export { detailedBudget } from './budget.ts';
 export type { CableLoss } from './cable.ts';
 export { cableLossDb, shuntCapacitanceLossDb } from './cable.ts';
 export { cautionsOf, exceeded, upperLevel } from './caution.ts';
@@ -26,7 +28,6 @@ export { secondOrder } from './combine/second-order.ts';
 export { estimateOf, sensitivitiesOf } from './combine/sensitivities.ts';
 export type { Simulated, SimulationProgress, SimulationRequest, StopRule } from './combine/simulate.ts';
 export { simulate, simulateAtOnce } from './combine/simulate.ts';
-export { numericalTolerance } from './combine/stop-rule.ts';
 export type { Term } from './combine/term.ts';
 export type { IndependentPart } from './combine/welch-satterthwaite.ts';
 export { welchSatterthwaite } from './combine/welch-satterthwaite.ts';
@@ -140,8 +141,8 @@ export {
   percentOfVoltsToDb,
   smallPercentToDb,
 } from './percent.ts';
-export type { Measurand, PowerDelivery, PowerKind } from './power-kind.ts';
-export { mismatchCorrection } from './power-kind.ts';
+export type { Measurand, MeasurandConditions, PowerDelivery, PowerKind } from './power-kind.ts';
+export { meantPower, mismatchCorrection } from './power-kind.ts';
 export type { GainDb, LevelDbm, Ohms, PowerW, VoltsPeak, VoltsPeakToPeak, VoltsRms } from './quantity.ts';
 export {
   finite,

@@ -2,11 +2,12 @@ import type { Interval } from '../distribution/distribution.ts';
 import type { Model } from '../model.ts';
 import { rangeError } from '../quantity.ts';
 import type { SeededRandom } from '../random.ts';
+import { numericalTolerance } from '../validate.ts';
 import { checkModel } from './check-model.ts';
 import { type Histogram, histogramOf } from './histogram.ts';
 import { deviationOf, joinMoments, type Moments, momentsOf, NO_MOMENTS } from './moments.ts';
 import { type SampleIntervals, sampleIntervals } from './sample-intervals.ts';
-import { blockTrials, hasSettled, numericalTolerance } from './stop-rule.ts';
+import { blockTrials, hasSettled } from './stop-rule.ts';
 import { rowsFor, type Trials, trialsOf } from './trials.ts';
 
 /** Values kept at once; of more trials, blocks of this size are averaged. */
@@ -16,7 +17,14 @@ const MOST_TRIALS = 20_000_000;
 /** When to stop: after so many trials, or once the results have settled to so many digits of the uncertainty (JCGM 101, 7.9). */
 export type StopRule =
   | { readonly kind: 'trials'; readonly trials: number }
-  | { readonly kind: 'settled'; readonly significantDigits: 1 | 2; readonly mostTrials?: number };
+  | {
+      readonly kind: 'settled';
+      readonly significantDigits: 1 | 2;
+      /** 20 million if absent. */
+      readonly mostTrials?: number;
+      /** Part of the tolerance to settle to: 1 if absent; 1/5 where propagation is to be validated (8.2). */
+      readonly part?: number;
+    };
 
 export interface SimulationRequest {
   readonly model: Model;
@@ -39,7 +47,7 @@ export interface Simulated extends SampleIntervals {
   readonly standardDeviation: number | undefined;
   readonly trials: number;
   readonly blocks: number;
-  /** Half a unit of the last digit asked for; undefined with a fixed number of trials. */
+  /** What it was to settle to (half a unit of the last digit, or the part asked for); undefined with a fixed number of trials. */
   readonly tolerance: number | undefined;
   /** False if the most trials allowed were not enough to settle; true for a fixed number. */
   readonly settled: boolean;
@@ -103,6 +111,13 @@ function planOf({ stop, coverageProbability }: SimulationRequest): { block: numb
   return { block, most: Math.max(2, Math.floor((stop.mostTrials ?? MOST_TRIALS) / block)) };
 }
 
+/** The tolerance to settle to; 0 where nothing varies. */
+function toleranceOf(deviation: number, stop: StopRule & { kind: 'settled' }): number {
+  if (deviation === 0) return 0;
+  const whole = numericalTolerance({ standardUncertainty: deviation, digits: stop.significantDigits });
+  return whole * (stop.part ?? 1);
+}
+
 function check({ model, coverageProbability: p, stop }: SimulationRequest): void {
   const where = 'simulate';
   checkModel(where, model);
@@ -155,7 +170,7 @@ export function* simulate(request: SimulationRequest): Generator<SimulationProgr
     moments = joinMoments(moments, step.value);
     blocks.push({ moments: step.value, intervals: sampleIntervals(values, p) });
     if (stop.kind === 'trials') continue;
-    tolerance = numericalTolerance({ u: deviationOf(moments), significantDigits: stop.significantDigits });
+    tolerance = toleranceOf(deviationOf(moments), stop);
     settled = hasSettled(blocks.map(figuresOf), tolerance);
     if (settled) break;
   }
