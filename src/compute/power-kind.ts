@@ -1,5 +1,6 @@
+import { type Envelope, peakEnvelopeOfMean } from './envelope.ts';
 import { mismatchLimits } from './mismatch-limits.ts';
-import { type GainDb, gainDb } from './quantity.ts';
+import { type GainDb, gainDb, type PowerW, rangeError } from './quantity.ts';
 import { mismatchLossDb } from './reflection.ts';
 
 /**
@@ -20,7 +21,35 @@ export interface Measurand {
   readonly delivery: PowerDelivery;
   /** Id of the plane, for example the transmitter's socket. */
   readonly plane: string;
-  readonly keying: 'keyDown' | 'keyed';
+  /** Held down, or keyed and modulated in a way whose mean is known (see `meanOverPeakEnvelope`). */
+  readonly keying: 'keyDown' | Envelope;
+  readonly conditions?: MeasurandConditions;
+}
+
+/** What the power may hang on, and so belongs to what is meant. */
+export interface MeasurandConditions {
+  readonly frequencyHz?: number;
+  readonly supplyV?: number;
+  readonly temperatureC?: number;
+}
+
+/**
+ * The power that is meant, from the mean power that a thermal meter shows while the transmitter is keyed as the measurand
+ * says: as it is for the mean, divided by the mean's share of the peak for PEP. Carrier power is read key down only.
+ * @throws RangeError for carrier power of a keyed transmitter: what it would be without modulation is then not known.
+ * Source: ITU Radio Regulations 1.157 to 1.159.
+ */
+export function meantPower({
+  measurand: { kind, keying },
+  mean,
+}: {
+  measurand: Measurand;
+  mean: PowerW;
+}): PowerW {
+  if (keying === 'keyDown' || kind === 'mean') return mean;
+  if (kind === 'carrier')
+    throw rangeError({ where: 'meantPower', wish: 'carrier power must be read key down', got: keying });
+  return peakEnvelopeOfMean({ mean, envelope: keying });
 }
 
 /**

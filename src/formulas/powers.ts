@@ -8,6 +8,7 @@ import {
   levelDbm,
   meanOfPeakEnvelope,
   meanOverPeakEnvelope,
+  meantPower,
   peakEnvelopeOfMean,
   powerW,
   upperLevel,
@@ -52,6 +53,22 @@ export const powerFormulas = {
     sources: envelopes,
     example: example({ mean: 2 }, (given) =>
       peakEnvelopeOfMean({ mean: powerW(given.mean), envelope: 'twoEqualTones' }),
+    ),
+  },
+  meantPower: {
+    tex: 'P = \\overline P \\text{ (mean)}, \\quad P = \\frac{\\overline P}{q} \\text{ (PEP)}',
+    symbols: {
+      mean,
+      keying: ratio,
+      result: letter('P', 'W', 'power that is meant'),
+    },
+    words: 'The power that is meant, from the mean that a thermal meter shows.',
+    sources: [{ of: 'radioRegulations', clause: '1.157 to 1.159' }],
+    example: example({ mean: 0.88 }, (given) =>
+      meantPower({
+        measurand: { kind: 'peakEnvelope', delivery: 'delivered', plane: 'socket', keying: 'parisWord' },
+        mean: powerW(given.mean),
+      }),
     ),
   },
   amplitudeModulated: {

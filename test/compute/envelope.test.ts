@@ -7,6 +7,7 @@ import {
   meanOverPeakEnvelope,
   peakEnvelopeOfMean,
 } from '../../src/compute/envelope.ts';
+import { type Measurand, meantPower, type PowerKind } from '../../src/compute/power-kind.ts';
 import { powerW } from '../../src/compute/quantity.ts';
 import { expectNear, expectPrinted, expectWithin } from './near.ts';
 
@@ -74,6 +75,35 @@ describe('an amplitude-modulated carrier', () => {
   it('of no depth at all is refused', () => {
     expect(() => amplitudeModulated({ carrier: powerW(1), depth: Number.NaN })).toThrow(
       new RangeError('amplitudeModulated: depth must be a finite number, got NaN'),
+    );
+  });
+});
+
+describe('the power that is meant', () => {
+  const of = (kind: PowerKind, keying: Measurand['keying']): Measurand => ({
+    kind,
+    keying,
+    delivery: 'delivered',
+    plane: 'socket',
+    conditions: { frequencyHz: 3.58e6, supplyV: 12, temperatureC: 20 },
+  });
+  const read = (kind: PowerKind, keying: Measurand['keying']) =>
+    meantPower({ measurand: of(kind, keying), mean: powerW(0.88) });
+
+  it('is what a thermal meter shows, key down, whichever power is meant', () => {
+    for (const kind of ['mean', 'peakEnvelope', 'carrier'] as const) expect(read(kind, 'keyDown')).toBe(0.88);
+  });
+
+  it('is the reading for the mean of a keyed signal, and more for its peak envelope', () => {
+    expect(read('mean', 'parisWord')).toBe(0.88);
+    expectNear(read('peakEnvelope', 'parisWord'), 2);
+    expectNear(read('peakEnvelope', 'stringOfDits'), 1.76);
+    expect(read('peakEnvelope', 'steadyCarrier')).toBe(0.88);
+  });
+
+  it('is not told for the carrier of a keyed transmitter', () => {
+    expect(() => read('carrier', 'twoEqualTones')).toThrow(
+      new RangeError('meantPower: carrier power must be read key down, got "twoEqualTones"'),
     );
   });
 });
