@@ -6,11 +6,13 @@ import {
   numericalTolerance,
   propagate,
   propagateMany,
+  randomFrom,
   rectangular,
   rootSumSquareOfLimits,
   type SumModel,
   secondOrder,
   sensitivitiesOf,
+  simulateAtOnce,
   validatePropagation,
   welchSatterthwaite,
   wholeDistribution,
@@ -175,6 +177,27 @@ export const sumFormulas = {
       }));
       return wholeDistribution({ constant, terms, coverageProbability: 0.95 }).symmetric.upper;
     }),
+  },
+  simulateAtOnce: {
+    tex: 'y_r = f(x_{1,r}, x_{2,r}, \\ldots), \\quad \\tilde y = \\frac{1}{M} \\sum_r y_r, \\quad u^2(\\tilde y) = \\frac{1}{M - 1} \\sum_r (y_r - \\tilde y)^2',
+    symbols: {
+      model: letter('f', 'own', 'model of the measurement'),
+      trials: letter('M', '1', 'number of trials'),
+      mean: letter('\\tilde y', 'own', 'estimate'),
+      standardDeviation: letter('u^2(\\tilde y)', 'own', 'squared standard uncertainty'),
+    },
+    words: 'Propagation of distributions by trials; the interval is cut off the sorted values.',
+    sources: [{ of: 'gumSimulation', clause: '7' }],
+    example: example({ trials: 10_000 }, ({ trials }) =>
+      Number(
+        simulateAtOnce({
+          model: sum(pads),
+          coverageProbability: 0.95,
+          random: randomFrom(1),
+          stop: { kind: 'trials', trials },
+        }).standardDeviation,
+      ),
+    ),
   },
   numericalTolerance: {
     tex: '\\delta = \\tfrac{1}{2} \\cdot 10^{\\ell}, \\quad u = c \\cdot 10^{\\ell}, \\quad 10^{d-1} \\le c < 10^{d}',
