@@ -16,7 +16,7 @@ export async function awake(page: Page): Promise<void> {
     if (!island) continue; // it woke in between
     // an island draws nothing of its own (display: contents): its first child is what comes into view
     await island.evaluate((node) => (node.firstElementChild ?? node).scrollIntoView({ block: 'center' }));
-    await page.waitForFunction((node) => !node.hasAttribute('ssr'), island, { timeout: 10_000 });
+    await page.waitForFunction((node) => !node.hasAttribute('ssr'), island, { timeout: 30_000 });
   }
   await page.evaluate((top) => scrollTo(0, top), from);
   await page.evaluate(

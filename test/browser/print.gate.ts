@@ -76,7 +76,7 @@ for (const address of stateAddresses(pages)) {
     await page.goto('about:blank');
     await page.goto(address);
     await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null, undefined, {
-      timeout: 10_000,
+      timeout: 30_000,
     });
     await awake(page);
     await page.emulateMedia({ media: 'print' });

@@ -25,7 +25,7 @@ async function swipe(page: Page, devtools: CDPSession, { x, y }: Place): Promise
   await devtools.send('Input.dispatchTouchEvent', { type: 'touchEnd', touchPoints: [] });
   // the page follows the finger in the next frames
   await page
-    .waitForFunction((top) => Math.abs(scrollY - top) > 40, from, { timeout: 1000 })
+    .waitForFunction((top) => Math.abs(scrollY - top) > 40, from, { timeout: 5000 })
     .catch(() => undefined);
   return Math.abs((await page.evaluate(() => scrollY)) - from);
 }
