@@ -18,16 +18,17 @@ interface Weighted {
 }
 
 /**
- * Degrees of freedom of inputs that are tied to one another. They are estimated together as a rule and have the same
- * number; where they have not, the smallest stands for all, so that the interval is never too narrow for it.
+ * Degrees of freedom of inputs that are tied to one another. Each contribution is itself doubtful by a part 1/sqrt(2 nu)
+ * (GUM E.4.3); the doubts of a group are added as if they too went together. Inputs with one number of degrees, as those
+ * estimated from the same readings have, keep it. The GUM leaves this case open; the rule is this project's own.
  */
 function degreesOf(members: readonly Weighted[]): number {
-  return members
-    .filter(({ weight }) => weight !== 0)
-    .reduce(
-      (least, { input }) => Math.min(least, checkedDegreesOfFreedom('combine', input)),
-      Number.POSITIVE_INFINITY,
-    );
+  let [size, doubt] = [0, 0];
+  for (const { input, weight } of members) {
+    size += Math.abs(weight);
+    doubt += Math.abs(weight) / Math.sqrt(checkedDegreesOfFreedom('combine', input));
+  }
+  return doubt === 0 ? Number.POSITIVE_INFINITY : (size / doubt) ** 2;
 }
 
 /** A group of tied inputs as one part, and each member's share of its variance times that variance (w_i sum of r_ij w_j). */

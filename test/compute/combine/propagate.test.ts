@@ -174,12 +174,18 @@ describe('shared causes', () => {
     );
   });
 
-  test('tied inputs count their degrees of freedom once, the fewest of them', () => {
+  test('tied inputs count as one part, with degrees of freedom between theirs', () => {
     const inputs = [
       { ...quantity('a', 0, 1, 5), cause: 'x' },
       { ...quantity('b', 0, 1, 9), cause: 'x' },
     ];
-    expect(propagate({ model: sum(inputs) }).degreesOfFreedom).toBeCloseTo(5, 12);
+    // Doubts 1/sqrt(nu) averaged by contribution.
+    const together = (2 / (1 / Math.sqrt(5) + 1 / 3)) ** 2;
+    expect(propagate({ model: sum(inputs) }).degreesOfFreedom).toBeCloseTo(together, 12);
+    const mostly = propagate({ model: sum(inputs, [1e-9, 1]) });
+    expect(mostly.degreesOfFreedom).toBeCloseTo(9, 6);
+    const alike = inputs.map((input) => ({ ...input, degreesOfFreedom: 7 }));
+    expect(propagate({ model: sum(alike, [1, -3]) }).degreesOfFreedom).toBeCloseTo(7, 12);
     // One that has no effect lends no doubt either.
     expect(propagate({ model: sum(inputs, [0, 1]) }).degreesOfFreedom).toBeCloseTo(9, 12);
     const apart = inputs.map(({ cause: _, ...input }) => input);
