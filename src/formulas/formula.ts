@@ -118,3 +118,10 @@ export function example<const Given extends ExampleNumbers>(
   // A page hands in numbers by the very names that `given` has.
   return { given, result: () => result(given), compute: (numbers) => result(numbers as Given) };
 }
+
+/** A number that an example needs and that may be missing for other numbers. @throws RangeError where it is. */
+export function known(value: number | undefined): number {
+  if (value === undefined)
+    throw new RangeError('example: there must be a number for each of the others, and a result of them');
+  return value;
+}

@@ -153,7 +153,9 @@ export const methodFormulas = {
         reflected: exact(given.reflected),
         directivityDb: gainDb(given.directivityDb),
       });
-      return range.inRange ? range.upper : Number.NaN;
+      if (!range.inRange)
+        throw new RangeError(`inLineReflection: reading must be in range, got ${range.reason.code}`);
+      return range.upper;
     }),
   },
   dcSubstitution: {

@@ -19,7 +19,7 @@ import {
   rice,
   swrOfReflection,
 } from '#compute';
-import { example, type FormulaTopic, letter } from './formula.ts';
+import { example, type FormulaTopic, known, letter } from './formula.ts';
 
 const reflection = letter('\\rho', '1', 'magnitude of the reflection coefficient');
 const swr = letter('s', '1', 'standing-wave ratio');
@@ -142,7 +142,7 @@ export const mismatchFormulas = {
     },
     words: 'The correction for mismatch as a distribution: U-shaped and lopsided, its mean exactly 0 dB.',
     sources: [...flow, { of: 'gumSimulation', clause: '6.4.6' }],
-    example: example({ source: 1 / 3, load: 1 / 9 }, (given) => Number(mismatch(given).standardDeviation)),
+    example: example({ source: 1 / 3, load: 1 / 9 }, (given) => known(mismatch(given).standardDeviation)),
   },
   mismatchWithin: {
     tex: 'm = 20 \\lg \\left| 1 - x_\\mathrm{s}\\, x_\\mathrm{l}\\, e^{j\\varphi} \\right|, \\quad 0 \\le x_\\mathrm{s} \\le \\rho_\\mathrm{s}, \\quad 0 \\le x_\\mathrm{l} \\le \\rho_\\mathrm{l}',
@@ -154,7 +154,7 @@ export const mismatchFormulas = {
     words: 'The same where the magnitudes are only bounded: uniform, or uniform over a disc.',
     sources: [...flow, { of: 'commonPractice' }],
     example: example({ source: 1 / 3, load: 1 / 9 }, (given) =>
-      Number(mismatchWithin({ ...given, knowledge: { source: 'disc', load: 'disc' } }).standardDeviation),
+      known(mismatchWithin({ ...given, knowledge: { source: 'disc', load: 'disc' } }).standardDeviation),
     ),
   },
   rayleigh: {
@@ -165,7 +165,7 @@ export const mismatchFormulas = {
     },
     words: 'The length of a reflection made of many small ones.',
     sources: [{ of: 'derived', clause: 'length of two normal components' }],
-    example: example({ scale: 0.1 }, (given) => Number(rayleigh(given).mean)),
+    example: example({ scale: 0.1 }, (given) => known(rayleigh(given).mean)),
   },
   rice: {
     tex: 'p(x) = \\frac{x}{b^2}\\, e^{-(x^2 + a^2)/(2 b^2)}\\, I_0 \\left( \\frac{x a}{b^2} \\right)',
@@ -176,7 +176,7 @@ export const mismatchFormulas = {
     },
     words: 'The length of a known reflection seen through a leak or noise.',
     sources: [{ of: 'mathematicalFunctions', clause: '10.25' }],
-    example: example({ offset: 0.2, scale: 0.05 }, (given) => Number(rice(given).mean)),
+    example: example({ offset: 0.2, scale: 0.05 }, (given) => known(rice(given).mean)),
   },
   reflectionThrough: {
     tex: '\\rho = |S_{22}| + \\frac{10^{g/10} \\rho_\\mathrm{s}}{1 - |S_{11}| \\rho_\\mathrm{s}}',

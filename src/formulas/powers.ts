@@ -13,7 +13,7 @@ import {
   powerW,
   upperLevel,
 } from '#compute';
-import { example, type FormulaTopic, letter } from './formula.ts';
+import { example, type FormulaTopic, known, letter } from './formula.ts';
 
 const pep = letter('P_\\mathrm{PEP}', 'W', 'peak envelope power');
 const mean = letter('\\overline P', 'W', 'mean power');
@@ -82,7 +82,7 @@ export const powerFormulas = {
     words: 'Mean and peak envelope power of a carrier that one tone modulates in amplitude.',
     sources: [{ of: 'radioRegulations', clause: '1.157 to 1.159' }, { of: 'derived' }],
     example: example({ carrier: 1, depth: 1 }, (given) =>
-      Number(amplitudeModulated({ carrier: powerW(given.carrier), depth: given.depth }).mean),
+      known(amplitudeModulated({ carrier: powerW(given.carrier), depth: given.depth }).mean),
     ),
   },
   heatInPad: {

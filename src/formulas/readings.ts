@@ -13,7 +13,7 @@ import {
   suspectOf,
   weightedMean,
 } from '#compute';
-import { example, type FormulaTopic, letter } from './formula.ts';
+import { example, type FormulaTopic, known, letter } from './formula.ts';
 
 const x = letter('x_i', 'own', 'readings');
 const average = letter('\\bar x', 'own', 'arithmetic mean');
@@ -66,7 +66,7 @@ export const readingFormulas = {
     words: 'What a series of readings amounts to.',
     sources: [{ of: 'gum', clause: '4.2' }],
     example: example({ values: readings }, (given) =>
-      Number(summariseReadings(given.values).standardDeviationOfMean),
+      known(summariseReadings(given.values).standardDeviationOfMean),
     ),
   },
   pooledScatter: {
@@ -79,11 +79,11 @@ export const readingFormulas = {
     words: 'One scatter from several series of the same procedure.',
     sources: [{ of: 'gum', clause: '4.2.4' }],
     example: example({ standardDeviation: [0.06, 0.08], degreesOfFreedom: [4, 9] }, (given) =>
-      Number(
+      known(
         pooledScatter(
           given.standardDeviation.map((deviation, i) => ({
             standardDeviation: deviation,
-            degreesOfFreedom: given.degreesOfFreedom[i] ?? 1,
+            degreesOfFreedom: known(given.degreesOfFreedom[i]),
           })),
         ).standardDeviation,
       ),
@@ -109,7 +109,7 @@ export const readingFormulas = {
     words: 'Whether the furthest reading stands too far off: a reason is still needed to leave it out.',
     sources: [{ of: 'statistics', clause: '1.3.5.17.1' }],
     example: example({ values: [10, 10, 13, 10.1, 9.9], significance: 0.05 }, (given) =>
-      Number(suspectOf(given)?.statistic),
+      known(suspectOf(given)?.statistic),
     ),
   },
   fitLine: {
@@ -122,7 +122,7 @@ export const readingFormulas = {
     },
     words: 'A straight line through points by least squares.',
     sources: [{ of: 'gum', clause: 'H.3' }],
-    example: example({ origin: 15 }, ({ origin }) => Number(fitLine({ points, origin }).slope)),
+    example: example({ origin: 15 }, ({ origin }) => known(fitLine({ points, origin }).slope)),
   },
   readLine: {
     tex: 'u^2(x) = u_a^2 + (x - x_0)^2 u_b^2 + 2 (x - x_0)\\, u_{ab}',
@@ -134,7 +134,7 @@ export const readingFormulas = {
     words: 'What a line says at a place, with the covariance of its coefficients counted.',
     sources: [{ of: 'gum', clause: 'H.3.4' }],
     example: example({ at: 25 }, ({ at }) =>
-      Number(readLine({ line: fitLine({ points }), at }).standardUncertainty),
+      known(readLine({ line: fitLine({ points }), at }).standardUncertainty),
     ),
   },
   normalisedError: {
@@ -147,7 +147,7 @@ export const readingFormulas = {
     words: 'Whether two independent results agree.',
     sources: [{ of: 'proficiency' }],
     example: example({ result: 27.1, reference: 26.8 }, (given) =>
-      Number(
+      known(
         normalisedError({
           result: { value: given.result, expanded: 0.5 },
           reference: { value: given.reference, expanded: 0.2 },
@@ -167,9 +167,12 @@ export const readingFormulas = {
     words: 'The mean of several results by their weights, and whether they are consistent.',
     sources: [{ of: 'weightedMean' }],
     example: example({ value: [10, 30], standardUncertainty: [4, 5] }, (given) =>
-      Number(
+      known(
         weightedMean(
-          given.value.map((value, i) => ({ value, standardUncertainty: given.standardUncertainty[i] ?? 1 })),
+          given.value.map((value, i) => ({
+            value,
+            standardUncertainty: known(given.standardUncertainty[i]),
+          })),
         ).value,
       ),
     ),

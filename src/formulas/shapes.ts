@@ -10,14 +10,14 @@ import {
   trapezoidal,
   triangular,
 } from '#compute';
-import { example, type FormulaTopic, letter } from './formula.ts';
+import { example, type FormulaTopic, known, letter } from './formula.ts';
 
 const u = letter('u', 'own', 'standard uncertainty');
 const lower = letter('a_-', 'own', 'lower limit');
 const upper = letter('a_+', 'own', 'upper limit');
 const limits = { lower: -0.5, upper: 0.5 };
 /** The standard deviation of a shape that has one. */
-const spread = ({ standardDeviation }: { standardDeviation: number | undefined }) => standardDeviation ?? 0;
+const spread = ({ standardDeviation }: { standardDeviation: number | undefined }) => known(standardDeviation);
 
 /** What a document states, and what it becomes. */
 export const shapeFormulas = {
@@ -123,7 +123,7 @@ export const shapeFormulas = {
     words: 'What a data sheet states as a sum: so much of the reading, of full scale, so many digits.',
     sources: [{ of: 'gum', clause: '4.3.7, example 2' }],
     example: example({ reading: 0.948 }, (given) =>
-      Number(
+      known(
         sumOfTerms({
           ...given,
           terms: [

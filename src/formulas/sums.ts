@@ -18,7 +18,7 @@ import {
   wholeDistribution,
   worstCaseOf,
 } from '#compute';
-import { example, type FormulaTopic, letter } from './formula.ts';
+import { example, type FormulaTopic, known, letter } from './formula.ts';
 
 const a = letter('a_i', 'own', 'half-widths of the inputs');
 const y = letter('y', 'own', 'estimate of the output');
@@ -60,7 +60,7 @@ export const sumFormulas = {
     symbols: { result: c },
     words: 'How much the output changes for each unit of an input.',
     sources: [{ of: 'gum', clause: '5.1.3' }],
-    example: example({}, () => Number(sensitivitiesOf({ model: sum(pads) })[0]?.value)),
+    example: example({}, () => known(sensitivitiesOf({ model: sum(pads) })[0]?.value)),
   },
   worstCaseOf: {
     tex: 'y_\\pm = y \\pm \\sum_i |c_i|\\, a_i',
@@ -94,7 +94,7 @@ export const sumFormulas = {
     words: 'The law of propagation of uncertainty, correlations counted.',
     sources: [{ of: 'gum', clause: '5.1.2, 5.2.2 and 6.2.1' }],
     example: example({ model: pads, coverageFactor: 2 }, ({ model, coverageFactor }) =>
-      Number(propagate({ model: sum(model), coverageFactor }).expanded),
+      known(propagate({ model: sum(model), coverageFactor }).expanded),
     ),
   },
   propagateMany: {
@@ -114,7 +114,7 @@ export const sumFormulas = {
         { id: 'sum', f: ([p = 0, q = 0]: readonly number[]) => p + q },
         { id: 'difference', f: ([p = 0, q = 0]: readonly number[]) => p - q },
       ];
-      return Number(propagateMany({ inputs: inputs(given.inputs), outputs }).correlation[0]?.[1]);
+      return known(propagateMany({ inputs: inputs(given.inputs), outputs }).correlation[0]?.[1]);
     }),
   },
   secondOrder: {
@@ -140,7 +140,7 @@ export const sumFormulas = {
       welchSatterthwaite(
         given.contribution.map((contribution, i) => ({
           contribution,
-          degreesOfFreedom: given.degreesOfFreedom[i] ?? Number.POSITIVE_INFINITY,
+          degreesOfFreedom: known(given.degreesOfFreedom[i]),
         })),
       ),
     ),
@@ -155,7 +155,7 @@ export const sumFormulas = {
     words: 'The coverage factor that belongs to a coverage probability.',
     sources: [{ of: 'gum', clause: 'G.3 and G.6' }],
     example: example({ coverageProbability: 0.95, degreesOfFreedom: 18.9987 }, (given) =>
-      Number(coverageOf(given).coverageFactor),
+      known(coverageOf(given).coverageFactor),
     ),
   },
   wholeDistribution: {
@@ -189,7 +189,7 @@ export const sumFormulas = {
     words: 'Propagation of distributions by trials; the interval is cut off the sorted values.',
     sources: [{ of: 'gumSimulation', clause: '7' }],
     example: example({ trials: 10_000 }, ({ trials }) =>
-      Number(
+      known(
         simulateAtOnce({
           model: sum(pads),
           coverageProbability: 0.95,

@@ -18,7 +18,7 @@ import {
   targetForVerdict,
   transferModel,
 } from '#compute';
-import { example, type FormulaTopic, letter } from './formula.ts';
+import { example, type FormulaTopic, known, letter } from './formula.ts';
 
 const alternation = [{ of: 'commonPractice', clause: 'substitution in the sequence A-B-A' }] as const;
 const correction = letter('c', 'dB', 'correction of one’s own instrument');
@@ -52,9 +52,13 @@ export const transferFormulas = {
     words: 'The correction from alternating readings: a drift that is straight in time cancels.',
     sources: alternation,
     example: example({ before: [7.34, 7.35], own: [8.1, 8.11], after: [7.36, 7.35] }, (given) =>
-      Number(
+      known(
         correctionOf(
-          given.before.map((before, i) => ({ before, own: given.own[i] ?? 0, after: given.after[i] ?? 0 })),
+          given.before.map((before, i) => ({
+            before,
+            own: known(given.own[i]),
+            after: known(given.after[i]),
+          })),
         ).correction,
       ),
     ),
@@ -107,7 +111,7 @@ export const transferFormulas = {
     },
     words: 'A line through corrections of unequal uncertainty.',
     sources: [{ of: 'gum', clause: 'H.3' }, { of: 'weightedMean' }],
-    example: example({}, () => Number(correctionLine(points).slope)),
+    example: example({}, () => known(correctionLine(points).slope)),
   },
   readCorrection: {
     tex: 'u^2(x) = u^2(\\bar c) + (x - \\bar x)^2 u^2(b) + u_\\mathrm{l}^2',
@@ -159,7 +163,7 @@ export const transferFormulas = {
     words: 'Whether an extra pad moves the reading by its attenuation: if not, something is overloaded.',
     sources: [{ of: 'commonPractice' }],
     example: example({ withoutDb: 26.8, withDb: 17.1, stepDb: 10 }, (given) =>
-      Number(checkStep({ ...given, allowedDb: 0.5 }).shortfallDb),
+      known(checkStep({ ...given, allowedDb: 0.5 }).shortfallDb),
     ),
   },
   checkFloor: {
@@ -185,7 +189,7 @@ export const transferFormulas = {
     words: 'How far a reading drifts while the transmitter warms up.',
     sources: [{ of: 'gum', clause: 'H.3' }],
     example: example({}, () =>
-      Number(
+      known(
         checkDrift([
           { time: 0, reading: 27 },
           { time: 1, reading: 26.95 },
@@ -204,7 +208,7 @@ export const transferFormulas = {
     words: 'What taking the connectors off and on again changes.',
     sources: [{ of: 'gum', clause: '4.2' }],
     example: example({ values: [27.1, 27.06, 27.12, 27.08, 27.11] }, (given) =>
-      Number(checkReconnection(given.values).standardDeviation),
+      known(checkReconnection(given.values).standardDeviation),
     ),
   },
   harmonicsLimitsDb: {
@@ -231,7 +235,7 @@ export const transferFormulas = {
     words: 'How many readings still pay: more shrink only the scatter.',
     sources: [{ of: 'gum', clause: '4.2.3' }],
     example: example({ standardDeviation: 0.3, otherUncertainty: 0.2, worthwhile: 0.05 }, (given) =>
-      Number(readingsThatPay(given)),
+      known(readingsThatPay(given)),
     ),
   },
   targetForVerdict: {
@@ -249,7 +253,7 @@ export const transferFormulas = {
     ],
     example: example({ estimate: 27.1, specification: [25.5, 28.5], multiplier: 1 }, (given) => {
       const [lower, upper] = given.specification;
-      return Number(targetForVerdict({ ...given, specification: { lower, upper } }).expanded);
+      return known(targetForVerdict({ ...given, specification: { lower, upper } }).expanded);
     }),
   },
   targetForSpecification: {

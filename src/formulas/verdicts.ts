@@ -1,5 +1,5 @@
 import { evaluate, judge, normal, risksOf, roundUncertainty } from '#compute';
-import { example, type FormulaTopic, letter } from './formula.ts';
+import { example, type FormulaTopic, known, letter } from './formula.ts';
 
 /** Conformity with a specification, and the digits of a result. */
 export const verdictFormulas = {
@@ -26,7 +26,7 @@ export const verdictFormulas = {
       const inputs = [{ id: 'all', distribution: deviation, degreesOfFreedom: Number.POSITIVE_INFINITY }];
       const model = { kind: 'sum', constant: given.result, inputs, sensitivities: [1] } as const;
       const [lower, upper] = given.specification;
-      return Number(
+      return known(
         judge({
           result: evaluate({ model }),
           specification: { lower, upper },
