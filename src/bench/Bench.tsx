@@ -34,7 +34,7 @@ export default function Bench() {
       <section class="bench-result" aria-labelledby="result">
         <h2 id="result">{state.sheet.title}</h2>
         <p class="record">{recordSentences('shown', state.sheet).join(' ')}</p>
-        <ProblemsPart problems={state.problems} />
+        <ProblemsPart problems={state.problems} shownTitle={state.sheet.title} />
         <BenchFigure
           chain={result.chain}
           before={before}
@@ -47,7 +47,11 @@ export default function Bench() {
       </section>
       <EntryForm state={state} result={result} send={send} />
       <BehindParts result={result} link={link} />
-      <Announcer summary={stale ? `${strings.problems(state.problems.length)}. ${strings.stale}` : summary} />
+      <Announcer
+        summary={
+          stale ? `${strings.problems(state.problems.length)}. ${strings.stale(state.sheet.title)}` : summary
+        }
+      />
     </div>
   );
 }

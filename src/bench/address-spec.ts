@@ -109,7 +109,7 @@ export const sheetAddressSpec = () =>
       ),
       multiplier: text('g', strings.labels.multiplier, LONGEST_NUMBER, '1'),
       required: text('q', strings.labels.required, LONGEST_NUMBER, '95'),
-      readings: text('m', strings.labels.readings, LONGEST_COLUMN),
+      readings: { ...text('m', strings.labels.readings, LONGEST_COLUMN), lines: true },
       scatter: text('e', strings.labels.scatter),
       repeats: text('f', strings.labels.repeats),
       damage: text('d', strings.labels.damage),

@@ -1,7 +1,8 @@
 import { decode } from '../address/decode.ts';
 import { encode } from '../address/encode.ts';
-import type { StateOf } from '../address/field-spec.ts';
+import type { Fields, StateOf } from '../address/field-spec.ts';
 import { LONGEST_ADDRESS } from '../address/repair.ts';
+import { cleanLines } from '../address/text-code.ts';
 import type { LinkEntries, SheetEntries } from '../sheet/entries.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { cleanText } from '../text/clean.ts';
@@ -11,32 +12,24 @@ import { entriesOf } from './entries-of.ts';
 type Spec = ReturnType<typeof sheetAddressSpec>;
 type Carried = StateOf<Spec['fields']>;
 
-/** Stands for a line end in an address, whose texts have one line. */
-const LINE_END = '|';
-
 /**
  * The sheet as typed, as the part of an address after `#`. Undefined where it is longer than an address may be: then
  * nothing would be left of it on the way.
  */
 export function encodeEntries(entries: SheetEntries): string | undefined {
-  const spec = sheetAddressSpec();
-  const fields: Record<string, { readonly type: string; readonly maxLength?: number }> = spec.fields;
-  const ofLink: typeof fields = spec.fields.links.of;
-  const links = entries.links.map(({ id: _id, ...link }) => fitting(link, ofLink));
-  const readings = entries.readings.replace(/\r\n|\r|\n/g, LINE_END).replaceAll('\t', ';');
-  const address = encode(spec, { ...fitting({ ...entries, readings }, fields), links });
+  const { fields } = sheetAddressSpec();
+  const links = entries.links.map(({ id: _id, ...link }) => fitting(link, fields.links.of));
+  const address = encode(sheetAddressSpec(), { ...fitting(entries, fields), links });
   return address.length > LONGEST_ADDRESS ? undefined : address;
 }
 
 /** The same entries with every text clean and as short as its field allows. */
-function fitting<Of extends object>(
-  entries: Of,
-  fields: Readonly<Record<string, { readonly type: string; readonly maxLength?: number }>>,
-): Of {
+function fitting<Of extends object>(entries: Of, fields: Fields): Of {
   const fit = ([name, value]: [string, unknown]) => {
     const field = fields[name];
-    const isText = field?.type === 'text' && typeof value === 'string';
-    return [name, isText ? cleanText(cleanText(value).slice(0, field.maxLength)) : value];
+    if (field?.type !== 'text' || typeof value !== 'string') return [name, value];
+    const clean = field.lines ? cleanLines : cleanText;
+    return [name, clean(clean(value).slice(0, field.maxLength))];
   };
   // Only texts change, and stay texts; Object.fromEntries forgets that.
   return Object.fromEntries(Object.entries(entries).map(fit)) as Of;
@@ -66,6 +59,5 @@ export function decodeEntries(fragment: string): OpenedAddress {
 
 const entriesIn = (state: Carried): SheetEntries => ({
   ...state,
-  readings: state.readings.replaceAll(LINE_END, '\n'),
   links: state.links.map((link, index): LinkEntries => ({ ...link, id: `link${index + 1}` })),
 });

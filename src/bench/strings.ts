@@ -21,12 +21,12 @@ export const strings = {
     lowest: 'Lower limit',
     highest: 'Upper limit',
     rule: 'Rule',
-    multiplier: 'Guard band as a multiple of U',
-    required: 'Required probability in %',
+    multiplier: 'Guard band, times U',
+    required: 'Required, in %',
     readings: 'Readings',
-    scatter: 'Scatter of one reading, s in dB',
-    repeats: 'From how many readings',
-    damage: 'Highest level that the input stands',
+    scatter: 'Scatter s, in dB',
+    repeats: 'From how many',
+    damage: 'Input stands at most',
   } satisfies SheetLabels,
   help: {
     title: 'Whose transmitter, and what for.',
@@ -41,7 +41,7 @@ export const strings = {
     multiplier: '1 takes the whole expanded uncertainty off each limit.',
     readings: 'What the meter showed, in dBm, W or mW: one number, or a column typed or pasted.',
     required: 'How probable conformity must be, at least.',
-    scatter: 'Counts if there is one reading only; leave it empty if you do not know it.',
+    scatter: 'Of one reading, known from earlier; it counts if there is one reading only.',
     repeats: 'How many earlier readings that scatter comes from.',
     damage: 'In dBm, W or mW, from the meter’s own manual; leave it empty if you do not know it.',
   },
@@ -108,7 +108,8 @@ export const strings = {
   },
   problems: (count: number): string =>
     count === 1 ? 'One entry cannot be used yet' : `${count} entries cannot be used yet`,
-  stale: 'Figure and result are those of the last entries that could all be used.',
+  stale: (title: string): string =>
+    `Figure and result still show “${title}” with the last entries that could all be used.`,
   limitsSwapped: 'The upper limit must lie above the lower one.',
   noReading: 'Nothing is typed yet: at least one reading is needed, for example 7.0 dBm.',
   tooManyReadings: (most: number): string =>

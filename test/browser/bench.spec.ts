@@ -26,12 +26,12 @@ async function settledFragment(page: Page): Promise<string> {
   return after === before ? after : settledFragment(page);
 }
 
-/** A whole measurement typed in, as a reader would: 200 mW through two 20 dB pads, 5 W with plus and minus 1 dB. */
+/** A whole measurement typed in, as a reader would: 200 mW through two 20 dB pads, 5 W with plus and minus 0.7 dB. */
 async function typeMeasurement(page: Page): Promise<void> {
   await page.getByLabel('Title').fill('My own transmitter');
   await readingsOf(page).fill('-3,1\n-3,0 dBm\n-3.2');
   await page.getByLabel('Nominal level').fill('5 W');
-  await page.getByLabel('Plus or minus, in dB').fill('±1');
+  await page.getByLabel('Plus or minus, in dB').fill('±0,7');
   await page.getByRole('button', { name: 'Remove: 3 m of thin coax' }).click();
   await page.getByLabel('Kind of the new link').selectOption('pad');
   await page.getByRole('button', { name: 'Add a link' }).click();

@@ -42,4 +42,39 @@ export const addresses: readonly KeptAddress[] = [
     },
   },
   { kind: 'codec', version: 1, address: 'l=0&v=1', opens: { links: [] } },
+  {
+    kind: 'bench',
+    version: 1,
+    address:
+      't=Two-pads-into-a-receiver&p=at-the-transmitter_2019-s-socket_2c--into-50-_3a9-&c=28.2-MHz_2c--key-down_2c--pads-at-room-temperature&n=27-dBm&a=1.5&lo=25.5-dBm&up=28.5-dBm&r=guard&m=-13.4-dBm_a-_2212-13_2c-5&d=0-dBm&l=3&l1n=Receiver_2019-s-level-display&l1y=meter&l1a=2&l1s=judge&l2n=Mismatch&l2y=mis&l2f=ush&l2a=0.2&l2s=judge&l3n=First-20-dB-pad&l3y=pad&l3l=20&l3f=exp&l3a=0.5&l3k=2.1&l3u=pp&l3o=t&l3r=1-W&v=1',
+    opens: {
+      title: 'Two pads into a receiver',
+      power: 'carrier',
+      specification: 'around',
+      nominal: '27 dBm',
+      rule: 'guardBand',
+      multiplier: '1',
+      readings: '-13.4 dBm\n\u221213,5',
+      links: [
+        {
+          label: 'Receiver\u2019s level display',
+          kind: 'meter',
+          loss: '0',
+          form: 'rectangular',
+          amount: '2',
+        },
+        { label: 'Mismatch', kind: 'mismatch', form: 'arcsine', amount: '0.2', source: 'judged' },
+        {
+          label: 'First 20 dB pad',
+          loss: '20',
+          form: 'expanded',
+          amount: '0.5',
+          factor: '2.1',
+          unit: 'percentOfPower',
+          percentOf: 'trueValue',
+          rated: '1 W',
+        },
+      ],
+    },
+  },
 ];

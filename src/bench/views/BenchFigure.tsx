@@ -1,4 +1,5 @@
 import { halfSpanFor } from '../../figures/reading-band.layout.ts';
+import type { BandRow } from '../../figures/reading-band.types.ts';
 import { BandFigure } from '../../widgets/parts/BandFigure.tsx';
 import { bandRows } from '../../widgets/parts/band-rows.ts';
 import type { BenchChain } from '../chain.ts';
@@ -16,6 +17,19 @@ interface BenchFigureProps {
   readonly send: (action: BenchAction) => void;
 }
 
+/** Longest name and longest statement that a row of the figure has room for, in characters. */
+const LONGEST = { label: 28, detail: 44 } as const;
+
+const cut = (text: string, length: number): string =>
+  text.length > length ? `${text.slice(0, length - 1).trimEnd()}…` : text;
+
+/** A row with words that fit: in full they stand in the form and in the table. */
+const fitted = (row: BandRow): BandRow => ({
+  ...row,
+  label: cut(row.label, LONGEST.label),
+  detail: cut(row.detail, LONGEST.detail),
+});
+
 /** The reading band of the sheet with its specification, and what of it is drawn. */
 export function BenchFigure({ chain, before, held, state, summary, send }: BenchFigureProps) {
   const words = strings.result;
@@ -26,7 +40,7 @@ export function BenchFigure({ chain, before, held, state, summary, send }: Bench
   return (
     <>
       <BandFigure
-        rows={bandRows({ chain, before, showLimits, showCurve, handles: true })}
+        rows={bandRows({ chain, before, showLimits, showCurve, handles: true }).map(fitted)}
         centreDbm={chain.result.estimate}
         halfSpanDb={halfSpanFor(reach)}
         specification={drawnSpecification(chain)}

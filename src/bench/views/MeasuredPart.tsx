@@ -10,7 +10,7 @@ export function MeasuredPart(props: PartProps) {
   return (
     <fieldset class="bench-part">
       <legend>{strings.sections.measured}</legend>
-      <div class="fields fields-narrow">
+      <div class="fields">
         <SheetField {...props} name="title" rows={2} maxLength={LONGEST_TEXT} />
         <SelectField
           id={controlId('power')}

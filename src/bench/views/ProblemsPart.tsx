@@ -3,12 +3,18 @@ import { controlId, type FieldPath } from '../keys.ts';
 import { strings } from '../strings.ts';
 
 /** What cannot be used yet, each with a way to its field; the result is then that of the last usable entries. */
-export function ProblemsPart({ problems }: { problems: readonly EntryProblem[] }) {
+export function ProblemsPart({
+  problems,
+  shownTitle,
+}: {
+  problems: readonly EntryProblem[];
+  shownTitle: string;
+}) {
   if (problems.length === 0) return null;
   return (
     <div class="caution bench-problems">
       <p>
-        <strong>{strings.problems(problems.length)}.</strong> {strings.stale}
+        <strong>{strings.problems(problems.length)}.</strong> {strings.stale(shownTitle)}
       </p>
       <ul class="needs-script">
         {problems.map(({ path, label, problem }) => (

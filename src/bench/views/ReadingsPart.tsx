@@ -7,7 +7,7 @@ export function ReadingsPart(props: PartProps) {
   return (
     <fieldset class="bench-part">
       <legend>{strings.sections.readings}</legend>
-      <div class="fields fields-narrow">
+      <div class="fields">
         <SheetField {...props} name="readings" rows={3} />
         <SheetField {...props} name="damage" />
         <SheetField {...props} name="scatter" inputMode="decimal" />

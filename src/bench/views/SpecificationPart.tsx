@@ -36,6 +36,7 @@ export function SpecificationPart(props: PartProps) {
       <div class="fields">
         <SelectField
           id={controlId('rule')}
+          class="field-double"
           label={strings.labels.rule}
           help={strings.ruleWords[entries.rule]}
           value={entries.rule}
