@@ -2,10 +2,12 @@ import {
   normalShareBelow,
   roundToPlace,
   roundUncertainty,
+  statedResult,
   studentQuantile,
   welchSatterthwaite,
 } from '#compute';
 import type { Check } from './check.ts';
+import { figure } from './figure.ts';
 import { known, sumOf } from './worked.ts';
 
 /** The three parts of G.4, in percent, with the degrees of freedom of 10, 5 and 15 readings. */
@@ -81,6 +83,13 @@ const g5 = (): Check => ({
   ],
 });
 
+/** The mass of 7.2 as it is stated: estimate and interval in grams. */
+function stated100g() {
+  const { expanded } = sumOf([known('m', 0, 0.00035, 9)]);
+  const estimate = 100.02147;
+  return statedResult({ estimate, interval: { lower: estimate - expanded, upper: estimate + expanded } });
+}
+
 const reporting = (): Check[] => [
   {
     id: 'gum-7.2.4',
@@ -91,6 +100,17 @@ const reporting = (): Check[] => [
     figures: [
       { what: 'k', printed: '2.26', unit: '', compute: () => sumOf([known('m', 0, 0.35, 9)]).coverageFactor },
       { what: 'U', printed: '0.79', unit: 'mg', compute: () => sumOf([known('m', 0, 0.35, 9)]).expanded },
+    ],
+  },
+  {
+    id: 'gum-7.2.2',
+    clause: '7.2.2, 7.2.4',
+    title: 'a mass and its expanded uncertainty are stated to the same place',
+    status: 'published',
+    given: 'u = 0.35 mg with 9 degrees of freedom, 95 %',
+    figures: [
+      figure('mass', '100.02147', 'g', () => stated100g().estimate),
+      figure('plus and minus', '0.00079', 'g', () => stated100g().plus),
     ],
   },
   {

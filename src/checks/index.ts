@@ -17,8 +17,15 @@ import { strd } from './strd.ts';
 import { studentAndChiSquare } from './student-chi.ts';
 import { swr } from './swr.ts';
 
-/** Every published worked example that this site is checked against, by chapter. */
+let all: readonly Chapter[] | undefined;
+
+/** Every published worked example that this site is checked against, by chapter; one list, made when first asked for. */
 export function chapters(): readonly Chapter[] {
+  all ??= listed();
+  return all;
+}
+
+function listed(): readonly Chapter[] {
   return [
     {
       id: 'decibels',

@@ -44,13 +44,25 @@ function compare({
   };
 }
 
-/** How this site's value stands against the printed one. */
+/** Values already computed: a page asks for each several times, and a simulation takes its time. */
+const computedValues = new WeakMap<Figure, number>();
+
+function computedOf(figure: Figure): number {
+  const known = computedValues.get(figure);
+  if (known !== undefined) return known;
+  const value = figure.compute();
+  computedValues.set(figure, value);
+  return value;
+}
+
+/** How this site's value stands against the printed one. The figure is computed once. */
 export const outcomeOf = (figure: Figure): Outcome =>
-  compare({ printed: figure.printed, computed: figure.compute(), within: figure.tolerance?.within });
+  compare({ printed: figure.printed, computed: computedOf(figure), within: figure.tolerance?.within });
 
 /**
  * How this site's value stands against the exact one, for a figure whose print is known to differ.
  * @returns undefined for a figure that is expected to agree with print.
  */
 export const outcomeOfExact = (figure: Figure): Outcome | undefined =>
-  figure.differs && compare({ printed: figure.differs.exact, computed: figure.compute(), within: undefined });
+  figure.differs &&
+  compare({ printed: figure.differs.exact, computed: computedOf(figure), within: undefined });

@@ -53,3 +53,20 @@ describe('a printed value beside a computed one', () => {
     expect(outcomeOfExact(figure('1.70', 1.7))).toBeUndefined();
   });
 });
+
+describe('a figure that is asked for again', () => {
+  it('is computed once', () => {
+    let calls = 0;
+    const counted: Figure = {
+      what: 'invented',
+      printed: '1',
+      unit: '',
+      compute: () => {
+        calls += 1;
+        return 1;
+      },
+    };
+    expect(outcomeOf(counted)).toEqual(outcomeOf(counted));
+    expect(calls).toBe(1);
+  });
+});

@@ -2,6 +2,10 @@ import { describe, expect, it } from 'vitest';
 import type { Check, Figure } from '../../src/checks/check.ts';
 import { chapters } from '../../src/checks/index.ts';
 import { outcomeOf, outcomeOfExact } from '../../src/checks/outcome.ts';
+import { checksOf, summaryOf } from '../../src/checks/summary.ts';
+
+/** A simulation of a few hundred thousand trials may take its time on a busy machine. */
+const PATIENCE_MS = 60_000;
 
 /** One line on a figure, so that a failure shows every number at once. */
 function told(figure: Figure): string {
@@ -25,7 +29,7 @@ for (const { title, sources } of chapters()) {
     for (const { name, checks } of sources) {
       describe(name, () => {
         for (const check of checks) {
-          it(`${check.clause}: ${check.title}`, () => {
+          it(`${check.clause}: ${check.title}`, { timeout: PATIENCE_MS }, () => {
             expect(check.figures.length).toBeGreaterThan(0);
             expect(broken(check)).toEqual([]);
           });
@@ -34,3 +38,11 @@ for (const { title, sources } of chapters()) {
     }
   });
 }
+
+describe('all checks together', () => {
+  it('leave nothing open', { timeout: PATIENCE_MS }, () => {
+    const sum = summaryOf(checksOf(chapters()));
+    expect(sum.open).toBe(0);
+    expect(sum.agreeing + sum.explained).toBe(sum.figures);
+  });
+});
