@@ -1,0 +1,140 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { rayleigh } from '../../../src/compute/distribution/rayleigh.ts';
+import { rice } from '../../../src/compute/distribution/rice.ts';
+import { randomFrom } from '../../../src/compute/random.ts';
+import { scaledBesselI } from '../../../src/compute/special/bessel-i.ts';
+
+const scale = fc.double({ min: 0.01, max: 100, noNaN: true });
+const share = fc.double({ min: 1e-6, max: 1 - 1e-6, noNaN: true });
+
+describe('Rayleigh', () => {
+  test('share below undoes quantile', () => {
+    fc.assert(
+      fc.property(scale, share, (s, p) => {
+        expect(rayleigh({ scale: s }).shareBelow(rayleigh({ scale: s }).quantile(p))).toBeCloseTo(p, 13);
+      }),
+    );
+  });
+
+  test('is the length of two unit normal values: half lies below sqrt(2 ln 2)', () => {
+    const d = rayleigh({ scale: 1 });
+    expect(d.shape).toBe('rayleigh');
+    expect(d.quantile(0.5)).toBeCloseTo(Math.sqrt(2 * Math.LN2), 14);
+    expect(d.mean).toBeCloseTo(1.2533141373155003, 14);
+    expect(d.standardDeviation).toBeCloseTo(0.6551363775620336, 14);
+    expect(d.density(1)).toBeCloseTo(Math.exp(-0.5), 14);
+    expect(d.limits).toEqual({ lower: 0, upper: Number.POSITIVE_INFINITY });
+    expect([-1, 0].map((x) => d.density(x) + d.shareBelow(x))).toEqual([0, 0]);
+    expect([d.quantile(0), d.quantile(1)]).toEqual([0, Number.POSITIVE_INFINITY]);
+    expect(d.sample(() => 0.5)).toBeCloseTo(Math.sqrt(2 * Math.LN2), 14);
+  });
+
+  test('refuses a scale not above zero', () => {
+    expect(() => rayleigh({ scale: 0 })).toThrow(new RangeError('rayleigh: scale must be > 0, got 0'));
+    expect(() => rayleigh({ scale: 1 }).quantile(-1)).toThrow(RangeError);
+  });
+});
+
+describe('Rice', () => {
+  const offset = fc.double({ min: 0.001, max: 60, noNaN: true });
+
+  test('share below undoes quantile', () => {
+    fc.assert(
+      fc.property(offset, scale, share, (v, s, p) => {
+        const d = rice({ offset: v * s, scale: s });
+        expect(Math.abs(d.shareBelow(d.quantile(p)) - p)).toBeLessThan(1e-10);
+      }),
+    );
+  });
+
+  test('the density is the slope of the share below', () => {
+    fc.assert(
+      fc.property(offset, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (v, p) => {
+        const d = rice({ offset: v, scale: 1 });
+        const x = d.quantile(p);
+        const slope = (d.shareBelow(x + 1e-5) - d.shareBelow(x - 1e-5)) / 2e-5;
+        expect(slope / d.density(x)).toBeCloseTo(1, 5);
+      }),
+    );
+  });
+
+  test('the mean square is offset^2 + 2 scale^2', () => {
+    fc.assert(
+      fc.property(offset, scale, (v, s) => {
+        const { mean = 0, standardDeviation = 0 } = rice({ offset: v * s, scale: s });
+        expect((mean ** 2 + standardDeviation ** 2) / (s * s * (v * v + 2))).toBeCloseTo(1, 10);
+      }),
+    );
+  });
+
+  test('far from 0 it is a normal distribution about sqrt(offset^2 + scale^2)', () => {
+    const d = rice({ offset: 500, scale: 1 });
+    expect(d.mean).toBeCloseTo(500.001, 6);
+    expect(d.standardDeviation).toBeCloseTo(1, 5);
+    expect(d.shareBelow(500.001 + 1.959964)).toBeCloseTo(0.975, 6);
+  });
+
+  test('squared and x1 = 0.010 and 0.050, u = 0.005, it is the comparison loss of JCGM 101, 9.4', () => {
+    // Exact values of the non-central chi-square distribution that clause 9.4.2.2 names; the clause prints trials.
+    const interval = (x1: number) =>
+      [0.025, 0.975].map((p) => 1e6 * rice({ offset: x1, scale: 0.005 }).quantile(p) ** 2);
+    expect(interval(0)[0]).toBeCloseTo(1.2659, 4);
+    expect(interval(0)[1]).toBeCloseTo(184.444, 3);
+    expect(interval(0.01)[0]).toBeCloseTo(8.547, 3);
+    expect(interval(0.01)[1]).toBeCloseTo(427.123, 3);
+    expect(interval(0.05)[0]).toBeCloseTo(1638.48, 2);
+    expect(interval(0.05)[1]).toBeCloseTo(3603.36, 2);
+  });
+
+  test('with no offset it is the Rayleigh distribution under its own name', () => {
+    const d = rice({ offset: 0, scale: 2 });
+    expect(d.shape).toBe('rice');
+    expect(d.quantile(0.3)).toBe(rayleigh({ scale: 2 }).quantile(0.3));
+  });
+
+  test('random values have its mean and standard deviation', () => {
+    const d = rice({ offset: 1.5, scale: 0.5 });
+    const random = randomFrom(11);
+    const count = 50000;
+    const values = Array.from({ length: count }, () => d.sample(random));
+    const mean = values.reduce((sum, x) => sum + x, 0) / count;
+    const deviation = Math.sqrt(values.reduce((sum, x) => sum + (x - mean) ** 2, 0) / count);
+    expect(Math.abs(mean - (d.mean as number))).toBeLessThan(0.01);
+    expect(Math.abs(deviation - (d.standardDeviation as number))).toBeLessThan(0.01);
+    expect(Number.isFinite(d.sample(() => 0))).toBe(true);
+  });
+
+  test('ends', () => {
+    const d = rice({ offset: 1, scale: 1 });
+    expect(d.shape).toBe('rice');
+    expect(d.limits).toEqual({ lower: 0, upper: Number.POSITIVE_INFINITY });
+    expect([d.quantile(0), d.quantile(1)]).toEqual([0, Number.POSITIVE_INFINITY]);
+    expect([-1, 0].map((x) => d.density(x) + d.shareBelow(x))).toEqual([0, 0]);
+    expect(d.shareBelow(1e6)).toBe(1);
+  });
+
+  test('refuses what is out of range', () => {
+    expect(() => rice({ offset: -1, scale: 1 })).toThrow(new RangeError('rice: offset must be >= 0, got -1'));
+    expect(() => rice({ offset: 1, scale: 0 })).toThrow(new RangeError('rice: scale must be > 0, got 0'));
+    expect(() => rice({ offset: 1, scale: 1 }).quantile(2)).toThrow(
+      new RangeError('quantile: share must be 0 to 1, got 2'),
+    );
+  });
+});
+
+describe('modified Bessel functions', () => {
+  test('I0 and I1 of 1 (DLMF tables: 1.2660658778, 0.5651591040)', () => {
+    expect(scaledBesselI(0, 1) * Math.E).toBeCloseTo(1.2660658777520084, 13);
+    expect(scaledBesselI(1, 1) * Math.E).toBeCloseTo(0.565159103992485, 13);
+    expect(scaledBesselI(0, 0)).toBeCloseTo(1, 15);
+    expect(scaledBesselI(1, 0)).toBeCloseTo(0, 15);
+  });
+
+  test('the two ways of computing them meet', () => {
+    for (const order of [0, 1] as const) {
+      const [below, above] = [scaledBesselI(order, 39.999999), scaledBesselI(order, 40)];
+      expect(below / above).toBeCloseTo(1 + 0.5e-6 / 40, 9);
+    }
+  });
+});
