@@ -5,7 +5,7 @@ import { benchResult } from './result.ts';
 import { recordSentences, summarise } from './result-words.ts';
 import { demonstration, reduceBench } from './state.ts';
 import { strings } from './strings.ts';
-import { fragmentOf, useBenchAddress } from './use-address.ts';
+import { fragmentOf, sheetAddress, useBenchAddress } from './use-address.ts';
 import { AddressPart } from './views/AddressPart.tsx';
 import { BehindParts } from './views/BehindParts.tsx';
 import { BenchFigure } from './views/BenchFigure.tsx';
@@ -26,11 +26,10 @@ export default function Bench() {
   const held = useMemo(() => heldSheet && benchChain(heldSheet), [heldSheet]);
   const summary = summarise(result);
   const stale = state.problems.length > 0;
-  const fragment = fragmentOf(state.entries);
-  const link = (): string => `${location.href.split('#')[0]}${fragment ? `#${fragment}` : ''}`;
+  const tooLong = fragmentOf(state.entries) === undefined;
   return (
     <div class="bench">
-      <AddressPart problems={state.addressProblems} tooLong={fragment === undefined} />
+      <AddressPart problems={state.addressProblems} tooLong={tooLong} />
       <section class="bench-result" aria-labelledby="result">
         <h2 id="result">{state.sheet.title}</h2>
         <p class="record">{recordSentences('shown', state.sheet).join(' ')}</p>
@@ -46,7 +45,7 @@ export default function Bench() {
         <ResultPart result={result} />
       </section>
       <EntryForm state={state} result={result} send={send} />
-      <BehindParts result={result} link={link} />
+      <BehindParts result={result} link={() => sheetAddress(state.sheet)} />
       <Announcer
         summary={
           stale ? `${strings.problems(state.problems.length)}. ${strings.stale(state.sheet.title)}` : summary

@@ -30,7 +30,7 @@ export const strings = {
   } satisfies SheetLabels,
   help: {
     title: 'Whose transmitter, and what for.',
-    power: 'They differ as soon as the carrier is keyed or modulated.',
+    power: 'The three differ as soon as the carrier is keyed or modulated.',
     plane: 'At which socket, and into what.',
     conditions: 'Frequency, keying, supply, temperature: what somebody else would need to repeat it.',
     specification: 'Leave out the side that nobody has set a limit to.',
@@ -46,7 +46,7 @@ export const strings = {
     damage: 'In dBm, W or mW, from the meter’s own manual; leave it empty if you do not know it.',
   },
   powers: {
-    carrier: 'carrier power (no modulation)',
+    carrier: 'carrier power',
     pep: 'peak envelope power',
     mean: 'mean power',
   },
@@ -72,7 +72,7 @@ export const strings = {
   sections: {
     measured: 'What is measured',
     specification: 'Specification',
-    readings: 'Readings',
+    readings: 'Readings and meter',
     links: 'Links',
   },
   links: {

@@ -1,6 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { SheetEntries } from '../sheet/entries.ts';
+import type { Sheet } from '../sheet/sheet.ts';
 import { decodeEntries, encodeEntries } from './address.ts';
+import { entriesOf } from './entries-of.ts';
 import { type BenchAction, demonstration } from './state.ts';
 
 /** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
@@ -10,6 +12,15 @@ const REST_MS = 300;
 export function fragmentOf(entries: SheetEntries): string | undefined {
   const own = encodeEntries(entries);
   return own === encodeEntries(demonstration().entries) ? '' : own;
+}
+
+/**
+ * The whole address that opens a sheet, the demonstration's too: what a text carries must open the same when the demonstration
+ * has changed. Undefined where an address cannot hold it.
+ */
+export function sheetAddress(sheet: Sheet): string | undefined {
+  const fragment = encodeEntries(entriesOf(sheet));
+  return fragment === undefined ? undefined : `${location.href.split('#')[0]}#${fragment}`;
 }
 
 /**
