@@ -13,6 +13,9 @@ const BOUND_DIGITS = 3;
 /** Decimal exponent of a value: 2 for 123, -1 for 0.5; 0 for 0. */
 const exponentOf = (value: number): number => (value === 0 ? 0 : Math.floor(Math.log10(Math.abs(value))));
 
+/** A title, written for the middle of a line, as a heading. */
+export const headingOf = (title: string): string => `${title.charAt(0).toUpperCase()}${title.slice(1)}`;
+
 /** The printed value with a true minus sign, as the page shows it. */
 export const printedText = ({ printed }: Figure): string => printed.replace('-', '\u2212');
 

@@ -33,3 +33,13 @@ export function sortedDifferences<One extends Difference>(
     slips: differences.filter(isSlip),
   };
 }
+
+/** Differences of one check that have one reason, told together; in order, none left out. */
+export function groupedByReason<One extends Difference>(differences: readonly One[]): One[][] {
+  const groups = new Map<string, One[]>();
+  for (const one of differences) {
+    const key = `${one.place}: ${one.figure.differs?.because}`;
+    groups.set(key, [...(groups.get(key) ?? []), one]);
+  }
+  return [...groups.values()];
+}

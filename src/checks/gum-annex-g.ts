@@ -29,7 +29,7 @@ const g4 = (): Check[] => [
         unit: '',
         compute: () => sumOf(parts()).coverageFactor,
       },
-      { what: 'U for 95 %', printed: '2.2', unit: '%', compute: () => sumOf(parts()).expanded },
+      { what: 'expanded uncertainty', printed: '2.2', unit: '%', compute: () => sumOf(parts()).expanded },
     ],
     note: 'Unrounded, effective ν is 18.9987. The rule to cut it off at a whole number would give 18 and t = 2.10; the Guide prints 19.0 and uses 19. This site uses t at the real-valued degrees of freedom, so that nothing hangs on such an edge.',
   },

@@ -20,12 +20,12 @@ export interface Summary {
   readonly open: number;
   /** The largest relative difference between print and computation where the two agree: the coarsest print. */
   readonly largestAgreeing: { readonly relative: number; readonly where: Located } | undefined;
-  /** Likewise among values printed with seven digits or more, where the print hardly hides anything. */
+  /** Likewise among values printed with twelve digits or more, where the print hides nothing. */
   readonly largestOfLongPrints: { readonly relative: number; readonly where: Located } | undefined;
 }
 
 /** From so many significant digits on a print is called long. */
-const LONG_PRINT_DIGITS = 7;
+const LONG_PRINT_DIGITS = 12;
 
 /** All checks of some chapters, in order. */
 export const checksOf = (chapters: readonly Chapter[]): Check[] =>

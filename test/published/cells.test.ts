@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   agreementText,
   computedText,
+  headingOf,
   printedText,
   relativeText,
   toleranceReasons,
@@ -31,6 +32,11 @@ describe('a figure on the page', () => {
   it('shows three digits of what only has to stay below a bound', () => {
     expect(computedText(figure('< 0.0001', 9.8659e-8))).toBe('0.0000000987');
     expect(computedText(figure('< 2.5', 2.275))).toBe('2.28');
+  });
+
+  it('begins a heading with a capital letter', () => {
+    expect(headingOf('halving the power takes 3 dB')).toBe('Halving the power takes 3 dB');
+    expect(headingOf('50 µV in 50 Ω')).toBe('50 µV in 50 Ω');
   });
 
   it('prints a true minus sign', () => {

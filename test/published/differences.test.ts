@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Figure } from '../../src/checks/check.ts';
-import { differencesOf, sortedDifferences } from '../../src/checks/differences.ts';
+import { differencesOf, groupedByReason, sortedDifferences } from '../../src/checks/differences.ts';
 import { chapters } from '../../src/checks/index.ts';
 import { outcomeOf } from '../../src/checks/outcome.ts';
 import { checksOf, figuresOf } from '../../src/checks/summary.ts';
@@ -20,6 +20,15 @@ describe('known differences between print and computation', () => {
     expect(differences).toHaveLength(differing.length);
     expect(lessons.length + slips.length).toBe(differences.length);
     expect(lessons.filter((one) => slips.includes(one))).toEqual([]);
+  });
+
+  it('are told together where one check has them for one reason', () => {
+    const groups = groupedByReason(differences);
+    expect(groups.flat()).toHaveLength(differences.length);
+    const reasons = groups.map((group) => new Set(group.map(({ figure }) => figure.differs?.because)).size);
+    expect(reasons.every((size) => size === 1)).toBe(true);
+    const resistors = groups.filter(([one]) => one?.checkId === 'jcgm106-resistors');
+    expect(resistors.map((group) => group.map(({ figure }) => figure.printed))).toEqual([['84', '44']]);
   });
 
   it('name the source, the clause and the row of a table', () => {

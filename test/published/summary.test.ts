@@ -38,12 +38,17 @@ describe('the sum over all checks', () => {
     expect(sum.largestAgreeing?.relative).toBeCloseTo(0.04, 12);
   });
 
-  it('finds it apart for values printed with seven digits or more; leading zeros are no digits', () => {
+  it('finds it apart for values printed with twelve digits or more; leading zeros are no digits', () => {
     const sum = summaryOf([
-      check('a', [figure('1.000000', 1.0000004), figure('0.000123', 0.0001232), figure('123456', 123456.4)]),
+      check('a', [
+        figure('1.00000000000', 1.000000000001),
+        figure('0.0000000012345', 0.00000000123454),
+        figure('123456789012', 123456789012.04),
+        figure('12345678901', 12345678901.4),
+      ]),
     ]);
-    expect(sum.largestOfLongPrints?.where.figure.what).toBe('1.000000');
-    expect(sum.largestAgreeing?.where.figure.what).toBe('0.000123');
+    expect(sum.largestOfLongPrints?.where.figure.what).toBe('1.00000000000');
+    expect(sum.largestAgreeing?.where.figure.what).toBe('0.0000000012345');
   });
 
   it('has no largest difference of nothing', () => {
