@@ -25,13 +25,19 @@ export function unitAfter({ unit }: Figure): string {
   return unit.startsWith('10') ? `\u00a0×\u00a0${unit}` : `\u00a0${unit}`;
 }
 
+/** Decimals that show how a value rounds, or, where print differs, why. */
+function decimalsWanted({ printed, differs }: Figure, computed: number): number {
+  const { decimals, isUpperBound } = readPrinted(printed);
+  if (isUpperBound) return BOUND_DIGITS - 1 - exponentOf(computed);
+  return Math.max(decimals + MORE_DECIMALS, differs ? readPrinted(differs.exact).decimals : 0);
+}
+
 /** This site's value, with two digits more than printed so that a reader sees how it rounds. */
 export function computedText(figure: Figure): string {
   const { computed } = outcomeOf(figure);
-  const { decimals, isUpperBound } = readPrinted(figure.printed);
   const bearable = MOST_DIGITS - 1 - exponentOf(computed);
-  const wanted = isUpperBound ? BOUND_DIGITS - 1 - exponentOf(computed) : decimals + MORE_DECIMALS;
-  return numberText('shown', { value: computed, decimals: Math.max(0, Math.min(wanted, bearable)) });
+  const decimals = Math.max(0, Math.min(decimalsWanted(figure, computed), bearable));
+  return numberText('shown', { value: computed, decimals });
 }
 
 /** Below this a tolerance is told as a power of ten. */

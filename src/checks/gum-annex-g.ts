@@ -120,19 +120,19 @@ const reporting = (): Check[] => [
     status: 'published',
     figures: [
       {
-        what: '10.47 mΩ becomes',
+        what: 'rounded from 10.47 mΩ',
         printed: '11',
         unit: 'mΩ',
         compute: () => roundUncertainty({ uncertainty: 10.47, mode: 'up' }).value,
       },
       {
-        what: '28.05 kHz becomes',
+        what: 'rounded from 28.05 kHz',
         printed: '28',
         unit: 'kHz',
         compute: () => roundUncertainty({ uncertainty: 28.05, mode: 'up' }).value,
       },
       {
-        what: '10.057 62 Ω with 27 mΩ becomes',
+        what: 'rounded from 10.057 62 Ω, by 27 mΩ',
         printed: '10.058',
         unit: 'Ω',
         compute: () =>

@@ -29,6 +29,14 @@ describe('a figure on the page', () => {
     expect(computedText(figure('1.7320508075688772', 3 ** 0.5))).toBe('1.732050807568877');
   });
 
+  it('shows as many digits as it takes to see why print differs', () => {
+    const differs = { exact: '95.44997', because: 'invented' };
+    expect(computedText(figure('95.5', 95.449974, { differs }))).toBe('95.44997');
+    expect(computedText(figure('1.70', 1.68957, { differs: { exact: '1.7', because: 'invented' } }))).toBe(
+      '1.6896',
+    );
+  });
+
   it('shows three digits of what only has to stay below a bound', () => {
     expect(computedText(figure('< 0.0001', 9.8659e-8))).toBe('0.0000000987');
     expect(computedText(figure('< 2.5', 2.275))).toBe('2.28');
