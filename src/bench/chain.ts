@@ -1,5 +1,6 @@
 import { evaluate, type SumModel } from '#compute';
-import { type Chain, COVERAGE_PROBABILITY, chainOf, dominantOf, type Rung } from '../sheet/chain.ts';
+import { type Chain, COVERAGE_PROBABILITY, dominantOf, type Rung } from '../sheet/chain.ts';
+import { chainOf } from '../sheet/evaluated-chain.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { toModel } from '../sheet/to-model.ts';
 

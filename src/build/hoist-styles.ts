@@ -23,20 +23,19 @@ async function writeStylesheet({ root, assets }: Place, css: string): Promise<st
 
 async function hoistSite(place: Place): Promise<void> {
   const files = (await readdir(place.root, { recursive: true })).filter((file) => file.endsWith('.html'));
-  const rules: Rules = new Map();
-  const changed = new Map<string, string>();
   for (const file of files.sort()) {
     const html = await readFile(join(place.root, file), 'utf8');
+    // A sheet for each page: one for all would bring every page the styles of every formula.
+    const rules: Rules = new Map();
     const hoisted = hoistStyles(html, rules);
-    if (hoisted !== html) changed.set(file, hoisted);
+    if (rules.size === 0) continue;
+    const name = await writeStylesheet(place, hoistedCss(rules));
+    const link = `<link rel="stylesheet" href="${place.base}${name}"></head>`;
+    await writeFile(join(place.root, file), hoisted.replace('</head>', link));
   }
-  if (rules.size === 0) return;
-  const name = await writeStylesheet(place, hoistedCss(rules));
-  const link = `<link rel="stylesheet" href="${place.base}${name}"></head>`;
-  for (const [file, html] of changed) await writeFile(join(place.root, file), html.replace('</head>', link));
 }
 
-/** Moves the inline styles of the built pages into one stylesheet, so that the content policy needs no 'unsafe-inline'. */
+/** Moves the inline styles of each built page into a stylesheet, so that the content policy needs no 'unsafe-inline'. */
 export function hoistStylesIntegration(): AstroIntegration {
   let base = '/';
   let assets = '_astro';

@@ -143,6 +143,8 @@ export {
 } from './percent.ts';
 export type { Measurand, MeasurandConditions, PowerDelivery, PowerKind } from './power-kind.ts';
 export { meantPower, mismatchCorrection } from './power-kind.ts';
+export type { BandResult } from './propagate-prefixes.ts';
+export { propagatePrefixes } from './propagate-prefixes.ts';
 export type { GainDb, LevelDbm, Ohms, PowerW, VoltsPeak, VoltsPeakToPeak, VoltsRms } from './quantity.ts';
 export {
   finite,

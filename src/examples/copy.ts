@@ -1,5 +1,5 @@
 import { judge, mean } from '#compute';
-import { chainOf } from '../sheet/chain.ts';
+import { chainOf } from '../sheet/evaluated-chain.ts';
 import { asBbcode, asMarkdown, asPlainText, asUnicodeText } from '../text/summary/format.ts';
 import { summarise } from '../text/summary/summarise.ts';
 import type { Example } from './example.ts';

@@ -1,5 +1,5 @@
 import { mean } from '#compute';
-import { chainOf } from '../sheet/chain.ts';
+import { chainOf } from '../sheet/evaluated-chain.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { changeText, levelText } from '../text/quantity-text.ts';
 import { statementText } from '../text/statement-text.ts';

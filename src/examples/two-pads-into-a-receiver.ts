@@ -1,5 +1,5 @@
 import { gainDb, levelDbm, levelToPower } from '#compute';
-import { chainOf } from '../sheet/chain.ts';
+import { chainOf } from '../sheet/evaluated-chain.ts';
 import { twoPadsCalibrated, twoPadsSheet } from '../sheet/two-pads.ts';
 import { powerText } from '../text/power-text.ts';
 import type { Example } from './example.ts';

@@ -1,4 +1,3 @@
-import { area, line } from 'd3';
 import type { Interval } from '#compute';
 import { coordinate, type LinearScale } from './linear-scale.ts';
 import type { BandMeasures } from './reading-band.frame.ts';
@@ -64,15 +63,21 @@ function magnifierOf(bar: Bar, measures: BandMeasures): Magnifier | undefined {
   return { factor, from: bar, x: coordinate(bar.x + bar.width / 2 - width / 2), width: coordinate(width) };
 }
 
-/** Each curve is drawn to the same height: its shape and width are what it shows. */
+/**
+ * Each curve is drawn to the same height: its shape and width are what it shows. Straight pieces need no library of curves,
+ * which would be the largest part of the page.
+ */
 function curveOf({ row, y, measures, scale, within }: RowContext): { line: string; area: string } {
   const points = (row.curve ?? []).filter(({ x }) => x >= within.lower && x <= within.upper);
   const peak = Math.max(...points.map(({ density }) => density));
   const floor = y + measures.stripY - measures.stripHeight / 2 - 1;
-  const px = ({ x }: { x: number }): number => coordinate(scale(x));
-  const py = ({ density }: { density: number }): number =>
-    coordinate(floor - (measures.curveHeight * density) / peak);
-  const stroke = line<{ x: number; density: number }>().x(px).y(py);
-  const fill = area<{ x: number; density: number }>().x(px).y0(coordinate(floor)).y1(py);
-  return { line: stroke(points) ?? '', area: fill(points) ?? '' };
+  const line = points
+    .map(
+      ({ x, density }) =>
+        `${coordinate(scale(x))} ${coordinate(floor - (measures.curveHeight * density) / peak)}`,
+    )
+    .join('L');
+  const ends = [points[0], points.at(-1)].map((point) => (point ? coordinate(scale(point.x)) : 0));
+  const ground = coordinate(floor);
+  return { line: `M${line}`, area: `M${ends[0]} ${ground}L${line}L${ends[1]} ${ground}Z` };
 }

@@ -1,6 +1,6 @@
 import { withLinkAmount } from '../sheet/amount.ts';
-import { chainOf } from '../sheet/chain.ts';
 import { clubSheet } from '../sheet/club.ts';
+import { chainOf } from '../sheet/evaluated-chain.ts';
 import { plusMinusText } from '../text/deviation-text.ts';
 import { decimalsFor } from '../text/place.ts';
 import { percentText } from '../text/quantity-text.ts';

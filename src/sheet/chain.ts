@@ -1,4 +1,4 @@
-import { evaluatePrefixes, type Result, type SumModel } from '#compute';
+import { type BandResult, propagatePrefixes, type Result, type SumModel } from '#compute';
 import type { Link, Sheet } from './sheet.ts';
 import { READINGS_ID, toModel } from './to-model.ts';
 
@@ -13,38 +13,58 @@ export const COVERAGE_FACTOR = 2;
 export const COVERAGE_PROBABILITY = 0.9544997361036416;
 
 /** A rung of the chain with everything that has been added from the definition down to it. */
-export interface Rung {
+export interface Rung<Of extends BandResult = Result> {
   readonly id: string;
   /** Absent for the scatter of the readings, which is no link. */
   readonly link?: Link;
-  readonly cumulative: Result;
+  readonly cumulative: Of;
 }
 
 /** A sheet with its sums done: one cumulative result a rung, and the whole. */
-export interface Chain {
+export interface Chain<Of extends BandResult = Result> {
   readonly sheet: Sheet;
   readonly model: SumModel;
-  readonly rungs: readonly Rung[];
-  readonly result: Result;
+  readonly rungs: readonly Rung<Of>[];
+  readonly result: Of;
   /** Id of the input with the largest share of the variance; undefined if nothing adds any. */
   readonly dominantId: string | undefined;
 }
 
+/** A result that may lack the whole distribution: enough for strips and end marks. */
+export type Cumulative = BandResult & { readonly whole?: Result['whole'] };
+
+/** A chain of such results. */
+export type BandChain = Chain<Cumulative>;
+
 /**
- * The chain of a sheet. Cumulative results are centred where the estimate stands after each rung; without any input the
- * result is the bare reading, exact.
+ * The chain of a sheet with worst case and propagation. Cumulative results are centred where the estimate stands after each
+ * rung; without any input the result is the bare reading, exact.
  */
-export function chainOf(sheet: Sheet): Chain {
+export function bandChainOf(sheet: Sheet): Chain<BandResult> {
   const model = toModel(sheet);
-  const results = evaluatePrefixes({
+  return chainFrom({
+    sheet,
     model,
-    coverageProbability: COVERAGE_PROBABILITY,
+    results: propagatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY }),
   });
+}
+
+/** A chain put together from the results for none, the first, the first two ... and all inputs of its model. */
+export function chainFrom<Of extends BandResult>({
+  sheet,
+  model,
+  results,
+}: {
+  sheet: Sheet;
+  model: SumModel;
+  results: readonly Of[];
+}): Chain<Of> {
   const result = results.at(-1);
-  if (result === undefined) throw new RangeError('chainOf: no result for the empty chain');
-  const rungs = model.inputs.map(({ id }, index): Rung => {
+  if (result === undefined) throw new RangeError('chainFrom: results must not be empty, got none');
+  const rungs = model.inputs.map(({ id }, index): Rung<Of> => {
     const cumulative = results[index + 1];
-    if (cumulative === undefined) throw new RangeError(`chainOf: no result for ${id}`);
+    if (cumulative === undefined)
+      throw new RangeError(`chainFrom: every input must have a result, got none for ${id}`);
     const link = sheet.links.find((candidate) => candidate.id === id);
     return id === READINGS_ID || link === undefined ? { id, cumulative } : { id, link, cumulative };
   });
@@ -52,7 +72,7 @@ export function chainOf(sheet: Sheet): Chain {
 }
 
 /** The input that brings most of the variance. */
-export function dominantOf({ propagation }: Result): string | undefined {
+export function dominantOf({ propagation }: Pick<Result, 'propagation'>): string | undefined {
   const rows = propagation.budget.filter(({ share }) => share > 0);
   return rows.reduce<(typeof rows)[number] | undefined>(
     (most, row) => (most && most.share >= row.share ? most : row),

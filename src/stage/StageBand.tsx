@@ -1,14 +1,14 @@
 import { useReducer } from 'preact/hooks';
 import { amountOf } from '../sheet/amount.ts';
-import { chainOf } from '../sheet/chain.ts';
+import { bandChainOf } from '../sheet/chain.ts';
+import type { Sheet } from '../sheet/sheet.ts';
 import { quantityText } from '../text/quantity-text.ts';
-import { readQuantity } from '../text/read/quantity.ts';
 import { amountText, statedDecimals } from '../text/statement-text.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { BandFigure } from '../widgets/parts/BandFigure.tsx';
 import { bandRows, SOCKET_ID } from '../widgets/parts/band-rows.ts';
 import { NumberField } from '../widgets/parts/NumberField.tsx';
-import { type Preset, presetSheet } from '../widgets/reading-band/presets.ts';
+import { readerOf } from '../widgets/parts/read-amount.ts';
 import { AMOUNT } from '../widgets/reading-band/spec.ts';
 import { halfSpanOf, initialState, reduceBand } from '../widgets/reading-band/state.ts';
 import { strings as bandStrings } from '../widgets/reading-band/strings.ts';
@@ -16,26 +16,27 @@ import { summarise } from '../widgets/reading-band/words.ts';
 import { strings } from './strings.ts';
 
 export interface StageBandProps {
-  readonly preset: Preset;
+  /** The prepared chain. */
+  readonly sheet: Sheet;
   /** The one rung whose amount the speaker changes. */
   readonly rung: string;
 }
 
 /** One press of plus or minus, in dB: large enough to be seen from the back row. */
 const PRESS_DB = 0.1;
-const READ = { kind: 'halfWidthDb', min: AMOUNT.min, max: AMOUNT.max, decimals: AMOUNT.decimals } as const;
+const read = readerOf({ kind: 'halfWidthDb', min: AMOUNT.min, max: AMOUNT.max, decimals: AMOUNT.decimals });
 
 /** The reading band on the wall, with one number that answers "what if it were ...?" in one press. */
-export default function StageBand({ preset, rung }: StageBandProps) {
-  const [state, send] = useReducer(reduceBand, { sheet: presetSheet(preset) }, initialState);
-  const chain = chainOf(state.sheet);
+export default function StageBand({ sheet, rung }: StageBandProps) {
+  const [state, send] = useReducer(reduceBand, { sheet }, initialState);
+  const chain = bandChainOf(state.sheet);
   const link = state.sheet.links.find(({ id }) => id === rung);
   if (link === undefined) throw new RangeError(`StageBand: rung must be in the preset, got ${rung}`);
   const amount = amountOf(link.statement);
   const set = (value: number): void => send({ type: 'set', id: rung, amount: value });
   const rows = bandRows({
     chain,
-    before: state.before && chainOf(state.before),
+    before: state.before && bandChainOf(state.before),
     showLimits: true,
     showCurve: false,
     handles: true,
@@ -69,7 +70,7 @@ export default function StageBand({ preset, rung }: StageBandProps) {
           labelHidden
           shown={amountText(amount)}
           unit="dB"
-          read={(text) => readQuantity(text, READ)}
+          read={read}
           onValue={set}
         />
         <button
@@ -81,11 +82,7 @@ export default function StageBand({ preset, rung }: StageBandProps) {
         >
           +
         </button>
-        <button
-          type="button"
-          class="plain"
-          onClick={() => send({ type: 'replace', sheet: presetSheet(preset) })}
-        >
+        <button type="button" class="plain" onClick={() => send({ type: 'replace', sheet })}>
           {strings.prepared}
         </button>
       </fieldset>

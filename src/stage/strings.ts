@@ -1,9 +1,9 @@
 /** Words of the stage. */
 export const strings = {
-  whatIf: (label: string): string => `What if the ${label.replace(/^The /, '')} were wrong by`,
+  whatIf: (label: string): string => `${label} wrong by`,
   less: (step: string): string => `Less by ${step}`,
   more: (step: string): string => `More by ${step}`,
-  prepared: 'As prepared',
+  prepared: 'Reset',
   back: 'Back',
   on: 'On',
   leave: 'Leave the stage',

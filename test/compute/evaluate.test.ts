@@ -3,9 +3,10 @@ import { describe, expect, test } from 'vitest';
 import { componentOf } from '../../src/compute/component.ts';
 import { normal } from '../../src/compute/distribution/normal.ts';
 import { evaluate } from '../../src/compute/evaluate.ts';
-import { evaluatePrefixes, prefixOf } from '../../src/compute/evaluate-prefixes.ts';
+import { evaluatePrefixes } from '../../src/compute/evaluate-prefixes.ts';
 import { rootSumSquareOfLimits } from '../../src/compute/limits-rss.ts';
 import type { Input, SumModel } from '../../src/compute/model.ts';
+import { prefixOf } from '../../src/compute/prefix.ts';
 import type { Result, WholeDistribution } from '../../src/compute/result.ts';
 import { endGauge, limited, quantity } from './combine/published-models.ts';
 

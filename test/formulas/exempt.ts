@@ -44,6 +44,7 @@ export const EXEMPT: Partial<Record<ComputeFunction, string>> = {
   voltsRms: 'names a quantity',
   evaluate: 'gives three ways to add up at once, each with its own row',
   evaluatePrefixes: 'evaluates a sum again and again, one input more each time',
+  propagatePrefixes: 'evaluates a sum again and again, one input more each time',
   componentOf: 'picks the shape that a statement stands for, each with its own row',
   constant: 'is a value without a distribution',
   scaled: 'moves and stretches a shape',

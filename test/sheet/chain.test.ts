@@ -2,8 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { levelDbm } from '#compute';
 import { withLinkAmount } from '../../src/sheet/amount.ts';
-import { chainOf, dominantOf } from '../../src/sheet/chain.ts';
+import { dominantOf } from '../../src/sheet/chain.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
+import { chainOf } from '../../src/sheet/evaluated-chain.ts';
 import { READINGS_ID, toModel } from '../../src/sheet/to-model.ts';
 import { twoPadsCalibrated, twoPadsSheet } from '../../src/sheet/two-pads.ts';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { amountOf } from '../../src/sheet/amount.ts';
-import { chainOf } from '../../src/sheet/chain.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
+import { chainOf } from '../../src/sheet/evaluated-chain.ts';
 import { twoPadsSheet } from '../../src/sheet/two-pads.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { AMOUNT } from '../../src/widgets/reading-band/spec.ts';

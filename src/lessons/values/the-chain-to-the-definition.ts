@@ -1,7 +1,8 @@
 import { gainDb, heatInPad, levelDbm, levelToPower, levelToVolts, ohms } from '#compute';
 import { withLinkAmount } from '../../sheet/amount.ts';
-import { type Chain, chainOf } from '../../sheet/chain.ts';
+import type { Chain } from '../../sheet/chain.ts';
 import { clubSheet } from '../../sheet/club.ts';
+import { chainOf } from '../../sheet/evaluated-chain.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { powerText, powerWithEndsText } from '../../text/power-text.ts';

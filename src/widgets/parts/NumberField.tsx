@@ -11,7 +11,8 @@ export interface NumberFieldProps {
   /** The value as text, in the form the reader would type it. */
   readonly shown: string;
   readonly unit: string;
-  readonly read: (text: string) => Reading;
+  /** May load what it reads with, on first use. */
+  readonly read: (text: string) => Promise<Reading>;
   readonly onValue: (value: number) => void;
 }
 
@@ -21,18 +22,28 @@ export interface NumberFieldProps {
  */
 export function NumberField({ label, labelHidden = false, shown, unit, read, onValue }: NumberFieldProps) {
   const [draft, setDraft] = useState<string | undefined>(undefined);
-  const own = useRef(shown);
+  const [problem, setProblem] = useState<string | undefined>(undefined);
+  const typed = useRef('');
+  const editing = useRef(false);
   const id = useId();
   useEffect(() => {
-    if (shown !== own.current) setDraft(undefined);
-    own.current = shown;
+    if (editing.current) return;
+    setDraft(undefined);
+    setProblem(undefined);
   }, [shown]);
-  const reading = draft === undefined ? undefined : read(draft);
-  const problem = reading?.ok === false ? reading.problem : undefined;
-  const edit = (text: string): void => {
+  useEffect(() => {
+    editing.current = false;
+  });
+  const edit = async (text: string): Promise<void> => {
+    typed.current = text;
     setDraft(text);
-    const result = read(text);
-    if (result.ok) onValue(result.value);
+    const reading = await read(text);
+    // What was typed since then is read by its own turn.
+    if (typed.current !== text) return;
+    setProblem(reading.ok ? undefined : reading.problem);
+    if (!reading.ok) return;
+    editing.current = true;
+    onValue(reading.value);
   };
   return (
     <div class="number-field">

@@ -1,6 +1,6 @@
-import type { Interval, Result } from '#compute';
+import type { Interval } from '#compute';
 import type { BandRow } from '../../figures/reading-band.types.ts';
-import type { Chain, Rung } from '../../sheet/chain.ts';
+import type { BandChain, Cumulative, Rung } from '../../sheet/chain.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { levelText } from '../../text/quantity-text.ts';
@@ -10,9 +10,9 @@ export const DEFINITION_ID = 'definition';
 export const SOCKET_ID = 'socket';
 
 export interface BandRowOptions {
-  readonly chain: Chain;
+  readonly chain: BandChain;
   /** The chain before the last change, for the ghost. */
-  readonly before?: Chain | undefined;
+  readonly before?: BandChain | undefined;
   readonly showLimits: boolean;
   readonly showCurve: boolean;
   /** Whether the ends of strips can be dragged. */
@@ -36,7 +36,7 @@ const definitionRow = (): BandRow => ({
   handle: false,
 });
 
-function rungRow(rung: Rung, options: BandRowOptions): BandRow {
+function rungRow(rung: Rung<Cumulative>, options: BandRowOptions): BandRow {
   const { chain, before } = options;
   const dominant = rung.id === chain.dominantId;
   const ghost = before?.rungs.find(({ id }) => id === rung.id)?.cumulative;
@@ -51,7 +51,7 @@ function rungRow(rung: Rung, options: BandRowOptions): BandRow {
   };
 }
 
-function rungDetail({ link, id }: Rung, { result }: Chain, dominant: boolean): string {
+function rungDetail({ link, id }: Rung<Cumulative>, { result }: BandChain, dominant: boolean): string {
   const row = result.propagation.budget.find((candidate) => candidate.id === id);
   const adds = link ? statementText('shown', link) : row ? `u ${unsigned(row.standardUncertainty)}` : '';
   return dominant ? `adds ${adds} · most` : `adds ${adds}`;
@@ -77,13 +77,13 @@ function socketRow(options: BandRowOptions): BandRow {
 }
 
 /** Strip, end marks, curve and ghost of one cumulative result; nothing where nothing has been added yet. */
-function drawn(result: Result, ghost: Result | undefined, { showLimits, showCurve }: BandRowOptions) {
+function drawn(result: Cumulative, ghost: Cumulative | undefined, { showLimits, showCurve }: BandRowOptions) {
   const { propagation, worstCase, whole } = result;
   if (propagation.standardUncertainty === 0) return {};
   return {
     strip: propagation.interval,
     ...(showLimits && { limits: { ...worstCase.interval, open: worstCase.unlimited.length > 0 } }),
-    ...(showCurve && 'curve' in whole && { curve: whole.curve }),
+    ...(showCurve && whole && 'curve' in whole && { curve: whole.curve }),
     ...(ghost &&
       differs(ghost.propagation.interval, propagation.interval) && { ghost: ghost.propagation.interval }),
   };
@@ -96,7 +96,7 @@ const differs = (a: Interval, b: Interval): boolean =>
   Math.max(Math.abs(a.lower - b.lower), Math.abs(a.upper - b.upper)) > GHOST_LEAST_DB;
 
 /** The expanded uncertainty of a cumulative result as text; `exact` before anything is added. */
-export function bandText({ propagation: { expanded } }: Result): string {
+export function bandText({ propagation: { expanded } }: Pick<Cumulative, 'propagation'>): string {
   return expanded > 0
     ? plusMinusText('shown', { halfWidth: expanded, decimals: decimalsFor(expanded), unit: 'dB' })
     : 'exact';

@@ -1,19 +1,21 @@
 import { useMemo, useReducer } from 'preact/hooks';
-import { chainOf } from '../../sheet/chain.ts';
+import { bandChainOf } from '../../sheet/chain.ts';
+import type { Sheet } from '../../sheet/sheet.ts';
 import { Announcer } from '../parts/Announcer.tsx';
 import { BandFigure } from '../parts/BandFigure.tsx';
 import { bandRows } from '../parts/band-rows.ts';
 import { Answers } from './Answers.tsx';
-import { type Preset, presetSheet } from './presets.ts';
 import { RungControls } from './RungControls.tsx';
 import { Switches } from './Switches.tsx';
 import { halfSpanOf, initialState, reduceBand } from './state.ts';
 import { strings } from './strings.ts';
 import { useBandAddress } from './use-address.ts';
+import { useChain } from './use-chain.ts';
 import { summarise } from './words.ts';
 
 export interface ReadingBandWidgetProps {
-  readonly preset: Preset;
+  /** The prepared chain, handed in as data so that the page carries one chain and not all. */
+  readonly sheet: Sheet;
   /** Which parts beyond the strip are shown to begin with. */
   readonly showLimits?: boolean;
   readonly showCurve?: boolean;
@@ -26,19 +28,16 @@ export interface ReadingBandWidgetProps {
  * sure a reading is, and what improving another one would be worth.
  */
 export default function ReadingBandWidget({
-  preset,
+  sheet,
   showLimits = true,
   showCurve = false,
   instance,
 }: ReadingBandWidgetProps) {
-  const prepared = useMemo(
-    () => ({ sheet: presetSheet(preset), showLimits, showCurve }),
-    [preset, showLimits, showCurve],
-  );
+  const prepared = useMemo(() => ({ sheet, showLimits, showCurve }), [sheet, showLimits, showCurve]);
   const [state, send] = useReducer(reduceBand, prepared, initialState);
   const problems = useBandAddress({ state, send, prepared, instance });
-  const chain = chainOf(state.sheet);
-  const before = state.before && chainOf(state.before);
+  const chain = useChain(state.sheet, state.showCurve);
+  const before = state.before && bandChainOf(state.before);
   const summary = summarise(chain);
   return (
     <figure class="reading-band" id="figure">

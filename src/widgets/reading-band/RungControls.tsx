@@ -1,21 +1,21 @@
 import { amountOf } from '../../sheet/amount.ts';
-import type { Chain, Rung } from '../../sheet/chain.ts';
+import type { BandChain, Cumulative, Rung } from '../../sheet/chain.ts';
 import { percentText, quantityText } from '../../text/quantity-text.ts';
-import { readQuantity } from '../../text/read/quantity.ts';
 import { amountText, statedDecimals, statementText } from '../../text/statement-text.ts';
 import { bandText } from '../parts/band-rows.ts';
 import { NumberField } from '../parts/NumberField.tsx';
+import { readerOf } from '../parts/read-amount.ts';
 import { Slider } from '../parts/Slider.tsx';
 import { AMOUNT } from './spec.ts';
 import type { BandAction } from './state.ts';
 import { strings } from './strings.ts';
 
 interface RungControlsProps {
-  readonly chain: Chain;
+  readonly chain: BandChain;
   readonly send: (action: BandAction) => void;
 }
 
-const READ = { kind: 'halfWidthDb', min: AMOUNT.min, max: AMOUNT.max, decimals: AMOUNT.decimals } as const;
+const read = readerOf({ kind: 'halfWidthDb', min: AMOUNT.min, max: AMOUNT.max, decimals: AMOUNT.decimals });
 
 /** The figure's twin as a table: every rung with a slider and a field for what it adds, the band it leaves and its share. */
 export function RungControls({ chain, send }: RungControlsProps) {
@@ -43,7 +43,7 @@ export function RungControls({ chain, send }: RungControlsProps) {
   );
 }
 
-function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung }) {
+function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung<Cumulative> }) {
   const { link, id, cumulative } = rung;
   const share = chain.result.propagation.budget.find((row) => row.id === id)?.share ?? 0;
   if (link === undefined) return null;
@@ -68,7 +68,7 @@ function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung }) {
           labelHidden
           shown={amountText(amount)}
           unit="dB"
-          read={(text) => readQuantity(text, READ)}
+          read={read}
           onValue={set}
         />
       </td>

@@ -1,4 +1,4 @@
-import { type Chain, COVERAGE_FACTOR } from '../../sheet/chain.ts';
+import { type BandChain, COVERAGE_FACTOR } from '../../sheet/chain.ts';
 import type { BandAction, BandState } from './state.ts';
 import { strings } from './strings.ts';
 
@@ -9,7 +9,7 @@ export function Switches({
   send,
 }: {
   state: BandState;
-  chain: Chain;
+  chain: BandChain;
   send: (action: BandAction) => void;
 }) {
   const open = chain.result.worstCase.unlimited.length > 0;

@@ -1,6 +1,6 @@
 import { halfSpanFor } from '../../figures/reading-band.layout.ts';
 import { uncertaintyPerAmount, withLinkAmount } from '../../sheet/amount.ts';
-import { type Chain, COVERAGE_FACTOR, chainOf } from '../../sheet/chain.ts';
+import { type BandChain, bandChainOf, COVERAGE_FACTOR } from '../../sheet/chain.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 
 import { AMOUNT } from './spec.ts';
@@ -86,7 +86,7 @@ export function allowed(amount: number): number {
 
 /** The amount that makes the band at this rung as wide as the handle says: what is above it cannot be undone below. */
 function pulled(sheet: Sheet, { id, expandedDb }: { id: string; expandedDb: number }): Sheet {
-  const { rungs } = chainOf(sheet);
+  const { rungs } = bandChainOf(sheet);
   const index = rungs.findIndex((rung) => rung.id === id);
   const link = rungs[index]?.link;
   if (link === undefined || !Number.isFinite(expandedDb)) return sheet;
@@ -99,11 +99,11 @@ function pulled(sheet: Sheet, { id, expandedDb }: { id: string; expandedDb: numb
 /** Half of the axis that holds every band of the state and of its ghost. */
 export function halfSpanOf({ sheet, before, held }: BandState): number {
   if (held) return held.halfSpanDb;
-  return halfSpanFor(Math.max(reachOf(chainOf(sheet)), before ? reachOf(chainOf(before)) : 0));
+  return halfSpanFor(Math.max(reachOf(bandChainOf(sheet)), before ? reachOf(bandChainOf(before)) : 0));
 }
 
 /** How far from the estimate anything of a chain is drawn, in dB. */
-export function reachOf({ result }: Chain): number {
+export function reachOf({ result }: BandChain): number {
   const { lower, upper } = result.worstCase.interval;
   const ends = [lower, upper, result.propagation.interval.lower, result.propagation.interval.upper];
   return Math.max(0.1, ...ends.map((end) => Math.abs(end - result.estimate)));

@@ -1,6 +1,6 @@
 import { levelDbm, levelToPower } from '#compute';
 import { amountOf, withLinkAmount } from '../../sheet/amount.ts';
-import { type Chain, COVERAGE_FACTOR, chainOf } from '../../sheet/chain.ts';
+import { type BandChain, bandChainOf, COVERAGE_FACTOR } from '../../sheet/chain.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { powerWithEndsText } from '../../text/power-text.ts';
@@ -17,7 +17,7 @@ export interface Answer {
 const watts = (level: number): number => levelToPower(levelDbm(level));
 
 /** Level with its expanded uncertainty: `27.10 dBm ±0.69 dB`. */
-export function levelAnswer(style: Style, { result }: Chain): string {
+export function levelAnswer(style: Style, { result }: BandChain): string {
   const { expanded } = result.propagation;
   if (expanded === 0) return levelText(style, { levelDbm: result.estimate, decimals: 2 });
   const decimals = Math.min(Math.max(decimalsFor(expanded), 0), 4);
@@ -26,7 +26,7 @@ export function levelAnswer(style: Style, { result }: Chain): string {
 }
 
 /** The same in watts, its ends unequal: `513 mW, 438 to 601`. */
-export function wattsAnswer(style: Style, { result }: Chain): string {
+export function wattsAnswer(style: Style, { result }: BandChain): string {
   const { lower, upper } = result.propagation.interval;
   if (upper <= lower) return levelText(style, { levelDbm: result.estimate, decimals: 2 });
   return powerWithEndsText(style, {
@@ -37,11 +37,11 @@ export function wattsAnswer(style: Style, { result }: Chain): string {
 }
 
 /** What widens the band most, and what halving it would leave. */
-export function dominantAnswer(style: Style, chain: Chain): Answer {
+export function dominantAnswer(style: Style, chain: BandChain): Answer {
   const link = chain.sheet.links.find(({ id }) => id === chain.dominantId);
   if (link === undefined) return { figure: strings.nothingWidens, words: strings.nothingWidensWords };
   const share = Math.max(...chain.result.propagation.budget.map((row) => row.share));
-  const halved = chainOf(withLinkAmount(chain.sheet, link.id, amountOf(link.statement) / 2)).result
+  const halved = bandChainOf(withLinkAmount(chain.sheet, link.id, amountOf(link.statement) / 2)).result
     .propagation.expanded;
   const left = plusMinusText(style, { halfWidth: halved, decimals: decimalsFor(halved), unit: 'dB' });
   return {
@@ -51,7 +51,7 @@ export function dominantAnswer(style: Style, chain: Chain): Answer {
 }
 
 /** All three, for the page. */
-export function answersOf(chain: Chain): readonly Answer[] {
+export function answersOf(chain: BandChain): readonly Answer[] {
   return [
     { figure: levelAnswer('shown', chain), words: strings.expanded(COVERAGE_FACTOR) },
     { figure: wattsAnswer('shown', chain), words: strings.lopsided },
@@ -60,7 +60,7 @@ export function answersOf(chain: Chain): readonly Answer[] {
 }
 
 /** The settled state in one spoken sentence. */
-export function summarise(chain: Chain): string {
+export function summarise(chain: BandChain): string {
   const { figure } = dominantAnswer('spoken', chain);
   return `${levelAnswer('spoken', chain)}, ${wattsAnswer('spoken', chain)}. ${figure}.`;
 }

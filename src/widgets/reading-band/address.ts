@@ -1,0 +1,30 @@
+import { type Decoded, decode } from '../../address/decode.ts';
+import { encode } from '../../address/encode.ts';
+import { type AddressSpec, defaultState, type Fields, type StateOf } from '../../address/field-spec.ts';
+import { mergeQuery } from '../../address/merge.ts';
+
+/** What a query says about one widget. Never throws. */
+export const readQuery = (spec: AddressSpec, query: string, instance: string | undefined): Decoded<Fields> =>
+  decode(spec, query, instance);
+
+/** The query with this widget's part brought up to date; nothing where everything is as prepared. */
+export function queryWith({
+  spec,
+  state,
+  query: before,
+  instance,
+}: {
+  spec: AddressSpec;
+  state: StateOf<Fields>;
+  query: string;
+  instance: string | undefined;
+}): string {
+  const bare = encode(spec, defaultState(spec.fields), instance);
+  const own = encode(spec, state, instance);
+  const query = mergeQuery({
+    query: before,
+    encoded: own === bare ? '' : own,
+    ...(instance !== undefined && { instance }),
+  });
+  return query === '' ? '' : `?${query}`;
+}
