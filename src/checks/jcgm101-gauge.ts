@@ -51,11 +51,11 @@ export function gaugeBlock(): Check[] {
         figure('u', '36', 'nm', () => simulated().standardDeviation ?? Number.NaN),
         within(
           figure('99 % interval, lower end', '745', 'nm', () => simulated().symmetric.lower),
-          1,
+          1.5,
         ),
         within(
           figure('upper end', '932', 'nm', () => simulated().symmetric.upper),
-          1,
+          1.5,
         ),
       ],
       note: 'Propagation gives u = 32 nm: a t of few degrees of freedom spreads more than its scale, and the product terms of H.1.7 come on top.',
