@@ -55,15 +55,17 @@ function deposit(into: Float64Array, place: number, share: number): void {
   add(cell + 2, (t * t * t) / 6);
 }
 
-/** Shares from the quantile function: equal steps of share for what is bounded, nodes that follow the tails otherwise. */
+/** Shares from the quantile function: panels of two Gauss nodes for what is bounded, nodes that follow the tails otherwise. */
 function fillByQuantile({ part, centre, cells: { period, size } }: Placed, into: Float64Array): void {
   const width = period / size;
   const { lower, upper } = part.limits;
   if (Number.isFinite(upper - lower)) {
     const panels = Math.max(FEWEST_PANELS, Math.ceil((upper - lower) / width));
     for (let k = 0; k < 2 * panels; k++) {
-      const u = (k + (k % 2 === 0 ? 1 - GAUSS : GAUSS)) / (2 * panels);
-      deposit(into, (part.quantile(u) - centre) / width, 0.5 / panels);
+      const t = (k + (k % 2 === 0 ? 1 - GAUSS : GAUSS)) / (2 * panels);
+      // Ranks crowd at both ends, where quantiles may run like a square root: in t they are smooth.
+      const share = t * t * (3 - 2 * t);
+      deposit(into, (part.quantile(share) - centre) / width, (3 * t * (1 - t)) / panels);
     }
     return;
   }

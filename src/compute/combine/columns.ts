@@ -16,6 +16,7 @@ export interface Columns {
 
 /** Fills a column with values of a standard shape; other shapes are asked for one value at a time. */
 function drawStandard({ standard }: Member, z: Float64Array, { supply, table, random }: Source): Draw {
+  const { degreesOfFreedom } = standard;
   switch (standard.shape) {
     case 'normal':
       return () => fillNormal(z, supply, table);
@@ -25,16 +26,14 @@ function drawStandard({ standard }: Member, z: Float64Array, { supply, table, ra
       return () => fillTrapezoid(z, supply, { wide: 0.5, narrow: 0.5 });
     case 'arcsine':
       return () => fillArcsine(z, supply);
-    case 'student': {
-      const { degreesOfFreedom = Number.POSITIVE_INFINITY } = standard;
-      return () => fillStudent(z, supply, { degreesOfFreedom, table });
-    }
     case 'curvilinear':
       return () => fillCurvilinear(z, supply, 2 - standard.limit);
     default:
-      return () => {
-        for (let k = 0; k < z.length; k++) z[k] = standard.sample(random);
-      };
+      return degreesOfFreedom !== undefined && degreesOfFreedom >= 1
+        ? () => fillStudent(z, supply, degreesOfFreedom)
+        : () => {
+            for (let k = 0; k < z.length; k++) z[k] = standard.sample(random);
+          };
   }
 }
 
@@ -61,7 +60,7 @@ function correlatedIds(model: SumModel | FunctionModel): ReadonlySet<string> {
  * @throws RangeError if an input with a coefficient other than 0 is not normal, or has a cause as well.
  */
 export function columnsOf(model: SumModel | FunctionModel, rows: number, random: SeededRandom): Columns {
-  const source = { supply: wordsOf(random), table: zigguratTable(), random };
+  const source = { supply: wordsOf(random, rows), table: zigguratTable(), random };
   const columns = new Map<Input, Column>();
   const draws: Draw[] = [];
   const tied = correlatedIds(model);

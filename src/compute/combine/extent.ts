@@ -11,6 +11,8 @@ const HEAVY_BELOW = 40;
 const HEAVY_CORE = 8;
 /** Two long tails meet far out: the period must hold the slower one, for t of two degrees to 1e-6. */
 const TWO_HEAVY_CORE = 60;
+/** Standard deviations of the rest at which its own shape no longer shows in a long tail: the error falls as the fifth power. */
+const REST_REACH = 20;
 const FAR_SHARE = 1e-7;
 
 /** How wide a sum is, and how to cut it into a period. */
@@ -73,8 +75,9 @@ export function extentOf(parts: readonly Distribution[]): Extent {
   );
   const reach = tameReach + sumOf(wild.map(reachOf));
   const core = sumOf(heavy.map((part) => part.scale)) * (heavy.length > 1 ? TWO_HEAVY_CORE : HEAVY_CORE);
-  // With long tails the remainder of their treatment must die out within the period as well: twice the reach.
-  const half = heavy.length > 0 ? 2 * reach + core : 1.02 * reach;
+  // With long tails the remainder of their treatment must die out within the period as well.
+  const half =
+    heavy.length > 0 ? Math.max(2 * reach, REST_REACH * Math.sqrt(lightVariance)) + core : 1.02 * reach;
   return {
     centre: sumOf(parts.map(centreOf)),
     spread: Math.sqrt(lightVariance + sumOf(heavy.map((part) => part.scale ** 2))),

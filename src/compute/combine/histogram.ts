@@ -29,8 +29,9 @@ export function histogramOf(): Histogram {
       ends ??= endsOf(values);
       const { from, width } = ends;
       total += values.length;
-      for (let k = 0; k < values.length; k++) {
-        const bin = Math.floor(((values[k] as number) - from) / width);
+      const [count, perWidth] = [values.length, 1 / width];
+      for (let k = 0; k < count; k++) {
+        const bin = Math.floor(((values[k] as number) - from) * perWidth);
         if (bin >= 0 && bin < BINS) counts[bin] = (counts[bin] as number) + 1;
       }
     },

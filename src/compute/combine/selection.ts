@@ -8,13 +8,31 @@ export interface Tails {
 
 /** Values looked at to guess where a tail begins. */
 const PROBES = 4096;
-/** The guess is put this many standard deviations of its own too far in, so that it rarely has to be repeated. */
+/** The guess is put this many standard deviations of its own too far in, so that it hardly ever fails. */
 const MARGIN = 4;
 
-function guess(probes: Float64Array, part: number, widening: number): number {
+function guess(probes: Float64Array, part: number): number {
   const spread = Math.sqrt((part * (1 - part)) / probes.length);
-  const reach = Math.ceil((part + widening * MARGIN * spread) * probes.length);
+  const reach = Math.ceil((part + MARGIN * spread) * probes.length);
   return probes[Math.min(probes.length - 1, reach)] as number;
+}
+
+/** Gathers the values times `sign` up to an edge; undefined if they are not as many as wanted, or more than there is room for. */
+function gather(
+  values: Float64Array,
+  { sign, edge, count }: { sign: 1 | -1; edge: number; count: number },
+): Float64Array | undefined {
+  const total = values.length;
+  const room = Math.min(total, 3 * count + PROBES);
+  const gathered = new Float64Array(room);
+  let size = 0;
+  for (let k = 0; k < total; k++) {
+    const value = sign * (values[k] as number);
+    if (value > edge) continue;
+    if (size === room) return undefined;
+    gathered[size++] = value;
+  }
+  return size < count ? undefined : gathered.subarray(0, size).sort().slice(0, count);
 }
 
 /** The `count` smallest of the values times `sign`, in rising order: one pass gathers them, then only they are sorted. */
@@ -24,17 +42,15 @@ function smallest(values: Float64Array, count: number, sign: 1 | -1): Float64Arr
     { length: Math.ceil(values.length / stride) },
     (_, k) => sign * (values[k * stride] as number),
   ).sort();
-  const gathered = new Float64Array(values.length);
-  for (let widening = 1; ; widening *= 4) {
-    const edge = guess(probes, count / values.length, widening);
-    const all = edge === probes[probes.length - 1];
-    let size = 0;
-    for (let k = 0; k < values.length; k++) {
-      const value = sign * (values[k] as number);
-      if (value <= edge || all) gathered[size++] = value;
-    }
-    if (size >= count) return gathered.subarray(0, size).sort().slice(0, count);
-  }
+  const edge = guess(probes, count / values.length);
+  // The guess fails where values come in an order that misleads it, or many are equal: then all are sorted.
+  return (
+    gather(values, { sign, edge, count }) ??
+    values
+      .map((value) => sign * value)
+      .sort()
+      .slice(0, count)
+  );
 }
 
 /**

@@ -16,9 +16,14 @@ function addUp(model: SumModel, { columns }: Columns, out: Float64Array): void {
   });
   out.fill(constant);
   columns.forEach(({ z, scale }, i) => {
-    const factor = (model.sensitivities[i] as number) * scale;
-    for (let k = 0; k < out.length; k++) out[k] = (out[k] as number) + factor * (z[k] as number);
+    addScaled(out, z, (model.sensitivities[i] as number) * scale);
   });
+}
+
+/** Adds factor x z to each value. */
+function addScaled(out: Float64Array, z: Float64Array, factor: number): void {
+  const count = out.length;
+  for (let k = 0; k < count; k++) out[k] = (out[k] as number) + factor * (z[k] as number);
 }
 
 function evaluateEach(model: FunctionModel, { columns }: Columns, out: Float64Array): void {

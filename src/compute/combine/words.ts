@@ -5,13 +5,15 @@ export interface Words {
   readonly words: Int32Array;
   at: number;
   readonly random: SeededRandom;
+  /** Room for rows whose length is known beforehand. */
+  readonly room: Int32Array;
 }
 
 const ROW = 4096;
 
-/** An empty supply of words from a generator. */
-export function wordsOf(random: SeededRandom): Words {
-  return { words: new Int32Array(ROW), at: ROW, random };
+/** An empty supply of words from a generator, for rows of at most so many values. */
+export function wordsOf(random: SeededRandom, rows: number): Words {
+  return { words: new Int32Array(ROW), at: ROW, random, room: new Int32Array(Math.max(ROW, 2 * rows)) };
 }
 
 /** Draws a new row if fewer than `count` words are left; those left are dropped. */

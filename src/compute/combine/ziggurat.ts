@@ -4,6 +4,8 @@ const LAYERS = 256;
 /** Where the tail begins, and the area of each layer, for 256 layers (Marsaglia and Tsang 2000, table in the text). */
 const TAIL_FROM = 3.6541528853610088;
 const AREA = 4.92867323399e-3;
+/** Values whose layers come out of one word. */
+const GROUP = 4;
 const TO_UNIT = 2 ** -31;
 const HALF_STEP = 2 ** -32;
 
@@ -58,21 +60,25 @@ function atTheRim({ edge }: Ziggurat, layer: number, u: number, supply: Words): 
 export function fillNormal(out: Float64Array, supply: Words, table: Ziggurat): void {
   const { edge, inside } = table;
   const { words } = supply;
-  let k = 0;
-  while (k < out.length) {
-    ensure(supply, 5);
-    let layers = words[supply.at++] as number;
-    for (let part = 0; part < 4 && k < out.length; part++) {
-      ensure(supply, 1);
-      const u = (words[supply.at++] as number) * TO_UNIT + HALF_STEP;
+  const count = out.length;
+  for (let k = 0; k < count; ) {
+    ensure(supply, GROUP + 1);
+    let at = supply.at;
+    let layers = words[at++] as number;
+    for (let part = 0; part < GROUP && k < count; part++) {
+      const u = (words[at++] as number) * TO_UNIT + HALF_STEP;
       const layer = layers & 255;
       layers >>= 8;
       if (Math.abs(u) < (inside[layer] as number)) {
         out[k++] = u * (edge[layer] as number);
         continue;
       }
+      supply.at = at;
       const value = atTheRim(table, layer, u, supply);
       if (value !== undefined) out[k++] = value;
+      ensure(supply, GROUP);
+      at = supply.at;
     }
+    supply.at = at;
   }
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type StopRule, simulate, simulateAtOnce } from '../../../src/compute/combine/simulate.ts';
+import { simulate, simulateAtOnce } from '../../../src/compute/combine/simulate.ts';
+import type { StopRule } from '../../../src/compute/combine/simulation.ts';
 import { wholeDistribution } from '../../../src/compute/combine/whole-distribution.ts';
 import { arcsine } from '../../../src/compute/distribution/arcsine.ts';
 import { constant } from '../../../src/compute/distribution/constant.ts';
@@ -96,6 +97,13 @@ describe('a simulated sum', () => {
 
   test('without inputs is its constant', () => {
     expect(run(sumOf([], { constant: 4 }), { trials: 10 }).mean).toBe(4);
+  });
+
+  test('follows t of less than one degree too', () => {
+    const d = student({ location: 0, scale: 1, degreesOfFreedom: 0.7 });
+    const { symmetric } = run(sumOf([d]), { p: 0.5 });
+    expect(Math.abs(d.shareBelow(symmetric.upper) - 0.75)).toBeLessThan(0.005);
+    expect(Math.abs(d.shareBelow(symmetric.lower) - 0.25)).toBeLessThan(0.005);
   });
 
   test('leaves out what does not exist: mean and standard deviation of t', () => {
