@@ -25,11 +25,11 @@ export default defineConfig({
   fonts: [
     {
       provider: fontProviders.local(),
-      name: 'Source Sans 3',
+      name: 'Page One',
       cssVariable: '--font-body',
       fallbacks: ['system-ui', 'sans-serif'],
       options: {
-        variants: [{ src: ['./src/assets/fonts/source-sans-3.woff2'], weight: '400 700', style: 'normal' }],
+        variants: [{ src: ['./src/assets/fonts/page-one.woff2'], weight: '400 700', style: 'normal' }],
       },
     },
   ],

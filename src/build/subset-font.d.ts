@@ -1,7 +1,7 @@
 /** The part of subset-font that `fonts.mjs` uses; the package brings no types. */
 declare module 'subset-font' {
   interface Options {
-    readonly targetFormat: 'woff2';
+    readonly targetFormat: 'woff2' | 'truetype';
     readonly variationAxes?: Record<string, { readonly min: number; readonly max: number }>;
   }
   export default function subsetFont(

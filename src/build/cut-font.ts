@@ -1,0 +1,24 @@
+import subsetFont from 'subset-font';
+import { fontCharacters } from './font-characters.ts';
+
+/** The licence reserves the word "Source" for unmodified copies: a cut face needs a name of its own, as long as the old one. */
+const RESERVED = 'SourceSans3';
+const OWN = 'SitePageOne';
+
+const utf16 = (text: string): Buffer => Buffer.from(text, 'utf16le').swap16();
+
+/** Writes our own name over the reserved one; the copyright line, which names the reserved word as such, stays. */
+export function renamed(font: Uint8Array): Buffer {
+  const bytes = Buffer.from(font);
+  const [from, to] = [utf16(RESERVED), utf16(OWN)];
+  for (let at = bytes.indexOf(from); at !== -1; at = bytes.indexOf(from, at + from.length))
+    to.copy(bytes, at);
+  return bytes;
+}
+
+/** Source Sans 3 (OFL), cut to the characters and weights that the site uses, and renamed. The same input gives the same bytes. */
+export async function cutFont(face: Uint8Array): Promise<Uint8Array> {
+  const variationAxes = { wght: { min: 400, max: 700 } };
+  const cut = await subsetFont(face, fontCharacters(), { targetFormat: 'truetype', variationAxes });
+  return subsetFont(renamed(cut), fontCharacters(), { targetFormat: 'woff2' });
+}
