@@ -39,7 +39,15 @@ test('half of the source files have at most 60 lines', () => {
   expect(sorted[Math.floor(sorted.length / 2)]).toBeLessThanOrEqual(60);
 });
 
-test('the tests of the computation are at least twice as long as the computation', () => {
-  const tests = filesBelow('test/compute', ['.ts']);
-  expect(working(tests)).toBeGreaterThanOrEqual(2 * working(filesBelow('src/compute', ['.ts'])));
+/** Everything that holds the computation to something: its own tests, goldens, second opinions, and the published entries. */
+const PROOF = ['test/compute', 'test/published', 'test/golden', 'test/oracle', 'src/checks'];
+
+test('what proves the computation is at least twice as long as the computation', () => {
+  const proof = PROOF.flatMap((folder) => filesBelow(folder, ['.ts']));
+  expect(working(proof)).toBeGreaterThanOrEqual(2 * working(filesBelow('src/compute', ['.ts'])));
+});
+
+test('the tests as a whole are at least as long as the source, words and tables aside', () => {
+  const tests = filesBelow('test', ['.ts', '.tsx']);
+  expect(working(tests)).toBeGreaterThanOrEqual(working(sources.filter((file) => !isContent(file))));
 });
