@@ -7,6 +7,9 @@ import { isMember, quantileFromAbove } from './standard.ts';
 /** With less than this outside the domain, means run over the whole line; the cut changes nothing that is seen. */
 const CUT = 1e-10;
 
+/** With at least this share inside the domain, values outside are drawn anew; with less that would take too long. */
+const REJECT_ABOVE = 0.5;
+
 /** A strictly monotone function with what its distribution needs. */
 export interface Transform {
   /** The shape of x. */
@@ -139,6 +142,11 @@ export function transformed(transform: Transform): Distribution {
       if (share === 1) return limits.upper;
       return fromShare(rising ? share : 1 - share);
     },
-    sample: (random) => (part.size === 1 ? forward(of.sample(random)) : fromShare(random())),
+    sample: (random) => {
+      if (part.size < REJECT_ABOVE) return fromShare(random() || 2 ** -54);
+      let x = of.sample(random);
+      while (!(x >= part.limits.lower && x <= part.limits.upper)) x = of.sample(random);
+      return forward(x);
+    },
   };
 }

@@ -5,6 +5,8 @@ import { scaled } from '../../../src/compute/distribution/scaled.ts';
 import { anyShape, anySymmetric } from './shapes.ts';
 
 const share = fc.double({ min: 1e-6, max: 1 - 1e-6, noNaN: true });
+/** Not so near 0 or 1 that the rounding of 1 - p shows in a long tail. */
+const middling = fc.double({ min: 0.01, max: 0.99, noNaN: true });
 const widthOf = (d: Distribution) => d.quantile(0.75) - d.quantile(0.25);
 
 describe('every shape', () => {
@@ -149,7 +151,7 @@ describe('every symmetric shape', () => {
 describe('scaling', () => {
   test('moves every quantile by the same rule, mirrored for a negative factor', () => {
     fc.assert(
-      fc.property(anyShape, share, fc.constantFrom(-3, -1, 0.25, 2), (d, p, factor) => {
+      fc.property(anyShape, middling, fc.constantFrom(-3, -1, 0.25, 2), (d, p, factor) => {
         const other = scaled(d, { factor, shift: -1 });
         const mirrored = factor < 0 ? 1 - p : p;
         const wanted = factor * d.quantile(p) - 1;

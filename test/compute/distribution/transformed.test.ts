@@ -107,6 +107,24 @@ describe('a domain', () => {
     expect(d.sample(() => 0.5)).toBeCloseTo(Math.log(1.5), 14);
   });
 
+  test('draws anew what falls outside, or by quantile where little lies inside', () => {
+    const draws = [0.1, 0.3, 0.75];
+    const much = transformed({
+      of: rectangular({ lower: -1, upper: 3 }),
+      ...logarithm,
+      domain: { lower: 0.5, upper: 3 },
+    });
+    // -0.6 and 0.2 lie outside, 2 inside.
+    expect(much.sample(() => draws.shift() ?? 0)).toBeCloseTo(Math.LN2, 14);
+    const little = transformed({
+      of: normal({ mean: 0, standardDeviation: 1 }),
+      ...logarithm,
+      domain: { lower: 2, upper: 3 },
+    });
+    expect(little.sample(() => 0)).toBeCloseTo(Math.LN2, 10);
+    expect(little.sample(() => 0.999999999)).toBeLessThan(Math.log(3));
+  });
+
   test('with a fat tail across it, every quantile stays a number', () => {
     const d = inDecibels(student({ location: 0, scale: 0.3, degreesOfFreedom: 1 }));
     for (const p of [1e-9, 0.01, 0.5, 0.99, 1 - 1e-9]) expect(Number.isFinite(d.quantile(p))).toBe(true);
