@@ -18,5 +18,6 @@ export function hasSettled(blocks: readonly BlockFigures[], tolerance: number): 
 
 /** Trials to a block (JCGM 101, 7.9.4 b): 10 000, or 100/(1 - p) rounded up if that is more. */
 export function blockTrials(coverageProbability: number): number {
-  return Math.max(10000, Math.ceil(100 / (1 - coverageProbability)));
+  // 1 - 0.9999 is not quite 0.0001: a millionth less, so that rounding adds no trial.
+  return Math.max(10000, Math.ceil(100 / (1 - coverageProbability) - 1e-6));
 }
