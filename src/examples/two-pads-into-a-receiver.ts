@@ -9,9 +9,9 @@ export const twoPadsIntoAReceiver: Example = {
   slug: 'two-pads-into-a-receiver',
   title: 'Two pads into a receiver',
   summary:
-    'A receiver shows −13.4 dBm behind two 20 dB pads. What leaves the transmitter, how sure is it, and is it in specification?',
+    'A receiver shows −13.4\u00a0dBm behind two 20 dB pads. What leaves the transmitter, how sure is it, and is it in specification?',
   question:
-    'My kit transmitter is specified 27 dBm ± 1.5 dB. I put two 20 dB pads and a short cable between it and my receiver, and the receiver’s display says −13.4 dBm. What does it really put out, and is that good enough?',
+    'My kit transmitter is specified 27\u00a0dBm ±1.5\u00a0dB. I put two 20 dB pads and a short cable between it and my receiver, and the receiver’s display says −13.4\u00a0dBm. What does it really put out, and is that good enough?',
   method:
     'Pads and cable into a receiver. Everything adds in decibels, so the sum is propagated in decibels; watts come last, end by end.',
   sheet: twoPadsSheet,

@@ -52,19 +52,25 @@ function Axes({ drawing }: { drawing: BandDrawing }) {
         class="band-axis"
         d={`M${x0} ${axisTop}H${x1}M${x0} ${axisBottom}H${x1}${stubs(powers, axisTop, -6)}${stubs(levels, axisBottom, 6)}`}
       />
-      {powers.map((tick, index) => (
-        <text key={tick.value} x={tick.x} y={axisTop - 12} class="band-tick">
-          {power.texts[index]}
-        </text>
-      ))}
+      {powers.map(
+        (tick, index) =>
+          tick.named && (
+            <text key={tick.value} x={tick.x} y={axisTop - 12} class="band-tick">
+              {power.texts[index]}
+            </text>
+          ),
+      )}
       <text x={unit.x} y={unit.above(axisTop)} class={unit.className}>
         {power.unit}
       </text>
-      {levels.map((tick) => (
-        <text key={tick.value} x={tick.x} y={axisBottom + measures.tickDrop} class="band-tick">
-          {numberText('shown', { value: tick.value, decimals: tick.decimals })}
-        </text>
-      ))}
+      {levels.map(
+        (tick) =>
+          tick.named && (
+            <text key={tick.value} x={tick.x} y={axisBottom + measures.tickDrop} class="band-tick">
+              {numberText('shown', { value: tick.value, decimals: tick.decimals })}
+            </text>
+          ),
+      )}
       <text x={unit.x} y={unit.below(axisBottom)} class={unit.className}>
         dBm
       </text>
@@ -75,11 +81,11 @@ function Axes({ drawing }: { drawing: BandDrawing }) {
 }
 
 /** Where a unit is written: beyond the end of its axis where there is room, else on a line of its own. */
-function unitPlace({ axis, unitBeside, tickDrop }: BandDrawing['measures']) {
+function unitPlace({ axis, unitBeside, tickDrop, tickRoom }: BandDrawing['measures']) {
   const below = (y: number): number => y + tickDrop + (unitBeside ? 0 : 18);
   const above = (y: number): number => y - (unitBeside ? 12 : 30);
   return unitBeside
-    ? { x: axis[1] + 12, className: 'band-unit', above, below }
+    ? { x: axis[1] + tickRoom / 2, className: 'band-unit', above, below }
     : { x: axis[1], className: 'band-unit anchor-end', above, below };
 }
 
@@ -120,7 +126,7 @@ function besideStrips(x: number, inward: number, { rows, measures }: BandDrawing
 function Rail({ drawing }: { drawing: BandDrawing }) {
   const { rows, measures } = drawing;
   const x = measures.labelX - 18 > 0 ? measures.labelX - 18 : 6;
-  const ys = rows.map(({ y }) => y + measures.labelY - 5);
+  const ys = rows.map(({ y }) => y + measures.labelY - measures.knotRise);
   const first = ys[0];
   const last = ys.at(-1);
   if (first === undefined || last === undefined) return null;

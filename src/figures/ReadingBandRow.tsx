@@ -6,10 +6,10 @@ import type { Bar, Magnifier, RowDrawing } from './reading-band.types.ts';
 const MARK_REACH = 4;
 /** How far the barbs of an open end mark point outwards. */
 const BARB = 7;
-/** Between the end of a strip and its knob, so that the end stays in sight. */
-const KNOB_GAP = 1;
-/** A pointer may take hold this far around the middle of a handle: 44 px across on the smallest screen. */
-const GRIP_RADIUS = 24;
+/** Between the lower edge of a strip and the knob that hangs from its end, so that end and end marks stay in sight. */
+const KNOB_GAP = 4;
+/** A pointer may take hold this far around the middle of a handle: 44 px across where the figure is smallest. */
+const GRIP_RADIUS = 25;
 
 /** One rung: words, strip, end marks, curve, ghost, magnified copy and handle. */
 export function ReadingBandRow({ drawing, measures }: { drawing: RowDrawing; measures: BandMeasures }) {
@@ -47,23 +47,9 @@ export function ReadingBandRow({ drawing, measures }: { drawing: RowDrawing; mea
           height={measures.stripHeight + 6}
         />
       )}
-      {magnifier && (
-        <Magnified
-          magnifier={magnifier}
-          bottom={top + measures.stripHeight}
-          height={measures.stripHeight * 0.7}
-        />
-      )}
+      {magnifier && <Magnified magnifier={magnifier} top={top} measures={measures} />}
       {row.handle && handleX !== undefined && (
-        <g
-          data-handle={row.id}
-          data-end={handleX}
-          class="band-handle"
-          transform={`translate(${coordinate(handleX + measures.handleRadius + KNOB_GAP)} ${middle})`}
-        >
-          <circle class="band-grip" r={GRIP_RADIUS} />
-          <circle class="band-knob" r={measures.handleRadius} />
-        </g>
+        <Handle id={row.id} x={handleX} bottom={top + measures.stripHeight} radius={measures.handleRadius} />
       )}
     </g>
   );
@@ -119,16 +105,49 @@ function EndMarks({ marks, bar, middle, reach }: EndMarksProps) {
   );
 }
 
-/** The hair-thin strip again, widened by the factor written beside it. */
-function Magnified({ magnifier, bottom, height }: { magnifier: Magnifier; bottom: number; height: number }) {
+interface HandleProps {
+  readonly id: string;
+  /** The end of the strip that the handle moves. */
+  readonly x: number;
+  readonly bottom: number;
+  readonly radius: number;
+}
+
+/** A knob that hangs from the end of a strip by a short line. */
+function Handle({ id, x, bottom, radius }: HandleProps) {
+  return (
+    <g
+      data-handle={id}
+      data-end={x}
+      class="band-handle"
+      transform={`translate(${x} ${bottom + KNOB_GAP + radius})`}
+    >
+      <circle class="band-grip" r={GRIP_RADIUS} />
+      <path class="band-stem" d={`M0 ${-radius}v${-KNOB_GAP}`} />
+      <circle class="band-knob" r={radius} />
+    </g>
+  );
+}
+
+/** The hair-thin strip again, beside it and widened by the factor written next to it. */
+function Magnified({
+  magnifier,
+  top,
+  measures,
+}: {
+  magnifier: Magnifier;
+  top: number;
+  measures: BandMeasures;
+}) {
   const { x, width, from, factor } = magnifier;
-  const y = bottom + 5;
-  const fan = `M${from.x} ${bottom}L${x} ${y}M${from.x + from.width} ${bottom}L${x + width} ${y}`;
+  const bottom = top + measures.stripHeight;
+  const right = coordinate(x + width);
+  const fan = `M${from.x} ${top + 3}L${right} ${top}M${from.x} ${bottom - 3}L${right} ${bottom}`;
   return (
     <>
       <path class="band-fan" d={fan} />
-      <rect class="band-magnified" x={x} y={y} width={width} height={height} />
-      <text x={x - 6} y={y + height} class="band-factor">
+      <rect class="band-magnified" x={x} y={top} width={width} height={measures.stripHeight} />
+      <text x={x - 6} y={bottom - 1} class="band-factor">
         {`×${factor}`}
       </text>
     </>

@@ -36,14 +36,17 @@ export const levelTicks = ({
   count: number;
 }): number[] => ticks(lower, upper, count);
 
-/** Drops the ticks whose text would touch the one kept before them. */
-export function spaced<T extends { readonly x: number }>(marks: readonly T[], least: number): T[] {
-  const kept: T[] = [];
-  for (const mark of marks) {
-    const before = kept.at(-1);
-    if (before === undefined || mark.x - before.x >= least) kept.push(mark);
-  }
-  return kept;
+/** Says of each tick whether it is named: not where its text would touch the one named before it. */
+export function spaced<T extends { readonly x: number }>(
+  marks: readonly T[],
+  least: number,
+): (T & { readonly named: boolean })[] {
+  let last = Number.NEGATIVE_INFINITY;
+  return marks.map((mark) => {
+    const named = mark.x - last >= least;
+    if (named) last = mark.x;
+    return { ...mark, named };
+  });
 }
 
 /** Decimals that tell neighbouring ticks apart, 0 to 4. */

@@ -30,6 +30,8 @@ export interface BandMeasures {
   /** Whether there is room for a unit beyond the end of its axis. */
   readonly unitBeside: boolean;
   readonly handleRadius: number;
+  /** From the baseline of a label up to its knot on the rail. */
+  readonly knotRise: number;
 }
 
 const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
@@ -53,11 +55,12 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     showDetail: true,
     tickDrop: 22,
     unitBeside: true,
-    handleRadius: 10,
+    handleRadius: 9,
+    knotRise: 5,
   },
   narrow: {
     width: 300,
-    axis: [8, 292],
+    axis: [16, 284],
     head: 48,
     foot: 48,
     rowPitch: 84,
@@ -75,11 +78,12 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     showDetail: true,
     tickDrop: 21,
     unitBeside: false,
-    handleRadius: 10,
+    handleRadius: 8,
+    knotRise: 5,
   },
   stage: {
     width: 1000,
-    axis: [392, 832],
+    axis: [408, 836],
     head: 62,
     foot: 52,
     rowPitch: 52,
@@ -92,12 +96,13 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     numberX: 1000,
     numberAnchor: 'end',
     numberY: 38,
-    tickRoom: 110,
+    tickRoom: 84,
     tickCount: 4,
     showDetail: false,
     tickDrop: 38,
     unitBeside: true,
-    handleRadius: 14,
+    handleRadius: 11,
+    knotRise: 11,
   },
 };
 

@@ -6,7 +6,9 @@ import type { BandRow, Bar, Magnifier, RowDrawing } from './reading-band.types.t
 /** Thinner than this and the eye cannot see that there is a band: a magnified copy is drawn beside it. */
 const LEAST_VISIBLE_WIDTH = 12;
 /** What a magnified copy may fill of the axis. */
-const MAGNIFIED_SHARE = 0.4;
+const MAGNIFIED_SHARE = 0.28;
+/** Between a hair-thin strip and its magnified copy. */
+const MAGNIFIER_GAP = 26;
 
 interface RowContext {
   readonly row: BandRow;
@@ -53,14 +55,14 @@ function marksOf(limits: Interval & { open: boolean }, scale: LinearScale, withi
   };
 }
 
-/** A copy of a hair-thin strip, wider by a power of ten, about the same middle. */
+/** A copy of a hair-thin strip, wider by a power of ten, to its left: below the strip hangs its knob, above stands its curve. */
 function magnifierOf(bar: Bar, measures: BandMeasures): Magnifier | undefined {
   if (bar.width >= LEAST_VISIBLE_WIDTH || bar.width <= 0) return undefined;
   const room = (measures.axis[1] - measures.axis[0]) * MAGNIFIED_SHARE;
   const factor = 10 ** Math.floor(Math.log10(room / bar.width));
   if (factor < 10) return undefined;
-  const width = bar.width * factor;
-  return { factor, from: bar, x: coordinate(bar.x + bar.width / 2 - width / 2), width: coordinate(width) };
+  const width = coordinate(bar.width * factor);
+  return { factor, from: bar, x: coordinate(bar.x - MAGNIFIER_GAP - width), width };
 }
 
 /**

@@ -58,6 +58,8 @@ export interface Tick {
   readonly x: number;
   readonly value: number;
   readonly decimals: number;
+  /** Whether there is room for its number; each tick has its stub. */
+  readonly named: boolean;
 }
 
 export interface BandDrawing {

@@ -1,6 +1,7 @@
-import { withLinkAmount } from '../sheet/amount.ts';
+import { amountOf, withLinkAmount } from '../sheet/amount.ts';
 import { clubSheet } from '../sheet/club.ts';
 import { chainOf } from '../sheet/evaluated-chain.ts';
+import type { Link, Sheet } from '../sheet/sheet.ts';
 import { plusMinusText } from '../text/deviation-text.ts';
 import { decimalsFor } from '../text/place.ts';
 import { percentText } from '../text/quantity-text.ts';
@@ -12,9 +13,16 @@ const band = (halfWidth: number): string =>
 const share = (value: number): string =>
   percentText('shown', { percent: 100 * value, decimals: value < 0.01 ? 2 : 0 });
 
+function linkNamed({ links }: Sheet, id: string): Link {
+  const link = links.find((candidate) => candidate.id === id);
+  if (link === undefined)
+    throw new RangeError(`linkNamed: the sheet must have the link, got ${JSON.stringify(id)}`);
+  return link;
+}
+
 /** The guess that opens the lesson on the chain: which rung decides? */
-export function weakestRung(): Question {
-  const chain = chainOf(clubSheet());
+export function weakestRung(sheet: Sheet = clubSheet()): Question {
+  const chain = chainOf(sheet);
   const shareOf = (id: string): string =>
     share(chain.result.propagation.budget.find((row) => row.id === id)?.share ?? 0);
   return {
@@ -36,7 +44,7 @@ export function weakestRung(): Question {
       {
         id: 'c',
         text: 'The lent power meter.',
-        reply: `It is the second largest, with ${shareOf('meter')}.`,
+        reply: `It brings ${shareOf('meter')} of the variance.`,
       },
       {
         id: 'd',
@@ -48,20 +56,19 @@ export function weakestRung(): Question {
 }
 
 /** The check that closes it: an uncertainty on a certificate already holds everything above it. */
-export function certificateTwice(): Question {
-  const sheet = clubSheet();
+export function certificateTwice(sheet: Sheet = clubSheet()): Question {
   const own = {
     ...sheet,
     links: sheet.links.filter(({ id }) => !['national', 'laboratory', 'meter'].includes(id)),
   };
   const certificate = { form: 'expanded', expanded: 0.3, coverageFactor: 2 } as const;
-  const meter = sheet.links.find(({ id }) => id === 'meter');
-  if (meter === undefined) throw new RangeError('certificateTwice: the club sheet must have a meter');
+  const meter = linkNamed(sheet, 'meter');
   const once = { ...own, links: [{ ...meter, statement: certificate }, ...own.links] };
   const expanded = (candidate: typeof sheet): number => chainOf(candidate).result.propagation.expanded;
   const right = expanded(once);
-  const added = right + 0.06 + 0.02;
-  const halfPad = expanded(withLinkAmount(once, 'pad', 0.25));
+  const stated = (id: string): number => amountOf(linkNamed(sheet, id).statement);
+  const added = right + stated('laboratory') + stated('national');
+  const halfPad = expanded(withLinkAmount(once, 'pad', stated('pad') / 2));
   return {
     id: 'chain-certificate-once',
     stem: `The lent meter comes back with a certificate: U = ${band(0.3).slice(1)}, k = 2, traceable to the national standard. Mismatch, pad and coax stay as they are. Which expanded uncertainty (k = 2) belongs to the reading at the socket?`,

@@ -2,7 +2,9 @@
 const CLICKER: Readonly<Record<string, number>> = { PageDown: 1, PageUp: -1 };
 /** Keys that move where no control has the focus. */
 const ARROWS: Readonly<Record<string, number>> = { ArrowRight: 1, ' ': 1, ArrowLeft: -1 };
-const CONTROLS = 'input, select, textarea, button, a, summary, [contenteditable]';
+const CONTROLS = 'input, select, textarea, [contenteditable]';
+/** What is pressed by the space bar and leaves the other keys to the deck. */
+const PRESSED = 'button, a, summary';
 
 /** Which slide a key leads to, or undefined if it moves nothing. Pure, so that a test can press every key. */
 export function slideAfter({
@@ -67,7 +69,9 @@ interface Deck {
 
 function onKey(event: KeyboardEvent, { at, count, show }: Deck): void {
   if (event.ctrlKey || event.metaKey || event.altKey) return;
-  const inControl = event.target instanceof Element && event.target.closest(CONTROLS) !== null;
+  const within = (what: string): boolean =>
+    event.target instanceof Element && event.target.closest(what) !== null;
+  const inControl = within(CONTROLS) || (event.key === ' ' && within(PRESSED));
   if (!inControl && (event.key === 'b' || event.key === '.')) {
     document.documentElement.classList.toggle('blank');
     event.preventDefault();

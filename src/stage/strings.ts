@@ -6,5 +6,5 @@ export const strings = {
   prepared: 'Reset',
   back: 'Back',
   on: 'On',
-  leave: 'Leave the stage',
+  leave: 'Leave',
 } as const;

@@ -57,19 +57,20 @@ describe('ticks in levels', () => {
 });
 
 describe('room between the texts of ticks', () => {
-  it('is kept by dropping the later of two that would touch', () => {
+  it('is kept by leaving the later of two that would touch without its text', () => {
     expect(spaced([{ x: 0 }, { x: 30 }, { x: 50 }, { x: 101 }], 50)).toEqual([
-      { x: 0 },
-      { x: 50 },
-      { x: 101 },
+      { x: 0, named: true },
+      { x: 30, named: false },
+      { x: 50, named: true },
+      { x: 101, named: true },
     ]);
   });
 
-  it('leaves ticks that have room as they are', () => {
+  it('lets all be named that have room', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 20 }), (count) => {
         const marks = Array.from({ length: count }, (_, index) => ({ x: index * 40 }));
-        expect(spaced(marks, 40)).toEqual(marks);
+        expect(spaced(marks, 40)).toEqual(marks.map((mark) => ({ ...mark, named: true })));
       }),
     );
   });

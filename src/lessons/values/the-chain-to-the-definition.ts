@@ -1,6 +1,6 @@
 import { gainDb, heatInPad, levelDbm, levelToPower, levelToVolts, ohms } from '#compute';
-import { withLinkAmount } from '../../sheet/amount.ts';
-import type { Chain } from '../../sheet/chain.ts';
+import { amountOf, withLinkAmount } from '../../sheet/amount.ts';
+import { type Chain, COVERAGE_PROBABILITY, type Rung } from '../../sheet/chain.ts';
 import { clubSheet } from '../../sheet/club.ts';
 import { chainOf } from '../../sheet/evaluated-chain.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
@@ -22,7 +22,7 @@ export function chainValues(): Readonly<Record<string, () => string>> {
     level: () => levelText('shown', { levelDbm: result.estimate, decimals: 1 }),
     nationalBand: () => bandAt(chain, 'national'),
     laboratoryBand: () => bandAt(chain, 'laboratory'),
-    laboratoryAdds: () => band(0.06),
+    laboratoryAdds: () => band(amountAt(chain, 'laboratory')),
     meterBand: () => bandAt(chain, 'meter'),
     socketBand: () => band(result.propagation.expanded),
     worstCase: () => band((result.worstCase.interval.upper - result.worstCase.interval.lower) / 2),
@@ -39,7 +39,10 @@ export function chainValues(): Readonly<Record<string, () => string>> {
     upperVolts: () => volts(chain.sheet.specification.upper ?? NOMINAL_DBM),
     padHeat: () =>
       powerText('shown', {
-        powerW: heatInPad({ power: levelToPower(levelDbm(NOMINAL_DBM)), gain: gainDb(-20) }),
+        powerW: heatInPad({
+          power: levelToPower(levelDbm(chain.sheet.specification.upper ?? NOMINAL_DBM)),
+          gain: gainDb(-20),
+        }),
         digits: 3,
       }),
   };
@@ -48,21 +51,29 @@ export function chainValues(): Readonly<Record<string, () => string>> {
 const band = (halfWidth: number): string =>
   plusMinusText('shown', { halfWidth, decimals: decimalsFor(halfWidth), unit: 'dB' });
 
-function bandAt({ rungs }: Chain, id: string): string {
+function rungAt({ rungs }: Chain, id: string): Rung {
   const rung = rungs.find((candidate) => candidate.id === id);
   if (rung === undefined)
     throw new RangeError(`chainValues: a rung must have the id, got ${JSON.stringify(id)}`);
-  return band(rung.cumulative.propagation.expanded);
+  return rung;
+}
+
+const bandAt = (chain: Chain, id: string): string => band(rungAt(chain, id).cumulative.propagation.expanded);
+
+function amountAt(chain: Chain, id: string): number {
+  const { link } = rungAt(chain, id);
+  return link ? amountOf(link.statement) : 0;
 }
 
 const largestShare = ({ result }: Chain): number =>
   Math.max(...result.propagation.budget.map(({ share }) => share));
 
-/** Half of the interval that holds the middle 95 %, as the prose says. */
+/** Half of the interval that holds the middle of the whole distribution, as large a share as the strip stands for. */
 function wholeHalfWidth({ result }: Chain): number {
   if ('unavailable' in result.whole)
     throw new RangeError(`chainValues: the whole distribution is needed, got ${result.whole.unavailable}`);
-  return (result.whole.quantile(0.975) - result.whole.quantile(0.025)) / 2;
+  const tail = (1 - COVERAGE_PROBABILITY) / 2;
+  return (result.whole.quantile(1 - tail) - result.whole.quantile(tail)) / 2;
 }
 
 const volts = (level: number): string =>

@@ -19,8 +19,10 @@ export default function Choice({ question, use }: ChoiceProps) {
   const words = strings[use];
   useEffect(() => {
     const kept = use === 'guess' ? keptGuess(question.id) : undefined;
-    if (kept !== undefined) send({ type: 'recall', option: kept });
-  }, [question.id, use]);
+    // A guess at an option that the question no longer has is no guess.
+    if (question.options.some(({ id }) => id === kept) && kept !== undefined)
+      send({ type: 'recall', option: kept });
+  }, [question, use]);
   const chosen = chosenOption(question, state);
   const give = (): void => {
     send({ type: 'give' });

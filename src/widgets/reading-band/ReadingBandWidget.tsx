@@ -19,6 +19,8 @@ export interface ReadingBandWidgetProps {
   /** Which parts beyond the strip are shown to begin with. */
   readonly showLimits?: boolean;
   readonly showCurve?: boolean;
+  /** Whether the three answers stand below the figure; not where the page gives them already. */
+  readonly answers?: boolean;
   /** Name of this widget in the address, where two share a page. */
   readonly instance?: string;
 }
@@ -31,6 +33,7 @@ export default function ReadingBandWidget({
   sheet,
   showLimits = true,
   showCurve = false,
+  answers = true,
   instance,
 }: ReadingBandWidgetProps) {
   const prepared = useMemo(() => ({ sheet, showLimits, showCurve }), [sheet, showLimits, showCurve]);
@@ -59,7 +62,7 @@ export default function ReadingBandWidget({
         onRelease={() => send({ type: 'release' })}
         onCancel={() => send({ type: 'cancel' })}
       />
-      <Answers chain={chain} />
+      {answers && <Answers chain={chain} />}
       <Switches state={state} chain={chain} send={send} />
       <RungControls chain={chain} send={send} />
       <p class="needs-script">

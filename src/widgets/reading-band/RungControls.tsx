@@ -53,24 +53,26 @@ function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung<Cumulat
   return (
     <tr>
       <th scope="row">{link.label}</th>
-      <td class="rung-control">
+      <td>
         <span class="print-only">{statementText('shown', link)}</span>
-        <Slider
-          label={strings.slider(link.label)}
-          labelHidden
-          {...AMOUNT}
-          value={amount}
-          valueText={spoken}
-          onValue={set}
-        />
-        <NumberField
-          label={strings.field(link.label)}
-          labelHidden
-          shown={amountText(amount)}
-          unit="dB"
-          read={read}
-          onValue={set}
-        />
+        <div class="rung-control">
+          <Slider
+            label={strings.slider(link.label)}
+            labelHidden
+            {...AMOUNT}
+            value={amount}
+            valueText={spoken}
+            onValue={set}
+          />
+          <NumberField
+            label={strings.field(link.label)}
+            labelHidden
+            shown={amountText(amount)}
+            unit="dB"
+            read={read}
+            onValue={set}
+          />
+        </div>
       </td>
       <td class="number" data-label={strings.bandColumn}>
         {bandText(cumulative)}

@@ -3,7 +3,7 @@ import { amountOf, withLinkAmount } from '../../sheet/amount.ts';
 import { type BandChain, bandChainOf, COVERAGE_FACTOR } from '../../sheet/chain.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
-import { powerWithEndsText } from '../../text/power-text.ts';
+import { powerText, powerWithEndsText } from '../../text/power-text.ts';
 import { levelText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import { strings } from './strings.ts';
@@ -28,7 +28,7 @@ export function levelAnswer(style: Style, { result }: BandChain): string {
 /** The same in watts, its ends unequal: `513 mW, 438 to 601`. */
 export function wattsAnswer(style: Style, { result }: BandChain): string {
   const { lower, upper } = result.propagation.interval;
-  if (upper <= lower) return levelText(style, { levelDbm: result.estimate, decimals: 2 });
+  if (upper <= lower) return powerText(style, { powerW: watts(result.estimate), digits: 3 });
   return powerWithEndsText(style, {
     powerW: watts(result.estimate),
     lowerW: watts(lower),
@@ -52,9 +52,13 @@ export function dominantAnswer(style: Style, chain: BandChain): Answer {
 
 /** All three, for the page. */
 export function answersOf(chain: BandChain): readonly Answer[] {
+  const exact = chain.result.propagation.expanded === 0;
   return [
-    { figure: levelAnswer('shown', chain), words: strings.expanded(COVERAGE_FACTOR) },
-    { figure: wattsAnswer('shown', chain), words: strings.lopsided },
+    {
+      figure: levelAnswer('shown', chain),
+      words: exact ? strings.exact : strings.expanded(COVERAGE_FACTOR),
+    },
+    { figure: wattsAnswer('shown', chain), words: exact ? strings.same : strings.lopsided },
     dominantAnswer('shown', chain),
   ];
 }
