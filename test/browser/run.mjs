@@ -3,7 +3,7 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
 import { serveSite } from '../../src/build/site-server.ts';
-import { underBase } from '../site/under-base.mjs';
+import { built, underBase } from '../site/under-base.mjs';
 import { ensureChromium } from './chromium.mjs';
 
 const here = fileURLToPath(new URL('.', import.meta.url));
@@ -11,7 +11,7 @@ const playwright = fileURLToPath(new URL('../../node_modules/.bin/playwright', i
 const host = '127.0.0.1';
 
 const sites = [
-  await serveSite({ directory: '.site', base: '/', host, port: 0 }),
+  await serveSite({ ...built, host, port: 0 }),
   await serveSite({ ...underBase, host, port: 0 }),
 ];
 const env = {

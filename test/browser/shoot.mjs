@@ -4,6 +4,7 @@ import { mkdir } from 'node:fs/promises';
 import { parseArgs } from 'node:util';
 import { chromium } from '@playwright/test';
 import { serveSite } from '../../src/build/site-server.ts';
+import { built } from '../site/under-base.mjs';
 import { awake } from './awake.ts';
 import { ensureChromium } from './chromium.mjs';
 import { flags } from './flags.ts';
@@ -24,7 +25,7 @@ const { values, positionals } = parseArgs({
   options: {
     only: { type: 'string', default: Object.keys(views).join(',') },
     full: { type: 'boolean', default: false },
-    dir: { type: 'string', default: '.site' },
+    dir: { type: 'string', default: built.directory },
   },
 });
 

@@ -4,6 +4,7 @@ import { twoPadsSheet } from '../../src/sheet/two-pads.ts';
 import type { SimulationNews, SimulationOrder } from '../../src/widgets/simulation/messages.ts';
 import { runSimulation } from '../../src/widgets/simulation/run.ts';
 import { strings } from '../../src/widgets/simulation/strings.ts';
+import { built } from '../site/under-base.mjs';
 import { awake } from './awake.ts';
 import { expect, test } from './site.ts';
 
@@ -19,8 +20,9 @@ function inProcess() {
 }
 
 test('a seed gives the same numbers in this browser as in Node, to the last bit', async ({ page }) => {
-  const assets = process.env.SITE_OUT ?? '.site';
-  const worker = readdirSync(join(assets, '_astro')).find((file) => file.startsWith('simulation.worker'));
+  const worker = readdirSync(join(built.directory, '_astro')).find((file) =>
+    file.startsWith('simulation.worker'),
+  );
   await page.goto(PAGE);
   const news = await page.evaluate(
     ({ url, sent }) =>

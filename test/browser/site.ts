@@ -1,8 +1,9 @@
 import { test as base, expect, type Page } from '@playwright/test';
 import { builtPages } from '../site/pages.ts';
+import { built } from '../site/under-base.mjs';
 
 /** Every page of the built site; the gates run on each. */
-export const pages = builtPages('.site');
+export const pages = builtPages(built.directory);
 export const pagesWithIslands = pages.filter(({ html }) => html.includes('<astro-island'));
 export const pagesWithFigures = pages.filter(({ html }) => /<svg\b/.test(html));
 

@@ -3,10 +3,10 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { brokenLinks } from './links.ts';
 import { fetchedFromElsewhere, headProblems, inlineStyles, invalidMarkup, weakPolicies } from './markup.ts';
 import { builtPages } from './pages.ts';
-import { underBase } from './under-base.mjs';
+import { built, underBase } from './under-base.mjs';
 import { budget, weigh } from './weights.ts';
 
-const site = { directory: '.site', base: '/', pages: builtPages('.site') };
+const site = { ...built, pages: builtPages(built.directory) };
 const club = { ...underBase, pages: builtPages(underBase.directory) };
 const weights = site.pages.map((page) => ({
   path: page.path,

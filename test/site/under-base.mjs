@@ -2,8 +2,13 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
+/** Where the build lies that the checks and the browser look at. */
+export const built = { directory: process.env.SITE_OUT ?? '.site', base: '/' };
 /** Where the second build lies, and the path it is made for. */
-export const underBase = { directory: '.cache/under-base', base: '/club/watt/' };
+export const underBase = {
+  directory: process.env.SITE_OUT_UNDER_BASE ?? '.cache/under-base',
+  base: '/club/watt/',
+};
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   const astro = fileURLToPath(new URL('../../src/build/astro.mjs', import.meta.url));

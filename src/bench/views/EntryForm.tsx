@@ -13,15 +13,14 @@ interface EntryFormProps {
   readonly send: (action: BenchAction) => void;
 }
 
-/** Everything that can be typed. Hidden on paper and without script, where the record and the budget say it all. */
+/**
+ * Everything that can be typed. No `<form>`: nothing is ever sent, each entry counts as it is made. Hidden on paper and without
+ * script, where the record and the budget say it all.
+ */
 export function EntryForm({ state, result, send }: EntryFormProps) {
   const part = { entries: state.entries, problems: state.problems, send };
   return (
-    <form
-      class="needs-script bench-form"
-      aria-labelledby="entries"
-      onSubmit={(event) => event.preventDefault()}
-    >
+    <section class="needs-script bench-form" aria-labelledby="entries">
       <h2 id="entries">{strings.form}</h2>
       <p class="measure">{strings.formNote}</p>
       <MeasuredPart {...part} />
@@ -34,6 +33,6 @@ export function EntryForm({ state, result, send }: EntryFormProps) {
         </button>
       </p>
       <RunningLine result={result} stale={state.problems.length > 0} />
-    </form>
+    </section>
   );
 }
