@@ -4,7 +4,7 @@ export const strings = {
   description: (summary: string): string =>
     `From the SI definition at the top to the transmitter at the foot, each rung adds to the band. ${summary}`,
   expanded: (factor: number): string =>
-    `expanded uncertainty, coverage factor k = ${factor}: an interval that covers about 95 % of the values the level may reasonably have`,
+    `expanded uncertainty, coverage factor k = ${factor}: an interval that covers about 95\u00a0% of the values the level may reasonably have`,
   exact: 'no band: no rung is said to add anything',
   same: 'the same in watts',
   lopsided: 'farther up than down: what is even in decibels is not even in watts',

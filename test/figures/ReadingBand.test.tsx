@@ -1,0 +1,70 @@
+import { render } from 'preact-render-to-string';
+import { describe, expect, it } from 'vitest';
+import { ReadingBand } from '../../src/figures/ReadingBand.tsx';
+import { namedStates } from './demonstration.ts';
+
+const words = { name: 'The band', description: 'What it shows' };
+const draw = (state: string): string => {
+  const props = namedStates[state]?.();
+  if (!props) throw new Error(`ReadingBand test: wish a named state, got ${state}`);
+  return render(<ReadingBand {...props} {...words} />);
+};
+const count = (markup: string, part: RegExp): number => [...markup.matchAll(part)].length;
+
+describe('the reading band', () => {
+  it.each(Object.keys(namedStates))('is drawn as it was before: %s', (state) => {
+    expect(draw(state).replaceAll('><', '>\n<')).toMatchSnapshot();
+  });
+
+  it.each(Object.keys(namedStates))(
+    'draws finite numbers only, and asks for no style of its own: %s',
+    (state) => {
+      expect(draw(state)).not.toMatch(/NaN|Infinity|undefined| style=/);
+    },
+  );
+
+  it.each(Object.keys(namedStates))('is the same each time it is drawn from the same data: %s', (state) => {
+    expect(draw(state)).toBe(draw(state));
+  });
+
+  it('has a name and a description for those who do not see it', () => {
+    const markup = draw('club');
+    const [, title] = /aria-labelledby="([^"]+)"/.exec(markup) ?? [];
+    expect(markup).toContain(`<title id="${title}">The band</title>`);
+    expect(markup).toMatch(/<desc id="[^"]+">What it shows<\/desc>/);
+    expect(markup).toContain('role="img"');
+  });
+
+  it('has one handle for every rung that can be dragged, and none for the definition and the socket', () => {
+    expect([...draw('club').matchAll(/data-handle="([^"]+)"/g)].map(([, id]) => id)).toEqual([
+      'national',
+      'laboratory',
+      'meter',
+      'mismatch',
+      'pad',
+      'coax',
+    ]);
+  });
+
+  it('draws a curve over each strip only when it is switched on', () => {
+    expect(count(draw('club'), /class="band-curve"/g)).toBe(0);
+    expect(count(draw('curve on'), /class="band-curve"/g)).toBe(7);
+  });
+
+  it('outlines what was there before on each rung that changed', () => {
+    expect(count(draw('club'), /class="band-ghost"/g)).toBe(0);
+    // pad, coax and socket: the rungs above the pad are as they were
+    expect(count(draw('ghost'), /class="band-ghost"/g)).toBe(3);
+  });
+
+  it('draws nothing but hairlines where nothing adds anything', () => {
+    const markup = draw('everything zero');
+    expect(count(markup, /class="band-strip"/g)).toBe(0);
+    expect(count(markup, /class="band-exact"/g)).toBe(8);
+  });
+
+  it('names the unit of both axes once', () => {
+    expect(count(draw('club'), />mW</g)).toBe(1);
+    expect(count(draw('club'), />dBm</g)).toBe(1);
+  });
+});
