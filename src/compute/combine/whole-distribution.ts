@@ -45,9 +45,9 @@ function once<Value>(make: () => Value): () => Value {
  * shapes and independence, but for rounding. Unit: that of constant and of sensitivity x quantity.
  *
  * Characteristic functions are multiplied and inverted by a Fourier series; one quantity alone is taken as it is. Ends
- * of the 95 % interval against 25-digit values: within 1e-6 of the sum's spread; within 5e-5 where one U shape
- * outweighs all else a hundredfold. Shares below: within 1e-6, next to an edge or pole of the density of two or
- * three parts within 1e-3.
+ * of the 95 % interval against 30-digit values of 23 chains: within 1e-5 of the sum's spread (5e-5 where one U shape
+ * outweighs all else a hundredfold); of the 99.73 % interval within 1e-5 of its width. Shares below: within 1e-6, next
+ * to an edge or pole of the density of two or three parts within 1e-3.
  * Time grows with the number of quantities. `shortest` and `curve` are computed when first read.
  *
  * @throws RangeError unless constant and sensitivities are finite and 0 < coverageProbability < 1.
