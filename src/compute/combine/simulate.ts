@@ -4,7 +4,7 @@ import { type Histogram, histogramOf } from './histogram.ts';
 import { deviationOf, joinMoments, type Moments, momentsOf, NO_MOMENTS } from './moments.ts';
 import { type SampleIntervals, sampleIntervals } from './sample-intervals.ts';
 import type { Simulated, SimulationProgress, SimulationRequest } from './simulation.ts';
-import { checkRequest, MOST_KEPT, planOf, toleranceOf } from './simulation-plan.ts';
+import { checkRequest, planOf, toleranceOf } from './simulation-plan.ts';
 import { hasSettled } from './stop-rule.ts';
 import { rowsFor, type Trials, trialsOf } from './trials.ts';
 
@@ -74,23 +74,23 @@ function figuresOf({ moments, intervals: { symmetric } }: Block): number[] {
  * uncertainty and both ends of the symmetric interval is within half a unit of the digit asked for (7.9.4). Up to a
  * million trials all values are kept; beyond, blocks are averaged and memory stays constant.
  *
- * @throws RangeError for a model that `checkModel` refuses, a probability outside 0 to 1, fewer than two trials,
+ * @throws RangeError for a model that `checkModel` refuses, a probability outside 0 to 1, fewer than two trials or values kept,
  * correlated inputs that are not normal, values of `f` that are not finite, and `settled` with an input that has no standard deviation.
  */
 export function* simulate(request: SimulationRequest): Generator<SimulationProgress, Simulated> {
   checkRequest(request);
   const { model, coverageProbability: p, random, stop } = request;
-  const { block, most } = planOf(request);
+  const { block, most, kept } = planOf(request);
   const rows = rowsFor(block);
   const making = { trials: trialsOf(model, rows, random), histogram: histogramOf(), rows };
-  const keep = new Float64Array(most === 1 ? block : Math.min(most * block, Math.max(MOST_KEPT, block)));
+  const keep = new Float64Array(kept * block);
   const wanted = stop.kind === 'trials' ? most * block : undefined;
   const blocks: Block[] = [];
   let moments = NO_MOMENTS;
   let tolerance: number | undefined;
   let settled = false;
   while (blocks.length < most && !settled) {
-    const from = (blocks.length % Math.floor(keep.length / block)) * block;
+    const from = (blocks.length % kept) * block;
     const values = keep.subarray(from, from + block);
     const own = yield* runBlock(values, making, (done) => ({ trials: moments.count + done, wanted }));
     moments = joinMoments(moments, own);
@@ -99,10 +99,10 @@ export function* simulate(request: SimulationRequest): Generator<SimulationProgr
     tolerance = toleranceOf(deviationOf(moments), stop);
     settled = hasSettled(blocks.map(figuresOf), tolerance);
   }
-  const kept = moments.count <= keep.length ? keep.subarray(0, moments.count) : undefined;
+  const all = blocks.length <= kept ? keep.subarray(0, moments.count) : undefined;
   return {
     ...existingMoments(model, moments),
-    ...intervalsOf(blocks, kept, p),
+    ...intervalsOf(blocks, all, p),
     trials: moments.count,
     blocks: blocks.length,
     tolerance,

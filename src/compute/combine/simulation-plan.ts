@@ -4,18 +4,25 @@ import { checkModel } from './check-model.ts';
 import type { SimulationRequest, StopRule } from './simulation.ts';
 import { blockTrials } from './stop-rule.ts';
 
-/** Values kept at once; of more trials, blocks of this size are averaged. */
-export const MOST_KEPT = 1_000_000;
+const MOST_KEPT = 1_000_000;
 const MOST_TRIALS = 20_000_000;
 
-/** Size of a block and the most blocks. */
-export function planOf({ stop, coverageProbability }: SimulationRequest): { block: number; most: number } {
+/** Size of a block, the most blocks, and how many blocks are kept at once. */
+export interface Plan {
+  readonly block: number;
+  readonly most: number;
+  readonly kept: number;
+}
+
+/** Lays out the blocks of a request. */
+export function planOf({ stop, coverageProbability, mostKept = MOST_KEPT }: SimulationRequest): Plan {
   if (stop.kind === 'trials') {
-    const most = Math.ceil(stop.trials / MOST_KEPT);
-    return { block: Math.ceil(stop.trials / most), most };
+    const most = Math.ceil(stop.trials / mostKept);
+    return { block: Math.ceil(stop.trials / most), most, kept: 1 };
   }
   const block = blockTrials(coverageProbability);
-  return { block, most: Math.max(2, Math.floor((stop.mostTrials ?? MOST_TRIALS) / block)) };
+  const most = Math.max(2, Math.floor((stop.mostTrials ?? MOST_TRIALS) / block));
+  return { block, most, kept: Math.min(most, Math.max(1, Math.floor(mostKept / block))) };
 }
 
 /** The tolerance to settle to; 0 where nothing varies. */
@@ -26,7 +33,12 @@ export function toleranceOf(deviation: number, stop: StopRule & { kind: 'settled
 }
 
 /** Refuses what cannot be simulated. @throws RangeError as `simulate`. */
-export function checkRequest({ model, coverageProbability: p, stop }: SimulationRequest): void {
+export function checkRequest({
+  model,
+  coverageProbability: p,
+  stop,
+  mostKept = MOST_KEPT,
+}: SimulationRequest): void {
   const where = 'simulate';
   checkModel(where, model);
   if (!(p > 0 && p < 1))
@@ -34,6 +46,7 @@ export function checkRequest({ model, coverageProbability: p, stop }: Simulation
   const trials = stop.kind === 'trials' ? stop.trials : (stop.mostTrials ?? MOST_TRIALS);
   if (!(Number.isInteger(trials) && trials >= 2))
     throw rangeError({ where, wish: 'trials must be a whole number >= 2', got: trials });
+  if (!(mostKept >= 2)) throw rangeError({ where, wish: 'mostKept must be >= 2', got: mostKept });
   const endless = model.inputs.find(({ distribution }) => distribution.standardDeviation === undefined);
   if (stop.kind === 'settled' && endless)
     throw rangeError({

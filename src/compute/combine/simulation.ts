@@ -19,6 +19,8 @@ export interface SimulationRequest {
   readonly coverageProbability: number;
   readonly random: SeededRandom;
   readonly stop: StopRule;
+  /** Values kept at once, a million if absent; of more trials, blocks are averaged. Takes 8 bytes each. */
+  readonly mostKept?: number;
 }
 
 /** How far a simulation has come; `wanted` is unknown where the results themselves decide. */

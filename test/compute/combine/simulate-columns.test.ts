@@ -172,19 +172,27 @@ describe('the plan', () => {
 
   test('a million trials or fewer are one block, more are equal blocks', () => {
     const plan = (trials: number) => planOf(request({ kind: 'trials', trials }));
-    expect(plan(1000)).toEqual({ block: 1000, most: 1 });
-    expect(plan(1_000_000)).toEqual({ block: 1_000_000, most: 1 });
-    expect(plan(1_000_001)).toEqual({ block: 500_001, most: 2 });
-    expect(plan(3_000_000)).toEqual({ block: 1_000_000, most: 3 });
+    expect(plan(1000)).toEqual({ block: 1000, most: 1, kept: 1 });
+    expect(plan(1_000_000)).toEqual({ block: 1_000_000, most: 1, kept: 1 });
+    expect(plan(1_000_001)).toEqual({ block: 500_001, most: 2, kept: 1 });
+    expect(plan(3_000_000)).toEqual({ block: 1_000_000, most: 3, kept: 1 });
   });
 
   test('until settled, blocks of 10 000 as far as 20 million or what is allowed, two at least', () => {
     const plan = (more: { mostTrials?: number }, p?: number) =>
       planOf(request({ kind: 'settled', significantDigits: 2, ...more }, p));
-    expect(plan({})).toEqual({ block: 10_000, most: 2000 });
-    expect(plan({ mostTrials: 55_000 })).toEqual({ block: 10_000, most: 5 });
-    expect(plan({ mostTrials: 100 })).toEqual({ block: 10_000, most: 2 });
+    expect(plan({})).toEqual({ block: 10_000, most: 2000, kept: 100 });
+    expect(plan({ mostTrials: 55_000 })).toEqual({ block: 10_000, most: 5, kept: 5 });
+    expect(plan({ mostTrials: 100 })).toEqual({ block: 10_000, most: 2, kept: 2 });
     expect(plan({}, 0.9999).block).toBe(1_000_000);
+  });
+
+  test('fewer values kept make more and smaller blocks, one at least kept whole', () => {
+    const fixed = { ...request({ kind: 'trials', trials: 25_000 }), mostKept: 10_000 };
+    expect(planOf(fixed)).toEqual({ block: 8334, most: 3, kept: 1 });
+    const open = { ...request({ kind: 'settled', significantDigits: 2 }), mostKept: 25_000 };
+    expect(planOf(open).kept).toBe(2);
+    expect(planOf({ ...open, mostKept: 500 }).kept).toBe(1);
   });
 
   test('the tolerance is half a unit of the digit asked for, or a part of it', () => {
@@ -202,6 +210,9 @@ describe('the plan', () => {
     );
     expect(check({ kind: 'settled', significantDigits: 1, mostTrials: 0.5 })).toThrow(
       new RangeError('simulate: trials must be a whole number >= 2, got 0.5'),
+    );
+    expect(() => checkRequest({ ...request({ kind: 'trials', trials: 10 }), mostKept: 1 })).toThrow(
+      new RangeError('simulate: mostKept must be >= 2, got 1'),
     );
     expect(check({ kind: 'trials', trials: 10 }, 1.5)).toThrow(
       new RangeError('simulate: coverageProbability must be between 0 and 1, got 1.5'),

@@ -27,7 +27,7 @@ import { halfTurnSine } from '../../../src/compute/special/half-turn-sine.ts';
 
 const unit = { lower: -1, upper: 1 };
 const table = zigguratTable();
-const supplyOf = (seed: number) => wordsOf(randomFrom(seed), 2_000_000);
+const supplyOf = (seed: number) => wordsOf(randomFrom(seed), 400_000);
 
 /** Largest distance between the shares of the values and those of the shape (Kolmogorov), times the root of their number. */
 function distance(values: Float64Array, shape: Distribution): number {
@@ -70,22 +70,22 @@ describe('random values of each shape', () => {
   };
 
   test.each(Object.entries(fills))('%s values follow their shape', (_, { fill, shape }) => {
-    const values = new Float64Array(60000);
+    const values = new Float64Array(30000);
     fill(values);
     expect(distance(values, shape)).toBeLessThan(2);
     expect(values.every((x) => x >= shape.limits.lower && x <= shape.limits.upper)).toBe(true);
   });
 
   test('normal values reach beyond the last layer as often as they should', () => {
-    const values = new Float64Array(2_000_000);
+    const values = new Float64Array(400_000);
     fillNormal(values, supplyOf(8), table);
     const edge = 3.6541528853610088;
     const beyond = values.filter((x) => Math.abs(x) > edge).length / values.length;
-    expect(beyond / 2.5803e-4).toBeGreaterThan(0.85);
-    expect(beyond / 2.5803e-4).toBeLessThan(1.15);
+    expect(beyond / 2.5803e-4).toBeGreaterThan(0.7);
+    expect(beyond / 2.5803e-4).toBeLessThan(1.3);
     const above = values.filter((x) => x > edge).length;
-    expect(above / (beyond * values.length)).toBeGreaterThan(0.4);
-    expect(above / (beyond * values.length)).toBeLessThan(0.6);
+    expect(above / (beyond * values.length)).toBeGreaterThan(0.3);
+    expect(above / (beyond * values.length)).toBeLessThan(0.7);
   });
 
   test('the layers of the ziggurat have equal areas, from the tail up to the peak', () => {
