@@ -7,13 +7,20 @@ const groups: Readonly<Record<string, () => Values>> = {
   chain: chainValues,
 };
 
+/** Ids of every number. */
+export const valueIds = (): readonly string[] =>
+  Object.entries(groups).flatMap(([group, values]) =>
+    Object.keys(values()).map((name) => `${group}.${name}`),
+  );
+
 /**
  * The text of one number: `chain.level`.
  * @throws RangeError for an id that no group has: the build then fails with the id in its message.
  */
 export function textOfValue(id: string): string {
   const [group = '', name = ''] = id.split('.');
-  const value = groups[group]?.()[name];
+  const values = Object.hasOwn(groups, group) ? groups[group]?.() : undefined;
+  const value = values && Object.hasOwn(values, name) ? values[name] : undefined;
   if (value === undefined)
     throw new RangeError(`textOfValue: no value has the id, got ${JSON.stringify(id)}`);
   return value();

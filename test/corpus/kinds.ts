@@ -1,5 +1,7 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
+import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
+import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
 import { spec as codec } from '../address/demonstration.ts';
 
 /** Every kind of address that this site makes, with its present specification. A new kind is added here and in `addresses.ts`. */
@@ -8,6 +10,10 @@ export const kinds = {
   codec,
   /** `/bench/#...` */
   bench: sheetAddressSpec(),
+  /** `/?...` and `/learn/traceability/the-chain-to-the-definition/?...` */
+  club: bandSpec(presetSheet('club'), { showLimits: true, showCurve: false }),
+  /** `/examples/two-pads-into-a-receiver/?...` */
+  'two-pads': bandSpec(presetSheet('two-pads'), { showLimits: true, showCurve: false }),
 } as const satisfies Readonly<Record<string, AddressSpec>>;
 
 export type Kind = keyof typeof kinds;
