@@ -27,7 +27,8 @@ export function exampleTexts(
       rule: sheet.rule,
       judgement: judge({ result, specification: sheet.specification, rule: sheet.rule }),
     },
-    assumptions: example.assumptions,
+    // On the page each is a sentence in a list; here they become parts of one.
+    assumptions: example.assumptions.map((sentence) => sentence.replace(/\.$/, '')),
     made: 'How Sure Is a Watt? 0.1.0, invented data',
     link,
   });

@@ -25,8 +25,8 @@ export const twoPadsIntoAReceiver: Example = {
   assumptions: [
     'Steady carrier, key down: mean power and peak envelope power are the same.',
     'Power into 50 Ω at the transmitter’s socket.',
-    'The pads stay cool enough to keep their value; the receiver is not overloaded (a third pad would show it).',
-    'The stated limits are taken as plain limits, the mismatch as U-shaped; no two parts share a cause.',
+    'The pads stay cool enough to keep their value, and the receiver is not overloaded (a third pad would show it).',
+    'The stated limits are taken as plain limits, the mismatch as U-shaped, and no two parts share a cause.',
   ],
   cautions: [
     'Key off before reconnecting anything; never key without the load.',

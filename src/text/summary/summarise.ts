@@ -94,10 +94,10 @@ export function summarise(input: SummaryInput): Summary {
     assumptions.length > 0
       ? line(
           'assumes',
-          'Assumes ',
+          'Assumed: ',
           ...joined(
             assumptions.map((foreign) => ({ foreign })),
-            ', ',
+            '; ',
           ),
         )
       : undefined,

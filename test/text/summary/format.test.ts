@@ -71,7 +71,7 @@ Specification 25.5 to 28.5 dBm: can't tell: this measurement shows
   whole distribution; probability of conformity 73 %). Nothing could be
   inside with this uncertainty: the method falls short, not the
   transmitter; it would take +/-1.5 dB or better
-Assumes steady carrier, 50 ohm, pads not hot
+Assumed: steady carrier; 50 ohm; pads not hot
 Worked out with How Sure Is a Watt?, version 0
 <https://example.org/examples/two-pads/?a=0.5&v=1>`;
 
@@ -191,7 +191,7 @@ describe('a result as sentences', () => {
 
   test('gives other lines on request, each closed by one full stop', () => {
     expect(asSentence('shown', summary, ['made', 'assumes'])).toBe(
-      'Assumes steady carrier, 50 \u03a9, pads not hot. Worked out with How Sure Is a Watt?, version 0.',
+      'Assumed: steady carrier; 50 \u03a9; pads not hot. Worked out with How Sure Is a Watt?, version 0.',
     );
   });
 });
