@@ -1,0 +1,137 @@
+import type { Page } from '@playwright/test';
+import { awake } from './awake.ts';
+import { expect, test } from './site.ts';
+
+const stage = '/stage/learn/traceability/the-chain-to-the-definition/';
+
+const open = async (page: Page, fragment = ''): Promise<void> => {
+  await page.goto(stage + fragment);
+  await awake(page);
+};
+const shown = (page: Page): Promise<string[]> =>
+  page.locator('.slide:visible').evaluateAll((slides) => slides.map(({ id }) => id));
+const amount = (page: Page) => page.getByLabel('20 dB pad: what it adds');
+
+test('a clicker moves on and back, one step at a time, and the address follows without history', async ({
+  page,
+}) => {
+  await open(page);
+  const before = await page.evaluate(() => history.length);
+  expect(await shown(page)).toEqual(['guess']);
+  await page.keyboard.press('PageDown');
+  expect(await shown(page)).toEqual(['rungs']);
+  expect(await page.evaluate(() => location.hash)).toBe('#rungs');
+  await page.keyboard.press('PageUp');
+  expect(await shown(page)).toEqual(['guess']);
+  await page.keyboard.press('PageUp');
+  expect(await shown(page), 'the first step has none before it').toEqual(['guess']);
+  expect(await page.evaluate(() => history.length)).toBe(before);
+});
+
+test('a clicker moves even while the number field or a button has the focus, and the field’s own keys stay its own', async ({
+  page,
+}) => {
+  await open(page, '#rungs');
+  await amount(page).focus();
+  await page.keyboard.press('ArrowRight');
+  expect(await shown(page)).toEqual(['rungs']);
+  await page.keyboard.press('PageDown');
+  expect(await shown(page)).toEqual(['widening']);
+  await page.keyboard.press('PageUp');
+  await page.locator('[data-deck="on"]').click();
+  await page.keyboard.press('ArrowRight');
+  expect(await shown(page), 'a pressed button leaves the arrows to the deck').toEqual(['three-ways']);
+});
+
+test('a key that is held moves once', async ({ page }) => {
+  await open(page);
+  await page.keyboard.down('PageDown');
+  for (let repeat = 0; repeat < 5; repeat += 1) await page.keyboard.down('PageDown');
+  await page.keyboard.up('PageDown');
+  expect(await shown(page)).toEqual(['rungs']);
+});
+
+test('b blanks the wall and brings it back, but not while somebody types', async ({ page }) => {
+  await open(page, '#rungs');
+  await page.keyboard.press('b');
+  await expect(page.locator('main')).toBeHidden();
+  await page.keyboard.press('b');
+  await expect(page.locator('main')).toBeVisible();
+  await amount(page).press('b');
+  await expect(page.locator('main')).toBeVisible();
+});
+
+test('plus and minus change the band in one press, the field to any value, and reset goes back', async ({
+  page,
+}) => {
+  await open(page, '#rungs');
+  const socket = page.locator('.band-stage .band-number').last();
+  await expect(socket).toHaveText('±0.69\u00a0dB');
+  await page.getByRole('button', { name: /^More by/ }).click();
+  await expect(amount(page)).toHaveValue('0.6');
+  await expect(socket).toHaveText('±0.79\u00a0dB');
+  await page.getByRole('button', { name: /^Less by/ }).click();
+  await page.getByRole('button', { name: /^Less by/ }).click();
+  await expect(amount(page)).toHaveValue('0.4');
+  await amount(page).fill('2 dB');
+  await expect(socket).toHaveText('±2.3\u00a0dB');
+  await page.getByRole('button', { name: 'Reset' }).click();
+  await expect(socket).toHaveText('±0.69\u00a0dB');
+});
+
+/** Texts smaller than a 25th of the screen's height, which the back row cannot read. */
+const small = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const told: string[] = [];
+    const walker = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const parent = node.parentElement;
+      if (!parent || !node.textContent?.trim() || !parent.checkVisibility()) continue;
+      if (parent.closest('.visually-hidden, title, desc, script')) continue;
+      const scale = parent instanceof SVGGraphicsElement ? (parent.getScreenCTM()?.d ?? 1) : 1;
+      const px = Number.parseFloat(getComputedStyle(parent).fontSize) * scale;
+      if (px < innerHeight / 25) told.push(`${node.textContent.trim()}: ${px}`);
+    }
+    return told;
+  });
+
+/** What of the step in sight reaches out of the screen or under the bar at the foot. */
+const outside = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const bar = document.querySelector('.stage-bar')?.getBoundingClientRect();
+    const told = [...document.querySelectorAll('.slide:not([hidden]) .slide-body *')].filter((node) => {
+      const { left, right, top, bottom, width, height } = node.getBoundingClientRect();
+      const clipped = node.closest('.visually-hidden, .band-handle') !== null;
+      if (clipped || width === 0 || height === 0 || !node.checkVisibility()) return false;
+      const under = bar !== undefined && bottom > bar.top + 1 && right > bar.left;
+      return left < -1 || right > innerWidth + 1 || top < -1 || bottom > innerHeight + 1 || under;
+    });
+    return told.map((node) => `${node.tagName} ${node.textContent?.slice(0, 40)}`);
+  });
+
+for (const viewport of [
+  { width: 1024, height: 768 },
+  { width: 1280, height: 720 },
+  { width: 1920, height: 1080 },
+]) {
+  test(`every step fits ${viewport.width} by ${viewport.height} without scrolling and can be read from the back row`, async ({
+    page,
+  }) => {
+    await page.setViewportSize(viewport);
+    await open(page);
+    const steps = await page.locator('.slide').count();
+    expect(steps).toBeGreaterThan(3);
+    for (let step = 0; step < steps; step += 1) {
+      const [id] = await shown(page);
+      expect(await small(page), id).toEqual([]);
+      expect(await outside(page), id).toEqual([]);
+      await page.keyboard.press('PageDown');
+    }
+  });
+}
+
+test('on paper all steps stand one below the other', async ({ page }) => {
+  await open(page);
+  await page.emulateMedia({ media: 'print' });
+  expect((await shown(page)).length).toBe(await page.locator('.slide').count());
+});
