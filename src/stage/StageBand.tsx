@@ -13,6 +13,7 @@ import { AMOUNT } from '../widgets/reading-band/spec.ts';
 import { halfSpanOf, initialState, reduceBand } from '../widgets/reading-band/state.ts';
 import { strings as bandStrings } from '../widgets/reading-band/strings.ts';
 import { summarise } from '../widgets/reading-band/words.ts';
+import { StageTable } from './StageTable.tsx';
 import { strings } from './strings.ts';
 
 export interface StageBandProps {
@@ -86,6 +87,7 @@ export default function StageBand({ sheet, rung }: StageBandProps) {
           {strings.prepared}
         </button>
       </fieldset>
+      <StageTable chain={chain} />
       <Announcer summary={summary} />
     </div>
   );

@@ -5,6 +5,10 @@ export const strings = {
   more: (step: string): string => `More by ${step}`,
   prepared: 'Reset',
   back: 'Back',
-  on: 'On',
+  on: 'Next',
+  states: 'What each rung adds',
+  rung: 'Rung',
+  adds: 'It adds',
+  band: 'Band from the definition to here',
   leave: 'Leave',
 } as const;

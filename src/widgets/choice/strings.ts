@@ -3,8 +3,7 @@ export const strings = {
   guess: {
     heading: 'Guess first',
     give: 'Keep my guess',
-    answer: 'Show the answer',
-    noScript: 'Pick one in your head, then open the answer.',
+    answer: 'The answer',
     kept: (text: string): string => `Your guess is kept: ${text} Read on, or open the answer.`,
     verdict: (right: boolean): string =>
       right ? 'That was your guess, and it is right.' : 'Your guess was another.',
@@ -12,8 +11,7 @@ export const strings = {
   check: {
     heading: 'Check yourself',
     give: 'Check my answer',
-    answer: 'Show the worked answer',
-    noScript: 'Pick one in your head, then open the worked answer.',
+    answer: 'The worked answer',
     kept: (text: string): string => text,
     verdict: (right: boolean): string => (right ? 'Right.' : 'Not this one.'),
   },

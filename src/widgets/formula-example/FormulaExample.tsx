@@ -35,8 +35,13 @@ export default function FormulaExample({ id, given, labels, result }: FormulaExa
   return (
     <fieldset class="formula-example">
       <legend>{strings.legend}</legend>
+      <p class="print-only">
+        {Object.keys(given)
+          .map((name) => `${labels[name] ?? name}: ${entries[name]}`)
+          .join('. ')}
+      </p>
       {Object.entries(given).map(([name, value]) => (
-        <div key={name} class="formula-entry">
+        <div key={name} class="formula-entry needs-script">
           <label for={`${base}${name}`}>
             {labels[name] ?? name}
             {Array.isArray(value) && ` (${strings.several})`}

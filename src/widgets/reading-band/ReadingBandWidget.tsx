@@ -65,6 +65,7 @@ export default function ReadingBandWidget({
       {answers && <Answers chain={chain} />}
       <Switches state={state} chain={chain} send={send} />
       <RungControls chain={chain} send={send} />
+      <p class="no-script-only">{strings.noScript}</p>
       <p class="needs-script">
         <button type="button" onClick={() => send({ type: 'replace', sheet: prepared.sheet })}>
           {strings.reset}
