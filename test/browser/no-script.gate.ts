@@ -19,13 +19,16 @@ const seen = (page: Page): Promise<Seen> =>
     const controls = '.needs-script, .slider, .number-field, .print-only, noscript';
     for (const node of document.querySelectorAll(controls)) node.remove();
     const main = document.querySelector<HTMLElement>('main');
+    // text as rendered has the letters of formulas in mathematical italics; compatibility form makes plain letters of them
+    const plain = (text: string | null | undefined): string =>
+      (text ?? '').normalize('NFKC').replace(/\s/g, '');
     const figures = [...document.querySelectorAll('main svg')].filter((node) => node.checkVisibility());
     return {
       pieces: (main?.innerText ?? '')
         .split(/[\n\t]/)
-        .map((piece) => piece.replace(/\s/g, ''))
+        .map(plain)
         .filter((piece) => piece !== ''),
-      whole: (main?.textContent ?? '').replace(/\s/g, ''),
+      whole: plain(main?.textContent),
       figures: figures.length,
     };
   });
