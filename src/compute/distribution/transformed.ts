@@ -115,7 +115,10 @@ export function transformed(transform: Transform): Distribution {
     return moments;
   };
   const shareOfX = (x: number) => Math.min(1, Math.max(0, (of.shareBelow(x) - part.from) / part.size));
-  const fromShare = (share: number) => forward(of.quantile(part.from + part.size * share));
+  const fromShare = (share: number) => {
+    const x = of.quantile(part.from + part.size * share);
+    return forward(Math.min(part.limits.upper, Math.max(part.limits.lower, x)));
+  };
   return {
     shape: 'transformed',
     get mean() {

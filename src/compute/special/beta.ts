@@ -44,7 +44,7 @@ function fraction({ x, y, a, b }: Place & Powers): number {
     d = 1 / (below + above * d || TINY);
     c = below + above / c || TINY;
     value *= c * d;
-    if (Math.abs(c * d - 1) < CLOSE) return value;
+    if (!(Math.abs(c * d - 1) >= CLOSE)) return value;
   }
 }
 

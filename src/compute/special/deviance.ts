@@ -14,7 +14,7 @@ export function deviance({ a, m }: { a: number; m: number }): number {
   for (let odd = 3; ; odd += 2) {
     power *= v * v;
     const next = sum + power / odd;
-    if (next === sum) return sum;
+    if (next === sum || Number.isNaN(next)) return next;
     sum = next;
   }
 }

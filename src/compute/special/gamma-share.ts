@@ -38,7 +38,7 @@ function upperFraction({ a, x }: { a: number; x: number }): number {
     d = 1 / d;
     const step = d * c;
     value *= step;
-    if (Math.abs(step - 1) < 4 * CLOSE) return value;
+    if (!(Math.abs(step - 1) >= 4 * CLOSE)) return value;
   }
 }
 

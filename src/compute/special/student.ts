@@ -44,7 +44,11 @@ function fromTail(tail: number, degrees: number): number {
   let t = -normalQuantile(tail);
   for (let step = 0; step < MOST_STEPS; step++) {
     const above = tailOf(t, degrees);
-    const change = (Math.log(above / tail) * above) / (t * peak * studentProfile(t, degrees));
+    // Beyond 1e154 the square of t overflows: there the step before was exact already, the tail being a plain power.
+    if (!(above > 0)) break;
+    // So far out that the density vanishes, the tail is a plain power of t.
+    const rate = (t * peak * studentProfile(t, degrees)) / above || degrees;
+    const change = Math.log(above / tail) / rate;
     t *= Math.exp(change);
     if (Math.abs(change) < CLOSE) break;
   }
