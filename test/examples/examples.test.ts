@@ -50,6 +50,10 @@ describe.each(examples)('$slug', (example) => {
     expect(lines.slice(1, -1).map(({ what }) => what)).toEqual(sheet.links.map(({ label }) => label));
     expect(lines.slice(1, -1).every(({ stated }) => stated.includes('dB'))).toBe(true);
     expect([lines[0]?.stated, lines.at(-1)?.stated]).toEqual(['', '']);
+    expect(
+      lines.slice(1, -1).map(({ value }) => value === ''),
+      'a part without a loss adds nothing',
+    ).toEqual(sheet.links.map(({ lossDb }) => lossDb === 0));
   });
 
   it('shows a figure of its own sheet', () => {

@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { withLinkAmount } from '../../src/sheet/amount.ts';
+import { bandChainOf } from '../../src/sheet/chain.ts';
+import { clubSheet } from '../../src/sheet/club.ts';
+import { bandRows } from '../../src/widgets/parts/band-rows.ts';
+import { type BandAction, initialState, reduceBand } from '../../src/widgets/reading-band/state.ts';
+import { levelAnswer } from '../../src/widgets/reading-band/words.ts';
+
+const start = () => initialState({ sheet: clubSheet() });
+const stateAfter = (...actions: readonly BandAction[]) => actions.reduce(reduceBand, start());
+
+describe('the address follows', () => {
+  it('only once the reader has changed something', () => {
+    expect(start().touched).toBe(false);
+    expect(stateAfter({ type: 'grasp' }).touched, 'a handle taken and not let go').toBe(false);
+    expect(stateAfter({ type: 'grasp' }, { type: 'cancel' }).touched, 'a drag given up').toBe(false);
+  });
+
+  it('a drag that is let go, a typed amount, a switch, and the way back', () => {
+    const actions: readonly BandAction[] = [
+      { type: 'release' },
+      { type: 'set', id: 'pad', amount: 1 },
+      { type: 'show', what: 'limits', on: false },
+      { type: 'show', what: 'curve', on: true },
+      { type: 'replace', sheet: clubSheet() },
+    ];
+    for (const action of actions) expect(stateAfter(action).touched, action.type).toBe(true);
+  });
+
+  it('no longer once a state was opened from one', () => {
+    const state = { sheet: clubSheet(), showLimits: true, showCurve: true };
+    expect(stateAfter({ type: 'set', id: 'pad', amount: 1 }, { type: 'open', state }).touched).toBe(false);
+  });
+});
+
+describe('an amount typed while a handle is held', () => {
+  it('leaves the ghost at the band from before the handle was taken', () => {
+    const pulled: BandAction = { type: 'pull', id: 'pad', expandedDb: 2 };
+    const state = stateAfter({ type: 'grasp' }, pulled, { type: 'set', id: 'meter', amount: 1 });
+    expect(state.before).toEqual(clubSheet());
+  });
+});
+
+describe('a band that grew to one side alone', () => {
+  it('has its ghost beside it', () => {
+    const chain = bandChainOf(clubSheet());
+    const { interval } = chain.result.propagation;
+    const lopsided = {
+      ...chain,
+      result: {
+        ...chain.result,
+        propagation: { ...chain.result.propagation, interval: { ...interval, upper: interval.upper + 0.2 } },
+      },
+    };
+    const rows = bandRows({
+      chain: lopsided,
+      before: chain,
+      showLimits: true,
+      showCurve: false,
+      handles: true,
+    });
+    expect(rows.filter(({ ghost }) => ghost).map(({ id }) => id)).toEqual(['socket']);
+  });
+});
+
+describe('the level of a band of any width', () => {
+  const level = (amount: number): string =>
+    levelAnswer(
+      'ascii',
+      bandChainOf({
+        ...clubSheet(),
+        links: withLinkAmount(clubSheet(), 'pad', amount).links.filter(({ id }) => id === 'pad'),
+      }),
+    );
+
+  it('has no more than four decimals and no fewer than none', () => {
+    // one pad of 20 dB on a reading of 7 dBm; twice the amount over the root of 3
+    expect(level(0.0001)).toBe('27.0000 dBm +/-0.0001 dB');
+    expect(level(0.5)).toBe('27.00 dBm +/-0.58 dB');
+    expect(level(300)).toBe('27 dBm +/-346 dB');
+  });
+});
