@@ -63,7 +63,7 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     axis: [16, 284],
     head: 48,
     foot: 48,
-    rowPitch: 84,
+    rowPitch: 96,
     labelY: 18,
     detailY: 35,
     stripY: 64,
