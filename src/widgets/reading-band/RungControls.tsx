@@ -43,6 +43,13 @@ export function RungControls({ chain, send }: RungControlsProps) {
   );
 }
 
+/** A share that is there but rounds to nothing is said to be small, not to be none. */
+function shareText(share: number): string {
+  const least = percentText('shown', { percent: 0.1, decimals: 1 });
+  if (share > 0 && share < 0.0005) return `< ${least}`;
+  return percentText('shown', { percent: 100 * share, decimals: share > 0 && share < 0.01 ? 1 : 0 });
+}
+
 function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung<Cumulative> }) {
   const { link, id, cumulative } = rung;
   const share = chain.result.propagation.budget.find((row) => row.id === id)?.share ?? 0;
@@ -78,7 +85,7 @@ function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung<Cumulat
         {bandText(cumulative)}
       </td>
       <td class="number" data-label={strings.shareColumn}>
-        {percentText('shown', { percent: 100 * share, decimals: share < 0.01 ? 1 : 0 })}
+        {shareText(share)}
       </td>
     </tr>
   );
