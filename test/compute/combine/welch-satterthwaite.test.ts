@@ -67,6 +67,14 @@ describe('effective degrees of freedom', () => {
     expect(welchSatterthwaite([doubtful, known])).toBeCloseTo(16, 12);
   });
 
+  test('from 1e12 on they count as infinitely many: t is then the normal', () => {
+    expect(welchSatterthwaite([{ contribution: 1, degreesOfFreedom: 0.999e12 }])).toBeCloseTo(0.999e12, -1);
+    expect(welchSatterthwaite([{ contribution: 1, degreesOfFreedom: 1e12 }])).toBe(Number.POSITIVE_INFINITY);
+    const faint = { contribution: 1e-80, degreesOfFreedom: 1 };
+    const known = { contribution: 1, degreesOfFreedom: Number.POSITIVE_INFINITY };
+    expect(welchSatterthwaite([faint, known])).toBe(Number.POSITIVE_INFINITY);
+  });
+
   test('what cannot be a part is refused', () => {
     expect(() => welchSatterthwaite([{ contribution: -1, degreesOfFreedom: 3 }])).toThrow(
       'welchSatterthwaite: contribution must be >= 0, got -1',
