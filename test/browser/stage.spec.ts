@@ -130,6 +130,20 @@ for (const viewport of [
   });
 }
 
+test('an opened answer leaves the question in sight above it and the bar free below it', async ({ page }) => {
+  await open(page);
+  await page.locator('.slide:visible .answer summary').click();
+  await expect(page.locator('.slide:visible .answer p').last()).toBeVisible();
+  expect(await outside(page)).toEqual([]);
+});
+
+test('on paper the numbers of the figure stand in a table, and its buttons do not', async ({ page }) => {
+  await open(page);
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.getByRole('row', { name: /^20 dB pad/ })).toContainText('±0.5\u00a0dB, limits');
+  await expect(page.locator('.stage-what-if')).toBeHidden();
+});
+
 test('on paper all steps stand one below the other', async ({ page }) => {
   await open(page);
   await page.emulateMedia({ media: 'print' });
