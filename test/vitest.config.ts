@@ -9,6 +9,7 @@ export default defineConfig({
   oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
   test: {
     environment: 'node',
+    setupFiles: ['test/setup.ts'],
     testTimeout: 60_000, // a busy machine is slow; nothing here proves speed
     hookTimeout: 60_000,
     include: ['test/**/*.test.{ts,tsx}'],

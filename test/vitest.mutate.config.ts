@@ -6,6 +6,7 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   test: {
     environment: 'node',
+    setupFiles: ['test/setup.ts'],
     testTimeout: 60_000,
     include: ['test/{compute,published,golden,oracle}/**/*.test.ts'],
   },

@@ -54,7 +54,7 @@ export function randomFrom(seed: number): SeededRandom {
   const pair = new Int32Array(2);
   const draw = () => {
     fillFrom(state, pair);
-    return (((pair[0] as number) >>> 5) * 67108864 + ((pair[1] as number) >>> 6)) / 9007199254740992;
+    return (((pair[0] as number) >>> 5) * 2 ** 26 + ((pair[1] as number) >>> 6)) / 2 ** 53;
   };
   return Object.assign(draw, { fill: (words: Int32Array) => fillFrom(state, words) });
 }

@@ -13,7 +13,9 @@ describe('every shape', () => {
   test('share below undoes quantile', () => {
     fc.assert(
       fc.property(anyShape, share, (d, p) => {
-        expect(Math.abs(d.shareBelow(d.quantile(p)) - p)).toBeLessThan(1e-8);
+        // Next to a pole of the density the share moves as the root of what rounding takes from x.
+        const tolerance = d.shape === 'arcsine' ? 1e-6 : 1e-8;
+        expect(Math.abs(d.shareBelow(d.quantile(p)) - p)).toBeLessThan(tolerance);
       }),
     );
   });
