@@ -1,15 +1,6 @@
+import { powerUnitFor } from './power-units.ts';
 import { numberText } from './quantity-text.ts';
-import { type UnitName, unitText } from './units.ts';
-
-/** Units of a power axis from large to small, with the watts in one. */
-const UNITS = [
-  { unit: 'kW', watts: 1e3 },
-  { unit: 'W', watts: 1 },
-  { unit: 'mW', watts: 1e-3 },
-  { unit: 'uW', watts: 1e-6 },
-  { unit: 'nW', watts: 1e-9 },
-  { unit: 'pW', watts: 1e-12 },
-] as const satisfies readonly { unit: UnitName; watts: number }[];
+import { unitText } from './units.ts';
 
 const MOST_DECIMALS = 6;
 
@@ -22,7 +13,7 @@ export function axisPowerText(powersW: readonly number[]): {
   readonly unit: string;
 } {
   const middle = powersW[Math.floor(powersW.length / 2)] ?? 1;
-  const { unit, watts } = UNITS.find((candidate) => middle >= candidate.watts) ?? UNITS[5];
+  const { unit, watts } = powerUnitFor(middle);
   const texts = powersW.map((power) => {
     const value = power / watts;
     return numberText('shown', { value, decimals: decimalsOf(value) });

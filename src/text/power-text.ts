@@ -1,30 +1,14 @@
 import { positive, rangeError } from '#compute';
 import { decimalsFor } from './place.ts';
+import { powerUnitFor } from './power-units.ts';
 import { numberText, quantityText } from './quantity-text.ts';
 import type { Style } from './style.ts';
-import type { UnitName } from './units.ts';
-
-/** Prefixes from large to small, each with the watts in one unit. */
-const SCALES = [
-  { unit: 'kW', watts: 1e3 },
-  { unit: 'W', watts: 1 },
-  { unit: 'mW', watts: 1e-3 },
-  { unit: 'uW', watts: 1e-6 },
-  { unit: 'nW', watts: 1e-9 },
-  { unit: 'pW', watts: 1e-12 },
-] as const satisfies readonly { unit: UnitName; watts: number }[];
 
 /** An end more than ten times the other (10 dB) has a prefix and digits of its own: one place cannot serve both. */
 const WIDE_RATIO = 10;
 
 /** Digits of a power that is taken as exact. */
 const EXACT_DIGITS = 4;
-
-/** The unit in which a power is a number from 1 to 999; the smallest for anything below. */
-function scaleOf(powerW: number) {
-  const size = Math.abs(powerW);
-  return SCALES.find(({ watts }) => size >= watts) ?? SCALES[5];
-}
 
 /**
  * A power to so many significant digits, in the unit that gives it a number from 1 to 999: `501 mW`, `1.05 W`, `9.3 µW`.
@@ -36,7 +20,7 @@ export function powerText(style: Style, { powerW, digits }: { powerW: number; di
   if (powerW === 0) return quantityText(style, { value: 0, decimals: 0, unit: 'W' });
   // Rounded first: 999.6 mW to three digits is 1.00 W.
   const rounded = Number(powerW.toPrecision(digits));
-  const { unit, watts } = scaleOf(rounded);
+  const { unit, watts } = powerUnitFor(rounded);
   const value = rounded / watts;
   return quantityText(style, { value, decimals: digits - 1 - exponentOf(value), unit });
 }
@@ -70,7 +54,7 @@ export function powerIntervalText(style: Style, interval: PowerInterval): string
   if (lowerW === upperW) return powerText(style, { powerW: upperW, digits: EXACT_DIGITS });
   if (isWide(interval))
     return `${powerText(style, { powerW: lowerW, digits: 2 })} to ${powerText(style, { powerW: upperW, digits: 2 })}`;
-  const { unit, watts } = scaleOf(upperW);
+  const { unit, watts } = powerUnitFor(upperW);
   const decimals = decimalsFor((upperW - lowerW) / 2 / watts);
   const lower = numberText(style, { value: lowerW / watts, decimals });
   return `${lower} to ${quantityText(style, { value: upperW / watts, decimals, unit })}`;
@@ -90,7 +74,7 @@ export function powerWithEndsText(
   if (lowerW === upperW) return powerText(style, { powerW, digits: EXACT_DIGITS });
   if (isWide({ lowerW, upperW }))
     return `${powerText(style, { powerW, digits: 2 })}, ${powerIntervalText(style, { lowerW, upperW })}`;
-  const { unit, watts } = scaleOf(powerW);
+  const { unit, watts } = powerUnitFor(powerW);
   const decimals = decimalsFor(Math.max(Math.abs(upperW - powerW), Math.abs(powerW - lowerW)) / watts);
   const end = (value: number) => numberText(style, { value: value / watts, decimals });
   const value = quantityText(style, { value: powerW / watts, decimals, unit });
