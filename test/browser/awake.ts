@@ -1,22 +1,29 @@
-import type { Page } from '@playwright/test';
+import type { ElementHandle, Page } from '@playwright/test';
 
 /**
- * Waits until the fonts are there and every island of the page listens. Islands that wake when seen are scrolled to, one after the
- * other; then the page is back at its top (or at the fragment's place).
+ * Waits until the fonts are there and every island that is laid out listens. Islands that wake when seen are scrolled to, one
+ * after the other; one in a part that is not shown (another slide of a stage) sleeps until it is. Then the page is back at its
+ * top (or at the fragment's place).
  */
 export async function awake(page: Page): Promise<void> {
   await page.evaluate(() => document.fonts.ready);
-  const asleep = page.locator('astro-island[ssr]');
   const from = await page.evaluate(() => scrollY);
-  while ((await asleep.count()) > 0) {
-    const island = await asleep
-      .first()
-      .elementHandle({ timeout: 1000 })
-      .catch(() => null);
-    if (!island) continue; // it woke in between
+  for (;;) {
     // an island draws nothing of its own (display: contents): its first child is what comes into view
+    const found = await page.evaluateHandle(() =>
+      [...document.querySelectorAll('astro-island[ssr]')].find(
+        (node) => (node.firstElementChild ?? node).getClientRects().length > 0,
+      ),
+    );
+    const island = found.asElement();
+    if (!island) break;
     await island.evaluate((node) => (node.firstElementChild ?? node).scrollIntoView({ block: 'center' }));
-    await page.waitForFunction((node) => !node.hasAttribute('ssr'), island, { timeout: 30_000 });
+    // awake, or hidden meanwhile by the script of a stage
+    await page.waitForFunction(
+      (node) => !node.hasAttribute('ssr') || (node.firstElementChild ?? node).getClientRects().length === 0,
+      island as ElementHandle<Element>,
+      { timeout: 30_000 },
+    );
   }
   await page.evaluate((top) => scrollTo(0, top), from);
   await page.evaluate(
