@@ -104,6 +104,25 @@ for (const [text, amount] of [
   });
 }
 
+test('an amount typed key by key stays as typed, and one slid after it takes its place', async ({ page }) => {
+  await open(page);
+  await field(page).fill('0,1');
+  await expect.poll(() => search(page)).toBe('?pa=0.1&v=1');
+  for (const [key, so] of [
+    ['Backspace', '0,'],
+    ['2', '0,2'],
+    ['0', '0,20'],
+    ['5', '0,205'],
+    ['Backspace', '0,20'],
+  ] as const) {
+    await field(page).press(key);
+    await page.waitForTimeout(40);
+    await expect(field(page)).toHaveValue(so);
+  }
+  await slider(page).press('ArrowRight');
+  await expect(field(page)).toHaveValue('0.21');
+});
+
 for (const text of ['abc', '-1', '99', '']) {
   test(`“${text}” typed as an amount is told beside the field, kept, and changes nothing`, async ({
     page,

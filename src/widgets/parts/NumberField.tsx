@@ -1,4 +1,4 @@
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 
 /** What reading a text gives: a number, or a sentence on what is wrong and what was expected. */
 export type Reading =
@@ -21,28 +21,30 @@ export interface NumberFieldProps {
  * changes elsewhere (a drag, an undo) replaces it.
  */
 export function NumberField({ label, labelHidden = false, shown, unit, read, onValue }: NumberFieldProps) {
-  const [draft, setDraft] = useState<string | undefined>(undefined);
+  const [draft, setDraft] = useState<{ readonly text: string } | undefined>(undefined);
   const [problem, setProblem] = useState<string | undefined>(undefined);
   const typed = useRef('');
   const editing = useRef(false);
   const id = useId();
-  useEffect(() => {
+  // In the turn of the drawing itself: an effect that is put off could belong to the drawing before and take the draft away.
+  useLayoutEffect(() => {
     if (editing.current) return;
     setDraft(undefined);
     setProblem(undefined);
   }, [shown]);
-  useEffect(() => {
+  useLayoutEffect(() => {
     editing.current = false;
   });
   const edit = async (text: string): Promise<void> => {
     typed.current = text;
-    setDraft(text);
+    setDraft({ text });
     const reading = await read(text);
     // What was typed since then is read by its own turn.
     if (typed.current !== text) return;
     setProblem(reading.ok ? undefined : reading.problem);
     if (!reading.ok) return;
     editing.current = true;
+    setDraft({ text }); // draws anew even where the value stays, so that the mark of editing goes
     onValue(reading.value);
   };
   return (
@@ -57,7 +59,7 @@ export function NumberField({ label, labelHidden = false, shown, unit, read, onV
           inputMode="decimal"
           autoComplete="off"
           spellcheck={false}
-          value={draft ?? shown}
+          value={draft?.text ?? shown}
           aria-invalid={problem === undefined ? undefined : 'true'}
           aria-describedby={problem === undefined ? undefined : `${id}p`}
           onInput={(event) => edit(event.currentTarget.value)}
