@@ -88,7 +88,12 @@ export const sheetAddressSpec = () =>
     version: 1,
     fields: {
       title: text('t', strings.labels.title, LONGEST_TEXT),
-      power: choice('w', strings.labels.power, { carrier: 'car', pep: 'pep', mean: 'mean' }, 'carrier'),
+      power: choice(
+        'w',
+        strings.labels.power,
+        { carrier: 'car', peakEnvelope: 'pep', mean: 'mean' },
+        'carrier',
+      ),
       plane: text('p', strings.labels.plane, LONGEST_TEXT),
       conditions: text('c', strings.labels.conditions, LONGEST_TEXT),
       specification: choice(

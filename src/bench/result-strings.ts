@@ -14,7 +14,7 @@ export const resultStrings = {
   curve: 'Show the whole distribution as a curve',
   /** What is measured, in one sentence. */
   record: {
-    power: { carrier: 'Carrier power', pep: 'Peak envelope power', mean: 'Mean power' },
+    power: { carrier: 'Carrier power', peakEnvelope: 'Peak envelope power', mean: 'Mean power' },
     of: (power: string, plane: string, conditions: string): string =>
       `${[`${power}${plane === '' ? '' : ` ${plane}`}`, conditions].filter((part) => part !== '').join('; ')}.`,
     reading: (reading: string): string => `Reading ${reading}.`,

@@ -1,6 +1,6 @@
-import type { PercentOf, Source, StatementUnit } from '#compute';
+import type { PercentOf, PowerKind, Source, StatementUnit } from '#compute';
 import type { EntryForm, LinkTextKey, RuleKind, SheetTextKey, SpecificationForm } from '../sheet/entries.ts';
-import type { LinkKind, PowerKind } from '../sheet/sheet.ts';
+import type { LinkKind } from '../sheet/sheet.ts';
 import type { ReadSpec } from '../text/read/quantity.ts';
 
 /** More links than this no chain has; the button that adds one then rests. */
@@ -86,7 +86,7 @@ export const RULE_KEYS: Readonly<Record<RuleKind, readonly SheetTextKey[]>> = {
   probability: ['required'],
 };
 
-export const POWER_KINDS = ['carrier', 'pep', 'mean'] as const satisfies readonly PowerKind[];
+export const POWER_KINDS = ['carrier', 'peakEnvelope', 'mean'] as const satisfies readonly PowerKind[];
 export const SOURCES = [
   'specification',
   'certificate',

@@ -47,7 +47,7 @@ export const strings = {
   },
   powers: {
     carrier: 'carrier power',
-    pep: 'peak envelope power',
+    peakEnvelope: 'peak envelope power',
     mean: 'mean power',
   },
   specifications: {

@@ -119,7 +119,9 @@ export type {
 export { dcSubstitution } from './method/dc-substitution.ts';
 export type { InLineReading, ReflectionOutcome, ScaleReading } from './method/in-line.ts';
 export { inLinePower, inLineReflection } from './method/in-line.ts';
+export { inLineLevel } from './method/in-line-level.ts';
 export type { Influence, MethodOutcome, MethodSpace, OutOfRange, RelativeUnit } from './method/method.ts';
+export type { MethodUnit } from './method/method-unit.ts';
 export type { OscilloscopeReading } from './method/oscilloscope.ts';
 export { oscilloscope } from './method/oscilloscope.ts';
 export type { PadsReading } from './method/pads.ts';

@@ -1,41 +1,174 @@
-import { componentOf, type Input, mean, type SumModel, standardDeviation } from '#compute';
+import {
+  dcSubstitution,
+  exchanged,
+  gainDb,
+  type Influence,
+  type Input,
+  inLineLevel,
+  levelDbm,
+  type MethodOutcome,
+  mean,
+  mismatch,
+  type OutOfRange,
+  ohms,
+  oscilloscope,
+  padsIntoMeter,
+  peakDetector,
+  powerW,
+  rangeError,
+  type SumModel,
+  voltsPeakToPeak,
+} from '#compute';
+import { keyingDb } from './keying.ts';
+import { type LinkUnit, type MethodReading, shownBy, UNITS_OF } from './method.ts';
+import { asMeter, READINGS_ID, scatterOf } from './scatter.ts';
 import type { Link, Sheet } from './sheet.ts';
 
-/** Id of the input that stands for the scatter of the readings. */
-export const READINGS_ID = 'readings';
+export { READINGS_ID };
+
+/** The model of a sheet in dBm, or the reason why its method gives no number. */
+export type SheetOutcome =
+  | { readonly inRange: true; readonly model: SumModel }
+  | { readonly inRange: false; readonly reason: OutOfRange };
+
+/** Inputs that a method brings itself, by their ids: the oscilloscope's roll-off, an in-line meter's scales. */
+export const OWN_IDS = ['rollOff', 'scale'] as const;
 
 /**
- * The model of a sheet, in decibels: level at the transmitter = mean reading + every loss + every link's deviation.
- * Inputs stand in the order of the links, the scatter of the readings last.
- *
- * @throws RangeError if the sheet has no reading or a statement is forbidden (limits of -100 % or more).
+ * The model of a sheet, in decibels: level at the transmitter = what the method makes of the reading + every loss + every link's
+ * deviation. What the method brings itself stands first, then the links in their order, the scatter of the readings last.
+ * @throws RangeError if the sheet has no reading, a statement is forbidden (limits of -100 % or more), or a link's unit is none
+ * that the method understands.
  */
-export function toModel(sheet: Sheet): SumModel {
-  const inputs = [...sheet.links.map(linkInput), ...scatter(sheet)];
+export function outcomeOf(sheet: Sheet): SheetOutcome {
+  const reading = sheet.method ?? asMeter(sheet);
+  const influences = [...sheet.links.map(influenceOf), ...scatterOf(sheet)];
+  const outcome = outcomeBy(reading, influences, sheet);
+  if (!outcome.inRange) return outcome;
+  const { model } = outcome;
+  if (model.kind !== 'sum')
+    throw rangeError({ where: 'outcomeOf', wish: 'method must give a sum', got: reading.setup.method });
   const lossDb = sheet.links.reduce((sum, link) => sum + link.lossDb, 0);
-  return { kind: 'sum', constant: mean(sheet.readings) + lossDb, inputs, sensitivities: inputs.map(() => 1) };
+  const constant = model.constant + lossDb + keyingDb(sheet.measurand, shownBy(reading.setup));
+  return { inRange: true, model: ownFirst(withReflections({ ...model, constant }, sheet.links)) };
 }
 
-const linkInput = ({ id, statement, unit, percentOf, cause }: Link): Input =>
-  componentOf({ id, statement, unit, percentOf, ...(cause !== undefined && { cause }) });
+/** The model of a sheet whose method is in range. @throws RangeError otherwise, and as `outcomeOf`. */
+export function toModel(sheet: Sheet): SumModel {
+  const outcome = outcomeOf(sheet);
+  if (!outcome.inRange)
+    throw rangeError({ where: 'toModel', wish: 'method must be in range', got: outcome.reason.code });
+  return outcome.model;
+}
 
-/**
- * Scatter of the mean reading: from the readings themselves if there are two or more (GUM 4.2), else from the stated
- * repeatability of one, else nothing, which `sheetNotices` tells.
- */
-function scatter({ readings, repeatability }: Sheet): Input[] {
-  if (readings.length >= 2) {
-    const statement = {
-      form: 'readings',
-      standardDeviation: standardDeviation(readings),
-      count: readings.length,
-    } as const;
-    return statement.standardDeviation > 0
-      ? [componentOf({ id: READINGS_ID, statement, unit: 'dB', percentOf: 'reading' })]
-      : [];
+const influenceOf = ({
+  id,
+  statement,
+  unit,
+  percentOf,
+  cause,
+  sensitivity,
+  reliability,
+}: Link): Influence<LinkUnit> => ({
+  id,
+  statement,
+  unit,
+  percentOf,
+  ...(cause !== undefined && { cause }),
+  ...(sensitivity !== undefined && { sensitivity }),
+  ...(reliability !== undefined && { reliability }),
+});
+
+/** The influences in units that the method understands. @throws RangeError for another. */
+function inUnits<Unit extends LinkUnit>(
+  influences: readonly Influence<LinkUnit>[],
+  units: readonly Unit[],
+): Influence<Unit>[] {
+  return influences.map((influence) => {
+    const unit = units.find((candidate) => candidate === influence.unit);
+    if (unit === undefined)
+      throw rangeError({
+        where: 'outcomeOf',
+        wish: `unit must be one of ${units.join(', ')}`,
+        got: influence.unit,
+      });
+    return { ...influence, unit };
+  });
+}
+
+function outcomeBy(
+  { setup, columns, frequencyHz }: MethodReading,
+  influences: readonly Influence<LinkUnit>[],
+  { measurand }: Sheet,
+): MethodOutcome {
+  const reading = mean(columns.readings);
+  switch (setup.method) {
+    case 'padsIntoMeter':
+      return padsIntoMeter({
+        reading: levelDbm(reading),
+        corrections: [],
+        gains: [gainDb(0)],
+        ...(setup.floor !== undefined && { floor: setup.floor }),
+        ...(setup.largest !== undefined && { largest: setup.largest }),
+        influences: inUnits(influences, UNITS_OF.padsIntoMeter),
+      });
+    case 'oscilloscope':
+      return oscilloscope({
+        peakToPeak: voltsPeakToPeak(reading),
+        resistance: ohms(setup.resistance),
+        frequencyHz: frequencyHz ?? 0,
+        bandwidthsHz: setup.bandwidthsHz,
+        terminated: setup.terminated,
+        influences: inUnits(influences, UNITS_OF.oscilloscope),
+      });
+    case 'peakDetector':
+      return peakDetector({
+        detectedV: reading,
+        diodeDropV: setup.diodeDropV,
+        resistance: setup.resistance,
+        curveFromDc: setup.curveFromDc,
+        influences: inUnits(influences, UNITS_OF.peakDetector),
+      });
+    case 'inLine': {
+      const delivery = measurand.delivery === 'incident' ? 'incident' : 'net';
+      return inLineLevel({
+        forward: { power: powerW(reading), ...setup.forward },
+        reflected: { power: powerW(mean(columns.reflected)), ...setup.reflected },
+        delivery,
+        influences: inUnits(influences, UNITS_OF.inLine),
+      });
+    }
+    case 'dcSubstitution':
+      return dcSubstitution({
+        volts: mean(columns.volts),
+        amperes: mean(columns.amperes),
+        riseRfK: reading,
+        riseDcK: mean(columns.riseDc),
+        influences: inUnits(influences, UNITS_OF.dcSubstitution),
+      });
   }
-  if (repeatability === undefined) return [];
-  const { standardDeviationDb: standardUncertainty, degreesOfFreedom } = repeatability;
-  const statement = { form: 'standard', standardUncertainty, degreesOfFreedom } as const;
-  return [componentOf({ id: READINGS_ID, statement, unit: 'dB', percentOf: 'reading' })];
+}
+
+/** The exact shape of a mismatch in place of its limits. */
+function withReflections(model: SumModel, links: readonly Link[]): SumModel {
+  const exact = links.flatMap(({ id, reflections }): Input[] => {
+    const input = model.inputs.find((candidate) => candidate.id === id);
+    if (reflections === undefined || input === undefined) return [];
+    return [{ ...input, distribution: mismatch(reflections) }];
+  });
+  return exact.length === 0 ? model : exchanged(model, exact);
+}
+
+/** What the method brings itself, before everything else. */
+function ownFirst(model: SumModel): SumModel {
+  const isOwn = ({ id }: Input): boolean => OWN_IDS.some((own) => own === id);
+  const order = [
+    ...model.inputs.flatMap((input, index) => (isOwn(input) ? [index] : [])),
+    ...model.inputs.flatMap((input, index) => (isOwn(input) ? [] : [index])),
+  ];
+  return {
+    ...model,
+    inputs: order.flatMap((index) => model.inputs[index] ?? []),
+    sensitivities: order.flatMap((index) => model.sensitivities[index] ?? []),
+  };
 }

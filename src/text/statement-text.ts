@@ -1,4 +1,4 @@
-import type { Statement, StatementUnit } from '#compute';
+import type { MethodUnit, Statement } from '#compute';
 import { shareText } from './probability-text.ts';
 import { numberText, quantityText } from './quantity-text.ts';
 import { type Style, signsOf } from './style.ts';
@@ -7,15 +7,30 @@ import type { UnitName } from './units.ts';
 /** Nobody states a link's limits to more decimals than this. */
 const MOST_DECIMALS = 4;
 
-const UNITS: Readonly<Record<StatementUnit, UnitName>> = {
+const UNITS: Readonly<Record<MethodUnit, UnitName>> = {
   dB: 'dB',
   percentOfPower: 'percent',
   percentOfVolts: 'percent',
+  percentOfResistance: 'percent',
+  percentOfDcVolts: 'percent',
+  percentOfDcAmperes: 'percent',
+  voltsPeakToPeak: 'Vpp',
+  volts: 'V',
+  dcVolts: 'V',
+  dcAmperes: 'A',
+  kelvinRf: 'K',
+  kelvinDc: 'K',
 };
-const OF: Readonly<Record<StatementUnit, string>> = {
-  dB: '',
+/** What a percentage is of, and what a number of volts or kelvins is of where that is not plain. */
+const OF: Readonly<Partial<Record<MethodUnit, string>>> = {
   percentOfPower: ' of power',
   percentOfVolts: ' of volts',
+  percentOfResistance: ' of resistance',
+  percentOfDcVolts: ' of DC volts',
+  percentOfDcAmperes: ' of current',
+  dcVolts: ' DC',
+  kelvinRf: ' with RF',
+  kelvinDc: ' with DC',
 };
 
 /** A stated amount to the decimals it was stated with, two at least from 0.01 on: `0.50`, `0.125`. */
@@ -35,10 +50,10 @@ export const amountText = (amount: number): string =>
  */
 export function statementText(
   style: Style,
-  { statement, unit }: { statement: Statement; unit: StatementUnit },
+  { statement, unit }: { statement: Statement; unit: MethodUnit },
 ): string {
   const amount = (value: number): string =>
-    `${quantityText(style, { value, decimals: statedDecimals(value), unit: UNITS[unit] })}${OF[unit]}`;
+    `${quantityText(style, { value, decimals: statedDecimals(value), unit: UNITS[unit] })}${OF[unit] ?? ''}`;
   const even = (value: number): string => `${signsOf(style).plusMinus}${amount(value)}`;
   const number = (value: number): string => numberText(style, { value, decimals: statedDecimals(value) });
   switch (statement.form) {

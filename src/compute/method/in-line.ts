@@ -6,15 +6,13 @@ import { directivityRange, netPower, reflectionBelowOne } from '../reflection.ts
 import {
   clearlyAbove,
   type Influence,
+  LARGEST_SHARE,
   type MethodOutcome,
   type OutOfRange,
   outOfRange,
   type RelativeUnit,
   relativeInput,
 } from './method.ts';
-
-/** An error of full scale may be up to this share of the reading (common practice). */
-const LARGEST_SHARE = 1 / 3;
 
 /** One reading of a directional meter, with the scale that it was read on and its limits in percent of full scale. */
 export interface ScaleReading {
@@ -34,19 +32,19 @@ export interface InLineReading {
 }
 
 /** Limits of one reading in watts: a percentage of full scale, wherever on the scale the needle stands. */
-function errorOf({ fullScale, percentOfFullScale }: ScaleReading): PowerW {
+export function scaleError({ fullScale, percentOfFullScale }: ScaleReading): PowerW {
   return powerW((notNegative('inLine', 'percentOfFullScale', percentOfFullScale) / 100) * fullScale);
 }
 
 /** The reason why a reading is too low on its scale, if it is. */
 function tooLow(reading: ScaleReading): OutOfRange | undefined {
-  const error = errorOf(reading);
+  const error = scaleError(reading);
   if (!clearlyAbove(error, LARGEST_SHARE * reading.power)) return undefined;
   return { code: 'fullScaleError', error, reading: reading.power };
 }
 
 function inWatts(id: string, reading: ScaleReading): Input {
-  const statement = { form: 'limits', shape: 'rectangular', halfWidth: errorOf(reading) } as const;
+  const statement = { form: 'limits', shape: 'rectangular', halfWidth: scaleError(reading) } as const;
   return componentOf({ id, statement, unit: 'own' });
 }
 
@@ -113,8 +111,8 @@ export function inLineReflection({
   positive('inLineReflection', 'forward.power', forward.power);
   const reason = tooLow(forward) ?? tooLow(reflected);
   if (reason) return { inRange: false, reason };
-  const ahead = errorOf(forward);
-  const back = errorOf(reflected);
+  const ahead = scaleError(forward);
+  const back = scaleError(reflected);
   const at = (reflectedW: number, forwardW: number) => {
     const reflection = reflectionBelowOne('inLineReflection', 'reflection', Math.sqrt(reflectedW / forwardW));
     return directivityRange({ reflection, directivityDb });

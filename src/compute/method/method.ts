@@ -42,6 +42,9 @@ export interface Influence<Unit extends string> {
 /** Units of an influence that any power in dB can bear. */
 export type RelativeUnit = 'dB' | 'percentOfPower' | 'percentOfVolts' | 'percentOfResistance';
 
+/** An error of full scale may be up to this share of the reading (common practice). */
+export const LARGEST_SHARE = 1 / 3;
+
 /** Two numbers closer than this share of each other are taken as equal: what differs is rounding. */
 const EDGE = 1e-9;
 

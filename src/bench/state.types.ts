@@ -1,0 +1,28 @@
+import type { SheetEntries } from '../sheet/entries.ts';
+import type { Measurement } from '../sheet/measurement.ts';
+import type { EntryProblem } from './collector.ts';
+import type { FieldPath } from './keys.ts';
+
+/** Everything that the bench knows; results are computed from `measurement`, never kept here. */
+export interface BenchState {
+  /** Everything as typed. */
+  readonly entries: SheetEntries;
+  readonly problems: readonly EntryProblem[];
+  /** Measurement of the last entries that were all usable: what figure and result show. */
+  readonly measurement: Measurement;
+  /** Id of the point that is shown and edited; always one of `entries.points`. */
+  readonly point: string;
+  /** Measurement before the last change: what the ghost shows. */
+  readonly before: Measurement | undefined;
+  /** Field of the last change: what is typed letter by letter is one change, and one step of undo. */
+  readonly lastPath: FieldPath | undefined;
+  /** While a handle is held: the state to return to on cancel. */
+  readonly held: { readonly entries: SheetEntries; readonly measurement: Measurement } | undefined;
+  /** Entries to go back to, the latest last, and those to go forward to, the next last. */
+  readonly past: readonly SheetEntries[];
+  readonly future: readonly SheetEntries[];
+  /** What could not be read of the address that was opened. */
+  readonly addressProblems: readonly string[];
+  readonly showLimits: boolean;
+  readonly showCurve: boolean;
+}
