@@ -1,6 +1,5 @@
-import { evaluate, type SumModel } from '#compute';
-import { type Chain, COVERAGE_PROBABILITY, dominantOf, type Rung } from '../sheet/chain.ts';
-import { chainOf } from '../sheet/evaluated-chain.ts';
+import { evaluate, evaluatePrefixes, type SumModel } from '#compute';
+import { type Chain, COVERAGE_PROBABILITY, chainFrom, dominantOf, type Rung } from '../sheet/chain.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { toModel } from '../sheet/to-model.ts';
 
@@ -14,9 +13,14 @@ export interface BenchChain extends Chain {
 }
 
 /** A chain with at most `MOST_RUNGS` rungs, those with the largest shares, each with everything above it counted in. */
-export function benchChain(sheet: Sheet): BenchChain {
-  const model = toModel(sheet);
-  if (model.inputs.length <= MOST_RUNGS) return { ...chainOf(sheet), undrawn: 0 };
+export const benchChain = (sheet: Sheet): BenchChain => benchChainOf(sheet, toModel(sheet));
+
+/** The same for a sheet whose model is at hand. */
+export function benchChainOf(sheet: Sheet, model: SumModel): BenchChain {
+  if (model.inputs.length <= MOST_RUNGS) {
+    const results = evaluatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY });
+    return { ...chainFrom({ sheet, model, results }), undrawn: 0 };
+  }
   const result = evaluate({ model, coverageProbability: COVERAGE_PROBABILITY });
   const widest = result.propagation.budget.toSorted((a, b) => b.share - a.share).slice(0, MOST_RUNGS);
   const drawn = new Set(widest.map(({ id }) => id));
