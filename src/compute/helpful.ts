@@ -47,27 +47,44 @@ function outcomeOf(question: JudgedModel): OutcomeOfChange {
   return { expanded, interval, verdict, probabilityOfConformity };
 }
 
+/** The question with inputs that might stand for those of the same id. */
+export interface HelpQuestion extends JudgedModel {
+  readonly better?: readonly Input[];
+  /** Which links, in which order; all, in that of the model, if not said. */
+  readonly links?: readonly LinkIds[];
+}
+
+/**
+ * `whatWouldHelp` in steps, each of which evaluates the model once at most: yields a link's help when it is complete and undefined
+ * while it is not. The caller stops by not asking for more.
+ * @throws RangeError as `whatWouldHelp`.
+ */
+export function* helpSteps({
+  better = [],
+  links,
+  ...question
+}: HelpQuestion): Generator<LinkHelp | undefined, void> {
+  const { model } = question;
+  exchanged(model, better);
+  for (const link of links ?? linksOf(model)) {
+    const perfect = outcomeOf({ ...question, model: improved(model, link, 0) });
+    yield undefined;
+    const halved = outcomeOf({ ...question, model: improved(model, link, 0.5) });
+    yield undefined;
+    const others = better.filter(({ id }) => link.includes(id));
+    const replaced =
+      others.length === 0 ? undefined : outcomeOf({ ...question, model: exchanged(model, others) });
+    yield { link, perfect, halved, replaced };
+  }
+}
+
 /**
  * For each link: the result if it were perfect, if it were half as uncertain, and if it were replaced by a stated better
  * one, the reading staying where it is.
- * @param better inputs that might stand for those of the same id.
- * @throws RangeError as `evaluate` and `judge`, and for a better input that stands for none.
+ * @throws RangeError as `evaluate` and `judge`, for a better input that stands for none and a link that the model has not.
  */
-export function whatWouldHelp({
-  better = [],
-  ...question
-}: JudgedModel & { better?: readonly Input[] }): LinkHelp[] {
-  const { model } = question;
-  exchanged(model, better);
-  return linksOf(model).map((link) => {
-    const others = better.filter(({ id }) => link.includes(id));
-    return {
-      link,
-      perfect: outcomeOf({ ...question, model: improved(model, link, 0) }),
-      halved: outcomeOf({ ...question, model: improved(model, link, 0.5) }),
-      replaced: others.length === 0 ? undefined : outcomeOf({ ...question, model: exchanged(model, others) }),
-    };
-  });
+export function whatWouldHelp(question: HelpQuestion): LinkHelp[] {
+  return [...helpSteps(question)].filter((help) => help !== undefined);
 }
 
 /** The one change that would settle the matter, if there is one. */
@@ -85,17 +102,18 @@ export type CheapestChange =
 /** Halvings of the search: the factor is right to a thousandth. */
 const HALVINGS = 10;
 
-/** To how much a link must come down for a verdict; undefined if even perfect it would not do. */
-function factorNeeded(
+/** To how much a link must come down for a verdict; undefined if even perfect it would not do. One evaluation a step. */
+function* factorNeeded(
   question: JudgedModel,
   link: LinkIds,
-): { factor: number; verdict: Verdict } | undefined {
+): Generator<undefined, { factor: number; verdict: Verdict } | undefined> {
   const verdictAt = (factor: number) =>
     answered({ ...question, model: improved(question.model, link, factor) }).judgement.verdict;
   let verdict = verdictAt(0);
   if (verdict === 'cant-tell') return undefined;
   let [factor, tooMuch] = [0, 1];
   for (let n = 0; n < HALVINGS; n++) {
+    yield undefined;
     const middle = (factor + tooMuch) / 2;
     const at = verdictAt(middle);
     if (at === 'cant-tell') tooMuch = middle;
@@ -104,24 +122,42 @@ function factorNeeded(
   return { factor, verdict };
 }
 
+/** The question with what improving a link costs, in any unit; without it all cost alike. */
+export interface PricedQuestion extends JudgedModel {
+  readonly price?: (link: LinkIds) => number;
+}
+
+/**
+ * `cheapestChange` in steps, each of which evaluates the model once at most; the change comes at the end.
+ * @throws RangeError as `cheapestChange`.
+ */
+export function* cheapestSteps({
+  price = () => 0,
+  ...question
+}: PricedQuestion): Generator<undefined, CheapestChange> {
+  const { verdict } = answered(question).judgement;
+  if (verdict !== 'cant-tell') return { kind: 'decided', verdict };
+  const changes: Extract<CheapestChange, { kind: 'change' }>[] = [];
+  for (const link of linksOf(question.model)) {
+    yield undefined;
+    const needed = yield* factorNeeded(question, link);
+    if (needed !== undefined) changes.push({ kind: 'change', link, ...needed });
+  }
+  const [best] = changes.sort((a, b) => price(a.link) - price(b.link) || b.factor - a.factor);
+  return best ?? { kind: 'none' };
+}
+
 /**
  * The cheapest single change that turns "can't tell" into a verdict, the reading staying where it is: the link whose price is
  * lowest among those that can do it, or without prices the one that has to be improved least.
- * @param price what improving a link costs, in any unit; without it all cost alike.
  * @throws RangeError as `evaluate` and `judge`.
  */
-export function cheapestChange({
-  price = () => 0,
-  ...question
-}: JudgedModel & { price?: (link: LinkIds) => number }): CheapestChange {
-  const { verdict } = answered(question).judgement;
-  if (verdict !== 'cant-tell') return { kind: 'decided', verdict };
-  const changes = linksOf(question.model).flatMap((link) => {
-    const needed = factorNeeded(question, link);
-    return needed === undefined ? [] : [{ kind: 'change', link, ...needed } as const];
-  });
-  const [best] = changes.sort((a, b) => price(a.link) - price(b.link) || b.factor - a.factor);
-  return best ?? { kind: 'none' };
+export function cheapestChange(question: PricedQuestion): CheapestChange {
+  const steps = cheapestSteps(question);
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) return value;
+  }
 }
 
 /**

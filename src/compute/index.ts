@@ -82,8 +82,15 @@ export { fitLine, readLine } from './fit.ts';
 export type { BlockStack, GaugeBlock, StatedValue } from './gauge-block.ts';
 export { differenceModel, stackModel } from './gauge-block.ts';
 export { heatInPad } from './heat.ts';
-export type { CheapestChange, JudgedModel, LinkHelp, OutcomeOfChange } from './helpful.ts';
-export { cheapestChange, readingsThatPay, whatWouldHelp } from './helpful.ts';
+export type {
+  CheapestChange,
+  HelpQuestion,
+  JudgedModel,
+  LinkHelp,
+  OutcomeOfChange,
+  PricedQuestion,
+} from './helpful.ts';
+export { cheapestChange, cheapestSteps, helpSteps, readingsThatPay, whatWouldHelp } from './helpful.ts';
 export type { LinkIds } from './improve.ts';
 export { exchanged, improved, linksOf } from './improve.ts';
 export { expansionUm, lengthAtReference, REFERENCE_CELSIUS, remainingDifferenceK } from './length.ts';

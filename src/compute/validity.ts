@@ -38,7 +38,7 @@ export function checkStep({
 /** What the instrument shows with the transmitter off, against the reading. In dB. */
 export interface FloorCheck {
   readonly marginDb: number;
-  /** What the floor adds to the reading if it is noise (powers add); infinite at or below the floor. */
+  /** What the floor adds to the reading; infinite at or below the floor. */
   readonly noiseDb: number;
   /** Whether that is within what was allowed. */
   readonly passed: boolean;
@@ -46,22 +46,28 @@ export interface FloorCheck {
 
 /**
  * Is the reading far enough above what the instrument shows without signal? Noise adds as power: 10 dB above it the
- * reading is 0.46 dB too high, 20 dB above 0.04 dB.
+ * reading is 0.46 dB too high, 20 dB above 0.04 dB. An offset of a detector, or hum on a trace, adds as volts: 20 dB above it
+ * the reading is up to 0.92 dB too high.
+ * @param adds how the floor and the signal come together: as powers if not said.
  * @throws RangeError for a number not finite or an allowance not above zero.
- * Source: sum of uncorrelated powers.
+ * Source: sum of uncorrelated powers; sum of voltages.
  */
 export function checkFloor({
   readingDb,
   floorDb,
   allowedDb,
+  adds = 'powers',
 }: {
   readingDb: number;
   floorDb: number;
   allowedDb: number;
+  adds?: 'powers' | 'volts';
 }): FloorCheck {
   const marginDb = finite('checkFloor', 'readingDb', readingDb) - finite('checkFloor', 'floorDb', floorDb);
   const allowed = positive('checkFloor', 'allowedDb', allowedDb);
-  const noiseDb = marginDb > 0 ? -10 * Math.log10(1 - 10 ** (-marginDb / 10)) : Number.POSITIVE_INFINITY;
+  const perDecade = adds === 'powers' ? 10 : 20;
+  const noiseDb =
+    marginDb > 0 ? -perDecade * Math.log10(1 - 10 ** (-marginDb / perDecade)) : Number.POSITIVE_INFINITY;
   return { marginDb, noiseDb, passed: noiseDb <= allowed };
 }
 

@@ -5,6 +5,8 @@ import { componentOf } from '../../src/compute/component.ts';
 import { evaluate } from '../../src/compute/evaluate.ts';
 import {
   cheapestChange,
+  cheapestSteps,
+  helpSteps,
   type JudgedModel,
   readingsThatPay,
   whatWouldHelp,
@@ -171,6 +173,39 @@ describe('the cheapest change', () => {
   test('an outside reading is settled as outside', () => {
     const change = cheapestChange(question(sum(25.3, [limited('a', 0.3)])));
     expect(change).toMatchObject({ kind: 'change', verdict: 'outside' });
+  });
+});
+
+describe('the same in steps', () => {
+  test('gives every link as it would come at once, with a pause before each further evaluation', () => {
+    const better = [limited('receiver', 0.3)];
+    const steps = [...helpSteps({ ...question(), better })];
+    expect(steps.filter((step) => step !== undefined)).toEqual(whatWouldHelp({ ...question(), better }));
+    expect(steps).toHaveLength(3 * chain().inputs.length);
+  });
+
+  test('takes the links in the order that was asked for, and only those', () => {
+    const links = [['receiver'], ['pad 1']];
+    expect(whatWouldHelp({ ...question(), links }).map(({ link }) => link)).toEqual(links);
+    expect(whatWouldHelp({ ...question(), links })[0]).toEqual(whatWouldHelp(question())[2]);
+    expect(() => whatWouldHelp({ ...question(), links: [['roof']] })).toThrow('improved');
+  });
+
+  test('a caller that stops asking stops the work', () => {
+    const steps = helpSteps({ ...question(), better: [limited('receiver', 0.3)] });
+    expect(steps.next()).toEqual({ done: false, value: undefined });
+    expect(steps.return().done).toBe(true);
+    expect(steps.next().done).toBe(true);
+  });
+
+  test('the cheapest change comes at the end, after at most eleven steps a link', () => {
+    const steps = cheapestSteps(question());
+    let pauses = 0;
+    let step = steps.next();
+    for (; !step.done; step = steps.next()) pauses++;
+    expect(step.value).toEqual(cheapestChange(question()));
+    expect(pauses).toBeLessThanOrEqual(11 * chain().inputs.length);
+    expect(pauses).toBeGreaterThanOrEqual(chain().inputs.length);
   });
 });
 

@@ -58,6 +58,22 @@ describe('the reading without signal', () => {
     );
   });
 
+  test('an offset adds as volts: 20 dB below it still adds 0.92 dB, 40 dB below 0.09 dB', () => {
+    const offset = (marginDb: number) =>
+      checkFloor({ readingDb: 0, floorDb: -marginDb, allowedDb: 0.1, adds: 'volts' });
+    // a tenth of the volts: 20 lg(10/9)
+    expect(offset(20).noiseDb).toBeCloseTo(20 * Math.log10(10 / 9), 12);
+    expect(offset(20).passed).toBe(false);
+    expect(offset(40).noiseDb).toBeCloseTo(0.0873, 4);
+    expect(offset(40).passed).toBe(true);
+    expect(offset(0).noiseDb).toBe(Number.POSITIVE_INFINITY);
+    fc.assert(
+      fc.property(fc.double({ min: 0.1, max: 60, noNaN: true }), (margin) => {
+        expect(offset(margin).noiseDb).toBeGreaterThan(floor(margin).noiseDb);
+      }),
+    );
+  });
+
   test('at the floor nothing is left to measure', () => {
     expect(floor(0)).toEqual({ marginDb: 0, noiseDb: Number.POSITIVE_INFINITY, passed: false });
     expect(floor(-5).passed).toBe(false);

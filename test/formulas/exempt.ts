@@ -60,6 +60,8 @@ export const EXEMPT: Partial<Record<ComputeFunction, string>> = {
   exchanged: 'exchanges inputs of a model',
   whatWouldHelp: 'evaluates a model again and again, one link better each time',
   cheapestChange: 'picks from what would help',
+  helpSteps: 'is what would help in steps',
+  cheapestSteps: 'is the cheapest change in steps',
   roundsOf: 'sorts readings',
   simulate: 'is the simulation in steps, whose row is that of the one at once',
   randomFrom: 'makes random numbers',
