@@ -1,61 +1,74 @@
-import type { EntryForm, LinkEntries, SheetEntries } from '../sheet/entries.ts';
+import type { Envelope, PowerDelivery } from '#compute';
+import type { SheetEntries } from '../sheet/entries.ts';
 import { linkStrings } from './link-strings.ts';
+import { pointStrings } from './point-strings.ts';
 import { resultStrings } from './result-strings.ts';
+import { setupStrings } from './setup-strings.ts';
 
-type SheetLabels = Readonly<Record<Exclude<keyof SheetEntries, 'links'>, string>>;
+type SheetLabels = Readonly<
+  Record<Exclude<keyof SheetEntries, 'links' | 'points' | 'log' | 'checks'>, string>
+>;
 
 /** Words of the entry form. */
 export const strings = {
   link: linkStrings,
+  point: pointStrings,
+  setup: setupStrings,
   result: resultStrings,
   untitled: 'A measurement without a title',
   wholeChain: 'The whole chain',
   labels: {
+    ...setupStrings.labels,
     title: 'Title',
     power: 'Which power',
+    delivery: 'Delivered',
+    keying: 'Keying',
     plane: 'Where',
     conditions: 'Conditions',
-    specification: 'How it is stated',
-    nominal: 'Nominal level',
-    tolerance: 'Plus or minus, in dB',
-    lowest: 'Lower limit',
-    highest: 'Upper limit',
     rule: 'Rule',
     multiplier: 'Guard band, times U',
     required: 'Required, in %',
-    readings: 'Readings',
     scatter: 'Scatter s, in dB',
     repeats: 'From how many',
-    damage: 'Input stands at most',
+    by: 'By whom',
+    date: 'Date',
+    instruments: 'Instruments',
+    certificates: 'Certificates',
+    supply: 'Supply',
+    temperature: 'Temperature',
+    remarks: 'Remarks',
   } satisfies SheetLabels,
   help: {
+    ...setupStrings.help,
     title: 'Whose transmitter, and what for.',
     power: 'The three differ as soon as the carrier is keyed or modulated.',
+    delivery: 'They differ as far as the load or the transmitter reflects.',
+    keying: 'How the key was held while you read.',
     plane: 'At which socket, and into what.',
-    conditions: 'Frequency, keying, supply, temperature: what somebody else would need to repeat it.',
-    specification: 'Leave out the side that nobody has set a limit to.',
-    nominal: 'In dBm, W or mW.',
-    tolerance: 'How far to either side it may lie.',
-    lowest: 'In dBm, W or mW.',
-    highest: 'In dBm, W or mW.',
+    conditions: 'Frequency, supply, temperature: what somebody else would need to repeat it.',
     multiplier: '1 takes the whole expanded uncertainty off each limit.',
-    readings: 'What the meter showed, in dBm, W or mW: one number, or a column typed or pasted.',
     required: 'How probable conformity must be, at least.',
-    scatter: 'Of one reading, known from earlier; it counts if there is one reading only.',
+    scatter: 'Of one reading.',
     repeats: 'How many earlier readings that scatter comes from.',
-    damage: 'In dBm, W or mW, from the meter’s own manual; leave it empty if you do not know it.',
   },
   powers: {
     carrier: 'carrier power',
     peakEnvelope: 'peak envelope power',
     mean: 'mean power',
   },
-  specifications: {
-    around: 'nominal ± decibels',
-    between: 'a lower and an upper limit',
-    atMost: 'an upper limit only',
-    atLeast: 'a lower limit only',
-  },
+  deliveries: {
+    intoIdeal: 'as an ideal 50 Ω load would take it',
+    delivered: 'to this very load',
+    incident: 'as the wave towards the load',
+    net: 'forward less reflected',
+  } satisfies Readonly<Record<PowerDelivery, string>>,
+  keyings: {
+    keyDown: 'key down',
+    steadyCarrier: 'a steady carrier, keyed',
+    stringOfDits: 'a string of dits',
+    parisWord: 'Morse at the rhythm of PARIS',
+    twoEqualTones: 'two equal tones',
+  } satisfies Readonly<Record<'keyDown' | Envelope, string>>,
   rules: {
     simple: 'simple acceptance',
     guardBand: 'guard band',
@@ -70,9 +83,10 @@ export const strings = {
       'Inside if it is at least this probable that the level conforms; outside if it is as probable that it does not; between the two this measurement cannot tell.',
   },
   sections: {
+    begin: 'Begin',
     measured: 'What is measured',
-    specification: 'Specification',
-    readings: 'Readings and meter',
+    how: 'How',
+    points: 'What is demanded, and what was read',
     links: 'Links',
   },
   links: {
@@ -84,11 +98,15 @@ export const strings = {
     add: 'Add a link',
     addKind: 'Kind of the new link',
   },
-  bringBack: {
-    link: (label: string): string => `Bring back “${label}”`,
-    sheet: 'Bring back the sheet before this one',
+  begin: {
+    note: 'Start with an empty sheet, or go through the demonstration: undo brings back what you have now.',
+    fresh: 'Start an empty sheet',
+    demonstration: 'Open the demonstration',
   },
-  demonstration: 'Back to the demonstration',
+  measuredMore: 'Delivered how, keying, place and conditions',
+  ruleFold: 'Rule that decides',
+  undo: 'Undo',
+  redo: 'Redo',
   page: {
     title: 'Bench',
     description:
@@ -124,6 +142,3 @@ export const strings = {
   readAs: (level: string): string => `= ${level}`,
   meanOf: (count: number, mean: string): string => `${count} readings, mean ${mean}`,
 } as const;
-
-export type LinkLabels = Readonly<Record<keyof LinkEntries, string>>;
-export type FormWords = Readonly<Record<EntryForm, string>>;
