@@ -1,16 +1,17 @@
-import { type BudgetRow, type Statement, standardDeviation } from '#compute';
+import { type DetailedRow, detailedBudget, type Statement } from '#compute';
 import { amountOf, withAmount } from '../sheet/amount.ts';
-import type { EntryForm } from '../sheet/entries.ts';
+import type { MethodReading } from '../sheet/method.ts';
+import { asMeter, scatterOf } from '../sheet/scatter.ts';
 import type { Link, Sheet } from '../sheet/sheet.ts';
+import { intervalText } from '../text/interval-text.ts';
+import { powerText } from '../text/power-text.ts';
 import { dbText, numberText, percentText } from '../text/quantity-text.ts';
-import { statementText } from '../text/statement-text.ts';
+import { distributionText, statementText } from '../text/statement-text.ts';
 import type { Style } from '../text/style.ts';
 import { sourceWords } from '../text/words.ts';
-import { statementEntries } from './entries-of.ts';
+import { budgetStrings as strings } from './budget-strings.ts';
+import { inputLabel, type OwnId, ownIdOf } from './input-labels.ts';
 import type { BenchResult } from './result.ts';
-import { resultStrings } from './result-strings.ts';
-
-const strings = resultStrings.budget;
 
 /** A line of the budget, as text. */
 export interface BudgetLine {
@@ -25,35 +26,28 @@ export interface BudgetLine {
   readonly sensitivity: string;
   readonly contribution: string;
   readonly share: string;
+  /** Share of the variance as a number, for the bar. */
+  readonly shareOf: number;
   readonly freedom: string;
 }
 
 /** Decimals of standard uncertainties: a budget's numbers stand under each other and so keep one place. */
 const PLACES = 4;
 
-const DIVISORS: Readonly<Partial<Record<EntryForm, string>>> = {
-  rectangular: '√3',
-  triangular: '√6',
-  arcsine: '√2',
-  asymmetric: '√3',
-  standard: '1',
-  displayStep: '√12',
-};
-
-/** The budget (GUM 4.1 to 5.1) line by line, in the order of the chain. */
+/** The budget (GUM 4.1 to 5.1) line by line: what the method brings, the links in their order, the scatter last. */
 export function budgetLines(style: Style, { chain }: BenchResult): readonly BudgetLine[] {
-  return chain.result.propagation.budget.map((row) => {
-    const link = chain.sheet.links.find(({ id }) => id === row.id);
-    return {
-      id: row.id,
-      ...(link ? linkCells(style, link, row) : scatterCells(style, chain.sheet)),
-      uncertainty: dbText(style, { db: row.standardUncertainty, decimals: PLACES }),
-      sensitivity: numberText(style, { value: row.sensitivity, decimals: 0 }),
-      contribution: dbText(style, { db: row.contribution, decimals: PLACES }),
-      share: percentText(style, { percent: 100 * row.share, decimals: 1 }),
-      freedom: freedomText(style, row.degreesOfFreedom),
-    };
-  });
+  const { sheet, model, result } = chain;
+  return detailedBudget({ model, propagation: result.propagation }).map((row) => ({
+    id: row.id,
+    label: inputLabel(sheet, row.id),
+    ...cellsOf(style, sheet, row),
+    uncertainty: dbText(style, { db: row.standardUncertainty, decimals: PLACES }),
+    sensitivity: numberText(style, { value: row.sensitivity, decimals: 0 }),
+    contribution: dbText(style, { db: row.contribution, decimals: PLACES }),
+    share: percentText(style, { percent: 100 * row.share, decimals: 1 }),
+    shareOf: row.share,
+    freedom: freedomText(style, row.degreesOfFreedom),
+  }));
 }
 
 /** Degrees of freedom with a decimal where they have one; infinite where the uncertainty is taken as known. */
@@ -62,64 +56,106 @@ export const freedomText = (style: Style, freedom: number): string =>
     ? numberText(style, { value: freedom, decimals: Number.isInteger(freedom) ? 0 : 1 })
     : strings.infinite;
 
-function linkCells(style: Style, link: Link, row: BudgetRow) {
-  const { form, factor, amount } = statementEntries(link.statement);
+type Cells = Pick<BudgetLine, 'loss' | 'stated' | 'source' | 'distribution' | 'divisor'>;
+
+function cellsOf(style: Style, sheet: Sheet, row: DetailedRow): Cells {
+  const link = sheet.links.find(({ id }) => id === row.id);
+  if (link !== undefined) return linkCells(style, link, row);
+  const own = ownIdOf(row.id);
+  return own === undefined ? scatterCells(style, sheet, row) : ownCells(style, own, sheet, row);
+}
+
+function linkCells(style: Style, link: Link, row: DetailedRow): Cells {
   return {
-    label: link.label,
     loss: dbText(style, { db: link.lossDb, decimals: 2 }),
-    stated: statementText(style, link),
+    stated: statementText(style, { ...link, statement: rounded(link.statement) }),
     source: sourceWords[link.source],
-    distribution: strings.distributions[form],
-    divisor: divisorOf(style, form, { factor, amount, count: countOf(link), row, unit: link.unit }),
+    distribution: link.reflections ? strings.mismatch : distributionText(link.statement),
+    divisor: link.reflections ? ratioText(style, row) : divisorText(style, link, row),
   };
 }
 
-const countOf = ({ statement }: Link): number | undefined =>
-  statement.form === 'readings' ? statement.count : undefined;
-
-interface DivisorContext {
-  readonly factor: string | undefined;
-  readonly amount: string | undefined;
-  readonly count: number | undefined;
-  readonly row: BudgetRow;
-  readonly unit: Link['unit'];
-}
-
-/** What the stated amount is divided by; for a form without a fixed divisor, the ratio itself. */
-function divisorOf(
+/** Limits by a root: what their half-width, or a whole step, is divided by (GUM 4.3.7, 4.3.9, F.2.2.1, and F.1.3.5 for the arcsine). */
+function divisorText(
   style: Style,
-  form: EntryForm,
-  { factor, amount, count, row, unit }: DivisorContext,
+  { statement, unit }: Pick<Link, 'statement' | 'unit'>,
+  row: DetailedRow,
 ): string {
-  if (form === 'expanded' && factor !== undefined) return factor;
-  if (count !== undefined) return `√${count}`;
-  const fixed = DIVISORS[form];
-  if (fixed !== undefined) return fixed;
-  const ratio = Number(amount) / row.standardUncertainty;
-  return unit === 'dB' && Number.isFinite(ratio) ? numberText(style, { value: ratio, decimals: 2 }) : '';
+  switch (statement.form) {
+    case 'limits':
+      return { rectangular: '√3', triangular: '√6', arcsine: '√2' }[statement.shape];
+    case 'asymmetric':
+      return '√3';
+    case 'displayStep':
+      return '√12';
+    case 'standard':
+      return '1';
+    case 'readings':
+      return `√${statement.count}`;
+    case 'expanded':
+      return numberText(style, {
+        value: statement.coverageFactor,
+        decimals: statement.coverageFactor % 1 === 0 ? 0 : 2,
+      });
+    default:
+      return unit === 'dB' && row.standardUncertainty > 0
+        ? numberText(style, { value: amountOf(statement) / row.standardUncertainty, decimals: 2 })
+        : '';
+  }
 }
 
-/** What the scatter of the readings states: their own, or that of one reading known from earlier; undefined without either. */
-export function scatterStatement({ readings, repeatability }: Sheet): Statement | undefined {
-  if (readings.length >= 2)
-    return { form: 'readings', standardDeviation: standardDeviation(readings), count: readings.length };
-  if (repeatability === undefined) return undefined;
-  const { standardDeviationDb: standardUncertainty, degreesOfFreedom } = repeatability;
-  return { form: 'standard', standardUncertainty, degreesOfFreedom };
-}
+/** Half-width over standard uncertainty, where a shape is no simple one. */
+const ratioText = (style: Style, { divisor }: DetailedRow): string =>
+  divisor === undefined ? '' : numberText(style, { value: divisor, decimals: 2 });
 
-function scatterCells(style: Style, sheet: Sheet) {
-  const statement = scatterStatement(sheet);
+/** What the method brings itself: it stands in no document of the reader's, so it says what it was made from. */
+function ownCells(style: Style, own: OwnId, sheet: Sheet, row: DetailedRow): Cells {
+  const { setup } = sheet.method ?? asMeter(sheet);
+  const isNet = sheet.measurand.delivery !== 'incident';
   return {
-    label: strings.scatter,
+    loss: dbText(style, { db: own === 'rollOff' ? row.estimate : 0, decimals: 2 }),
+    stated:
+      own === 'scale' && setup.method === 'inLine' ? scaleText(style, setup, isNet) : limitsText(style, row),
+    source: strings.ofMethod,
+    distribution: own === 'scale' && isNet ? strings.bothScales : strings.rectangular,
+    divisor: ratioText(style, row),
+  };
+}
+
+const limitsText = (style: Style, { limits: { lower, upper } }: DetailedRow): string =>
+  `${intervalText(style, { lower, upper, decimals: 3, unit: 'dB' })}, ${strings.limits}`;
+
+type InLine = Extract<MethodReading['setup'], { method: 'inLine' }>;
+
+const scaleText = (style: Style, { forward, reflected }: InLine, isNet: boolean): string =>
+  (isNet ? [forward, reflected] : [forward])
+    .map(({ fullScale, percentOfFullScale }) =>
+      strings.ofFullScale({
+        percent: percentText(style, {
+          percent: percentOfFullScale,
+          decimals: percentOfFullScale % 1 === 0 ? 0 : 1,
+        }),
+        scale: powerText(style, { powerW: fullScale, digits: 3 }),
+      }),
+    )
+    .join('; ');
+
+function scatterCells(style: Style, sheet: Sheet, row: DetailedRow): Cells {
+  const scatter = scatterOf(sheet).find(({ id }) => id === row.id);
+  const { statement, unit } = scatter ?? { statement: undefined, unit: 'dB' as const };
+  return {
     loss: '',
-    stated: statement ? statementText(style, { statement: rounded(statement), unit: 'dB' }) : '',
+    stated: statement ? statementText(style, { statement: rounded(statement), unit }) : '',
     source: sourceWords.measured,
-    distribution: strings.distributions.readings,
+    distribution: statement ? distributionText(statement) : '',
     divisor: statement?.form === 'readings' ? `√${statement.count}` : '1',
   };
 }
 
-/** A computed scatter to the places of the budget; what somebody typed stays. */
+/** A computed amount to the places of the budget; what somebody typed has no more and stays. */
 const rounded = (statement: Statement): Statement =>
-  withAmount(statement, Number(amountOf(statement).toFixed(PLACES)));
+  statement.form === 'asymmetric'
+    ? { ...statement, lower: placed(statement.lower), upper: placed(statement.upper) }
+    : withAmount(statement, placed(amountOf(statement)));
+
+const placed = (value: number): number => Number(value.toFixed(PLACES));

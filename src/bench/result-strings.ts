@@ -1,4 +1,4 @@
-import type { EntryForm } from '../sheet/entries.ts';
+import type { OtherShape, PowerDelivery, PowerKind } from '#compute';
 
 /** Words of the bench's result. Numbers come in as finished text. */
 export const resultStrings = {
@@ -10,24 +10,34 @@ export const resultStrings = {
   /** What the level with its plus-minus says. */
   expanded: (coverage: string): string =>
     `expanded uncertainty, ${coverage}: an interval that covers about 95 % of the values the level may reasonably have`,
+  exact: 'nothing is said of any doubt: the bare reading, which no reading is',
   limits: 'Show the worst case as end marks',
   curve: 'Show the whole distribution as a curve',
   /** What is measured, in one sentence. */
   record: {
-    power: { carrier: 'Carrier power', peakEnvelope: 'Peak envelope power', mean: 'Mean power' },
-    of: (power: string, plane: string, conditions: string): string =>
-      `${[`${power}${plane === '' ? '' : ` ${plane}`}`, conditions].filter((part) => part !== '').join('; ')}.`,
-    reading: (reading: string): string => `Reading ${reading}.`,
-    readings: ({ list, mean, scatter }: { list: string; mean: string; scatter: string }): string =>
-      `Readings ${list}; mean ${mean}, standard deviation ${scatter}.`,
-    many: ({ count, mean, scatter }: { count: number; mean: string; scatter: string }): string =>
-      `${count} readings, mean ${mean}, standard deviation ${scatter}.`,
+    power: {
+      carrier: 'Carrier power',
+      peakEnvelope: 'Peak envelope power',
+      mean: 'Mean power',
+    } satisfies Readonly<Record<PowerKind, string>>,
+    delivery: {
+      delivered: 'as this load takes it',
+      intoIdeal: 'as an ideal 50 Ω load would take it',
+      incident: 'of the wave towards the load',
+      net: 'forward less reflected',
+    } satisfies Readonly<Record<PowerDelivery, string>>,
+    of: (parts: readonly string[]): string => `${parts.filter((part) => part !== '').join('; ')}.`,
+    specified: (range: string): string => `Specified: ${range}.`,
+    licensed: (range: string): string => `The licence allows ${range}.`,
     noScatter:
       'One reading tells nothing of its own scatter: none is counted, unless you enter one you know.',
-    specified: (range: string): string => `Specified: ${range}.`,
   },
   halved: ({ share, halved, perfect }: { share: string; halved: string; perfect: string }): string =>
     `${share} of the variance. Half as wrong it would leave ${halved}; known perfectly, ${perfect}.`,
+  halvedTogether: ({ share, halved, perfect }: { share: string; halved: string; perfect: string }): string =>
+    `${share} of the variance with what shares its cause. All half as wrong would leave ${halved}; known perfectly, ${perfect}.`,
+  alone: ({ alone, all }: { alone: string; all: string }): string =>
+    `The measurement alone is good to ${alone}; with the transmitter’s own spread it is ${all}, and that is what is judged.`,
   verdict: {
     heading: 'Verdict',
     probability: (probability: string): string =>
@@ -42,14 +52,31 @@ export const resultStrings = {
     needed: (expanded: string): string =>
       `With this band no reading at all could count as inside: the method falls short, not the transmitter. It would take ${expanded} or better.`,
     noneAccepted: 'With this band no reading at all could count as inside.',
+    licence:
+      'A licence limits the power that is really there: stay below its maximum less the uncertainty rather than argue about the uncertainty.',
     zonesName: 'Where the measured level lies among the limits',
   },
+  outOfRange: {
+    verdict: 'No number',
+    none: 'No level, no uncertainty and no verdict are given: another method or another setting has to be found first.',
+  },
+  outlier: ({
+    which,
+    value,
+    distance,
+    count,
+    critical,
+  }: {
+    which: number;
+    value: string;
+    distance: string;
+    count: number;
+    critical: string;
+  }): string =>
+    `Reading ${which}, ${value}, stands ${distance} standard deviations from the mean of all ${count}, where ${critical} is what chance still explains (Grubbs’ test, 5 %). Nothing is removed: leave it out only for a reason that you found, and write the reason down.`,
+  outlierIn: ({ column, sentence }: { column: string; sentence: string }): string => `${column}. ${sentence}`,
   ways: {
     heading: 'Three ways to add up',
-    way: 'Way',
-    level: 'Level',
-    power: 'Power',
-    says: 'What it says',
     worst: 'Worst case',
     propagation: 'Propagation',
     whole: 'Whole distribution',
@@ -62,49 +89,42 @@ export const resultStrings = {
       `The shapes themselves added up; ${share} of the values, equal tails.`,
     wholeNot: 'Cannot be had for parts that are tied together this way.',
   },
-  budget: {
-    heading: 'Uncertainty budget',
-    caption: 'Every part, from the definition down to the transmitter',
-    region: 'Uncertainty budget, scrolls sideways',
-    part: 'Part',
-    loss: 'Loss',
-    stated: 'Stated',
-    source: 'Source',
-    distribution: 'Distribution',
-    divisor: 'Divisor',
-    uncertainty: 'Standard uncertainty',
-    sensitivity: 'Sensitivity',
-    contribution: 'Contribution',
-    share: 'Share of variance',
-    freedom: 'Degrees of freedom',
-    scatter: 'Scatter of the readings',
-    combined: 'Combined',
-    expanded: (coverage: string): string => `Expanded (${coverage})`,
-    infinite: '∞',
-    distributions: {
+  distribution: {
+    name: 'The whole distribution of the level and the specification',
+    description: (shares: string): string =>
+      `A curve under which equal areas are equally probable. Areas outside the specification are hatched. ${shares}`,
+    inside: 'inside',
+    outside: 'outside',
+    shares: ({ inside, below, above }: { inside: string; below?: string; above?: string }): string =>
+      `Of the distribution ${[
+        `${inside} lies inside the specification`,
+        ...(below === undefined ? [] : [`${below} below it`]),
+        ...(above === undefined ? [] : [`${above} above it`]),
+      ].join(', ')}.`,
+    strip: (by: string, share: string): string => `The strip is the interval that decided: ${by}, ${share}.`,
+    stripPlain:
+      'The strip is the interval of the whole distribution; under this rule the estimate alone decided.',
+  },
+  robustness: {
+    heading: 'Would the verdict stand?',
+    intro:
+      'Shapes and coverage factor are choices where nothing better is known. For judging the verdict, never for choosing one.',
+    caption: 'The verdict under other choices that could be defended',
+    taken: 'Taken instead',
+    stated: 'as stated',
+    shape: (shape: string): string => `all plain limits ${shape}`,
+    shapes: {
       rectangular: 'rectangular',
       triangular: 'triangular',
       arcsine: 'U-shaped',
-      trapezoid: 'trapezoidal',
-      uncertainLimits: 'curvilinear trapezoid',
-      asymmetric: 'rectangular',
-      expanded: 'normal',
-      coverage: 'normal',
-      standard: 'normal',
-      readings: 'Student’s t',
-      displayStep: 'rectangular',
-      halfWithin: 'normal',
-    } satisfies Readonly<Record<EntryForm, string>>,
-  },
-  copy: {
-    heading: 'Take it along',
-    address:
-      'The text carries everything that another person needs to check the result, and the address of this page opens the same sheet.',
-    button: 'Copy the result as text',
-    done: 'Copied.',
-    refused: 'The browser did not allow copying. Here is the text, selected: copy it yourself.',
-    area: 'The result as text',
-    assumes: 'parts that share no named cause are independent',
-    made: 'How Sure Is a Watt?, bench',
+    } satisfies Readonly<Record<OtherShape, string>>,
+    factor: (k: string): string => `coverage factor ${k}`,
+    interval: 'Interval',
+    verdict: 'Verdict',
+    probability: 'Conforms with',
+    steady: 'The verdict is the same under each of them.',
+    unsteady: 'The verdict hangs on the choice: say which was made, and why, whenever you pass it on.',
+    pending: '…',
+    none: 'none',
   },
 } as const;

@@ -2,6 +2,7 @@ import type { Interval, Result } from '#compute';
 import { coverageText, shareText } from '../text/probability-text.ts';
 import { dbText, numberText, percentText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
+import { inputLabel } from './input-labels.ts';
 import { type BenchResult, wholeInterval } from './result.ts';
 import { resultStrings } from './result-strings.ts';
 import { levelIntervalText, wattsIntervalText } from './result-words.ts';
@@ -22,9 +23,7 @@ export function waysOf(style: Style, { chain }: BenchResult): readonly Way[] {
   const { propagation, worstCase } = chain.result;
   const { coverageFactor: factor, coverageProbability: probability } = propagation;
   const whole = wholeInterval(chain);
-  const open = worstCase.unlimited.map(
-    (id) => chain.sheet.links.find((link) => link.id === id)?.label ?? resultStrings.budget.scatter,
-  );
+  const open = worstCase.unlimited.map((id) => inputLabel(chain.sheet, id));
   return [
     way(
       style,

@@ -9,33 +9,31 @@ export const READINGS_ID = 'readings';
 export const scatterId = (column: ColumnName): string =>
   column === 'readings' ? READINGS_ID : `${READINGS_ID}.${column}`;
 
-/** Unit in which the scatter of a column counts, by method: that of the readings where the method understands it. */
-function scatterUnit({ setup }: MethodReading, column: ColumnName): LinkUnit {
+/** Decibels per unit of natural logarithm: of a power, and of a voltage that makes one by its square. */
+const DB_PER_LN = { power: 10 / Math.LN10, volts: 20 / Math.LN10 } as const;
+
+/**
+ * How many dB one unit of a column's scatter makes, by the slope at its mean: good to second order. The shape of few readings has
+ * tails too long to be turned into decibels point by point, since they reach below nothing.
+ */
+function dbPerUnit({ setup, columns }: MethodReading, column: ColumnName, net: boolean): number {
+  const middle = mean(columns[column]);
   switch (setup.method) {
     case 'padsIntoMeter':
-      return 'dB';
+      return 1;
     case 'oscilloscope':
-      return 'voltsPeakToPeak';
+      return DB_PER_LN.volts / middle;
     case 'peakDetector':
-      return 'volts';
-    case 'inLine':
-      return 'percentOfPower';
+      return DB_PER_LN.volts / (middle + setup.diodeDropV);
+    case 'inLine': {
+      const forward = powerW(mean(columns.readings));
+      return (
+        DB_PER_LN.power / (net ? netPower({ forward, reflected: powerW(mean(columns.reflected)) }) : forward)
+      );
+    }
     case 'dcSubstitution':
-      return column === 'volts'
-        ? 'dcVolts'
-        : column === 'amperes'
-          ? 'dcAmperes'
-          : column === 'riseDc'
-            ? 'kelvinDc'
-            : 'kelvinRf';
+      return DB_PER_LN.power / middle;
   }
-}
-
-/** Watts of an in-line meter in percent of the power that is meant; every other column counts in its own unit. */
-function scatterFactor({ setup, columns }: MethodReading, net: boolean): number {
-  if (setup.method !== 'inLine') return 1;
-  const forward = powerW(mean(columns.readings));
-  return 100 / (net ? netPower({ forward, reflected: powerW(mean(columns.reflected)) }) : forward);
 }
 
 /**
@@ -48,10 +46,10 @@ export function scatterOf(sheet: Sheet): Influence<LinkUnit>[] {
   const columns = Object.entries(reading.columns) as [ColumnName, readonly number[]][];
   const own = columns.flatMap(([column, values]): Influence<LinkUnit>[] => {
     if (values.length < 2 || (column === 'reflected' && !net)) return [];
-    const deviation = standardDeviation(values) * scatterFactor(reading, net);
+    const deviation = standardDeviation(values) * dbPerUnit(reading, column, net);
     if (deviation === 0) return [];
     const statement: Statement = { form: 'readings', standardDeviation: deviation, count: values.length };
-    return [{ id: scatterId(column), statement, unit: scatterUnit(reading, column) }];
+    return [{ id: scatterId(column), statement, unit: 'dB' }];
   });
   return reading.columns.readings.length === 1 ? [...repeatabilityOf(sheet), ...own] : own;
 }

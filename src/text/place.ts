@@ -12,3 +12,10 @@ export function decimalsFor(uncertainty: number): number {
   const { place } = roundUncertainty({ uncertainty: positive('decimalsFor', 'uncertainty', uncertainty) });
   return Math.min(0 - (place ?? 0), MOST_DECIMALS);
 }
+
+/** The fewest decimals, up to `most`, that give a value back as it is: 7 needs none, 20.4 one, 0.125 three. For values as they were stated. */
+export function fewestDecimals(value: number, most: number): number {
+  for (let decimals = 0; decimals < most; decimals++)
+    if (Number(value.toFixed(decimals)) === value) return decimals;
+  return most;
+}

@@ -30,6 +30,15 @@ const VERDICTS: Readonly<Record<Sides, Readonly<Record<Verdict, string>>>> = {
 /** A verdict in words; one-sided limits, as in a licence, have words of their own. */
 export const verdictWords = (verdict: Verdict, sides: Sides): string => VERDICTS[sides][verdict];
 
+const LICENCE: Readonly<Record<Verdict, string>> = {
+  inside: "not shown to exceed the licence's maximum, and shown to keep to it as far as the rule asks",
+  outside: "exceeds the licence's maximum",
+  'cant-tell': "can't tell: not shown to exceed the licence's maximum, and not shown to keep to it",
+};
+
+/** A verdict on the maximum that a licence allows, in words. */
+export const licenceVerdictWords = (verdict: Verdict): string => LICENCE[verdict];
+
 const SHORT: Readonly<Record<Verdict, string>> = {
   inside: 'inside',
   outside: 'outside',

@@ -1,0 +1,30 @@
+/** Words of the uncertainty budget. */
+export const budgetStrings = {
+  heading: 'Uncertainty budget',
+  caption: 'Every part, from the definition down to the transmitter',
+  region: 'Uncertainty budget, scrolls sideways',
+  part: 'Part',
+  loss: 'Added back',
+  stated: 'Limits, U or s',
+  source: 'Source',
+  distribution: 'Distribution',
+  divisor: 'Divisor',
+  uncertainty: 'Standard uncertainty',
+  sensitivity: 'Sensitivity',
+  contribution: 'Contribution',
+  share: 'Share of variance',
+  freedom: 'Degrees of freedom',
+  combined: 'Combined',
+  expanded: (coverage: string): string => `Expanded (${coverage})`,
+  infinite: '∞',
+  ofMethod: 'the method',
+  limits: 'limits',
+  mismatch: 'mismatch, phase unknown',
+  rectangular: 'rectangular',
+  bothScales: 'two rectangles together',
+  ofFullScale: ({ percent, scale }: { percent: string; scale: string }): string =>
+    `±${percent} of ${scale} full scale`,
+  /** After the name of a link that nobody has checked yet. */
+  assumed: 'assumed, no data sheet',
+  off: (labels: string): string => `Left out for a what-if: ${labels}.`,
+} as const;
