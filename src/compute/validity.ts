@@ -98,6 +98,8 @@ export interface DriftCheck {
   readonly perTime: number;
   /** From the first to the last time, along the line. */
   readonly total: number;
+  /** Expanded uncertainty of that at 95 %, from the scatter about the line. */
+  readonly totalExpanded: number;
   /** Whether the slope stands out of its own scatter at 95 %. */
   readonly significant: boolean;
   /** What to allow for the drift where it is not corrected: half of its size, either way. */
@@ -115,10 +117,12 @@ export function checkDrift(
   const points = readings.map(({ time, reading }): FitPoint => ({ x: time, y: reading }));
   const line = fitLine({ points });
   const { coverageFactor } = coverageOf({ degreesOfFreedom: line.degreesOfFreedom });
-  const total = line.slope * (line.range.upper - line.range.lower);
+  const span = line.range.upper - line.range.lower;
+  const total = line.slope * span;
   return {
     perTime: line.slope,
     total,
+    totalExpanded: coverageFactor * line.slopeUncertainty * span,
     significant: Math.abs(line.slope) > coverageFactor * line.slopeUncertainty,
     halfWidth: Math.abs(total) / 2,
   };

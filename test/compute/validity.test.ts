@@ -132,6 +132,19 @@ describe('drift with time', () => {
     expect(with4(edge * 1.001)).toBe(false);
   });
 
+  test('stands out of its scatter exactly where it is larger than its own uncertainty', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.double({ min: -1, max: 1, noNaN: true }), { minLength: 6, maxLength: 6 }),
+        (readings) => {
+          const { total, totalExpanded, significant } = checkDrift(at(times, (_, i) => readings[i] ?? 0));
+          fc.pre(Math.abs(Math.abs(total) - totalExpanded) > 1e-9);
+          expect(Math.abs(total) > totalExpanded).toBe(significant);
+        },
+      ),
+    );
+  });
+
   test('two readings are no line', () => {
     expect(() => checkDrift(at([0, 1], (t) => t))).toThrow('fitLine: there must be 3 or more points');
   });
