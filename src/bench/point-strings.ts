@@ -49,6 +49,7 @@ export const pointStrings = {
     lowest: 'In dBm, W or mW.',
     highest: 'In dBm, W or mW.',
   },
+  nominalBetween: 'Where you know it: what the level should be, between the two limits.',
   /** An oscilloscope's roll-off hangs on the frequency. */
   frequencyNeeded: 'In MHz or kHz: how much the trace shows hangs on it.',
   specifications: {

@@ -16,7 +16,6 @@ export const strings = {
   setup: setupStrings,
   result: resultStrings,
   untitled: 'A measurement without a title',
-  wholeChain: 'The whole chain',
   labels: {
     ...setupStrings.labels,
     title: 'Title',
@@ -100,11 +99,12 @@ export const strings = {
   },
   begin: {
     note: 'Start with an empty sheet, or go through the demonstration: undo brings back what you have now.',
+    by: 'By which method',
     fresh: 'Start an empty sheet',
     demonstration: 'Open the demonstration',
   },
   measuredMore: 'Delivered how, keying, place and conditions',
-  ruleFold: 'Rule that decides',
+  ruleFold: (rule: string): string => `Rule that decides: ${rule}`,
   undo: 'Undo',
   redo: 'Redo',
   page: {
@@ -118,6 +118,7 @@ export const strings = {
   form: 'Your measurement',
   formNote:
     'Decimal point or comma, with or without a unit. Figure and result follow as you type, and so does the address: a reload or a sent link opens the same sheet.',
+  outOfRangeShort: 'Out of this method’s range',
   staleShort: 'last usable entries',
   address: {
     told: 'The address could not be read in full.',
@@ -128,17 +129,6 @@ export const strings = {
     count === 1 ? 'One entry cannot be used yet' : `${count} entries cannot be used yet`,
   stale: (title: string): string =>
     `Figure and result still show “${title}” with the last entries that could all be used.`,
-  limitsSwapped: 'The upper limit must lie above the lower one.',
-  noReading: 'Nothing is typed yet: at least one reading is needed, for example 7.0 dBm.',
-  tooManyReadings: (most: number): string =>
-    `More than ${most} readings: enter their mean and their scatter.`,
-  moreLines: (count: number): string => `And ${count} more of this kind.`,
-  readingsApart: (limit: number): string =>
-    `These lie more than ${limit} dB apart and are not readings of one power: a slip, or two units mixed.`,
-  levelBeyond: (limit: number): string =>
-    `With all losses added the level is beyond ${limit} dBm to either side: a loss has the wrong sign, or is there twice.`,
-  tooWide: (limit: number): string =>
-    `The limits of all links come to more than ${limit} dB together: nothing can be said with them.`,
   readAs: (level: string): string => `= ${level}`,
   meanOf: (count: number, mean: string): string => `${count} readings, mean ${mean}`,
 } as const;

@@ -1,13 +1,14 @@
 import { useState } from 'preact/hooks';
 import { LINK_KINDS, type LinkKind } from '../../sheet/sheet.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
+import { FORM_CONTROLS } from '../focus-after.ts';
 import { controlId } from '../keys.ts';
 import { MOST_LINKS } from '../spec.ts';
-import type { BenchAction } from '../state.ts';
 import { strings } from '../strings.ts';
+import type { PartProps } from './context.ts';
 
 /** Adds a link of a chosen kind at the foot of the chain. */
-export function AddLink({ count, send }: { count: number; send: (action: BenchAction) => void }) {
+export function AddLink({ count, send }: Pick<PartProps, 'send'> & { count: number }) {
   const [kind, setKind] = useState<LinkKind>('pad');
   const full = count >= MOST_LINKS;
   return (
@@ -22,6 +23,7 @@ export function AddLink({ count, send }: { count: number; send: (action: BenchAc
       />
       <button
         type="button"
+        id={FORM_CONTROLS.addLink}
         disabled={full}
         onClick={() => send({ type: 'add', kind, label: strings.link.newLabels[kind] })}
       >

@@ -1,15 +1,20 @@
-import type { BenchResult } from '../result.ts';
-import type { BenchAction, BenchState } from '../state.ts';
+import type { BenchAction } from '../actions.ts';
+import type { PointResult } from '../point-result.ts';
+import type { BenchState } from '../state.types.ts';
 import { strings } from '../strings.ts';
+import { BeginPart } from './BeginPart.tsx';
+import { HowPart } from './HowPart.tsx';
 import { LinksPart } from './LinksPart.tsx';
 import { MeasuredPart } from './MeasuredPart.tsx';
-import { ReadingsPart } from './ReadingsPart.tsx';
+import { PointsPart } from './PointsPart.tsx';
 import { RunningLine } from './RunningLine.tsx';
-import { SpecificationPart } from './SpecificationPart.tsx';
+import { useFocusAfter } from './use-focus-after.ts';
+import { useUndoKeys } from './use-undo-keys.ts';
 
 interface EntryFormProps {
   readonly state: BenchState;
-  readonly result: BenchResult;
+  /** That of the point which is shown. */
+  readonly result: PointResult;
   readonly send: (action: BenchAction) => void;
 }
 
@@ -18,21 +23,21 @@ interface EntryFormProps {
  * script, where the record and the budget say it all.
  */
 export function EntryForm({ state, result, send }: EntryFormProps) {
-  const part = { entries: state.entries, problems: state.problems, send };
+  const { entries, problems } = state;
+  const act = useFocusAfter({ entries, point: state.point }, send);
+  useUndoKeys(act);
+  const part = { entries, problems, send: act };
+  const point = entries.points.find(({ id }) => id === state.point) ?? entries.points[0];
   return (
     <section class="needs-script bench-form" aria-labelledby="entries">
       <h2 id="entries">{strings.form}</h2>
       <p class="measure">{strings.formNote}</p>
+      <BeginPart send={act} />
       <MeasuredPart {...part} />
-      <SpecificationPart {...part} />
-      <ReadingsPart {...part} />
-      <LinksPart {...part} taken={state.taken.at(-1)} />
-      <p>
-        <button type="button" onClick={() => send({ type: 'demonstration' })}>
-          {strings.demonstration}
-        </button>
-      </p>
-      <RunningLine result={result} stale={state.problems.length > 0} />
+      <HowPart {...part} />
+      {point && <PointsPart {...part} point={point} />}
+      <LinksPart {...part} />
+      <RunningLine state={state} result={result} send={act} />
     </section>
   );
 }

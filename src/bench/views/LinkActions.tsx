@@ -1,12 +1,9 @@
-import { controlId, linkPath } from '../keys.ts';
+import { actionId } from '../focus-after.ts';
+import { MOST_LINKS } from '../spec.ts';
 import { strings } from '../strings.ts';
 import type { LinkItemProps } from './LinkItem.tsx';
 
-/** Id of a button of a link, so that the focus can stay on it when the order changes. */
-export const actionId = (id: string, action: 'up' | 'down' | 'remove'): string =>
-  controlId(linkPath(id, action));
-
-/** Buttons that move a link in the order and take it out. */
+/** Buttons that move a link in the order, double it and take it out: the keyboard's road to what dragging does. */
 export function LinkActions({
   link,
   position,
@@ -14,38 +11,53 @@ export function LinkActions({
   name,
   send,
 }: Pick<LinkItemProps, 'link' | 'position' | 'count' | 'send'> & { name: string }) {
-  const label = (words: string): string => `${words}: ${name}`;
+  const { id } = link;
+  const words = strings.link;
+  const buttons = [
+    {
+      does: 'up',
+      text: words.up,
+      label: words.upOf(name),
+      disabled: position === 1,
+      act: () => send({ type: 'move', id, to: position - 2 }),
+    },
+    {
+      does: 'down',
+      text: words.down,
+      label: words.downOf(name),
+      disabled: position === count,
+      act: () => send({ type: 'move', id, to: position }),
+    },
+    {
+      does: 'duplicate',
+      text: words.duplicate,
+      label: words.duplicateOf(name),
+      disabled: count >= MOST_LINKS,
+      act: () => send({ type: 'duplicate', id, label: words.copyOf(name) }),
+    },
+    {
+      does: 'remove',
+      text: words.remove,
+      label: words.removeOf(name),
+      disabled: false,
+      act: () => send({ type: 'remove', id }),
+    },
+  ] as const;
   return (
     <p class="link-actions">
-      <button
-        type="button"
-        class="plain"
-        id={actionId(link.id, 'up')}
-        aria-label={label(strings.link.up)}
-        disabled={position === 1}
-        onClick={() => send({ type: 'move', id: link.id, by: -1 })}
-      >
-        {strings.link.up}
-      </button>
-      <button
-        type="button"
-        class="plain"
-        id={actionId(link.id, 'down')}
-        aria-label={label(strings.link.down)}
-        disabled={position === count}
-        onClick={() => send({ type: 'move', id: link.id, by: 1 })}
-      >
-        {strings.link.down}
-      </button>
-      <button
-        type="button"
-        class="plain"
-        id={actionId(link.id, 'remove')}
-        aria-label={label(strings.link.remove)}
-        onClick={() => send({ type: 'remove', id: link.id })}
-      >
-        {strings.link.remove}
-      </button>
+      {buttons.map(({ does, text, label, disabled, act }) => (
+        <button
+          key={does}
+          type="button"
+          class="plain"
+          id={actionId(id, does)}
+          aria-label={label}
+          disabled={disabled}
+          onClick={act}
+        >
+          {text}
+        </button>
+      ))}
     </p>
   );
 }

@@ -1,13 +1,16 @@
 import type { LinkEntries, LinkTextKey } from '../../sheet/entries.ts';
+import type { MethodKind } from '../../sheet/method.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
+import type { BenchAction } from '../actions.ts';
 import type { EntryProblem } from '../collector.ts';
 import { controlId, linkPath } from '../keys.ts';
-import type { BenchAction } from '../state.ts';
+import { gainAs } from '../read-as.ts';
 import { strings } from '../strings.ts';
 import { problemAt } from './context.ts';
 
 export interface LinkProps {
   readonly link: LinkEntries;
+  readonly method: MethodKind;
   readonly problems: readonly EntryProblem[];
   readonly send: (action: BenchAction) => void;
 }
@@ -16,19 +19,20 @@ interface LinkFieldProps extends LinkProps {
   readonly name: LinkTextKey;
   readonly inputMode?: 'text' | 'decimal';
   readonly maxLength?: number;
+  readonly list?: string;
   readonly class?: string;
 }
 
 /** One text of a link, with its label, help and problem. */
-export function LinkField({ link, problems, send, name, ...rest }: LinkFieldProps) {
+export function LinkField({ link, method, problems, send, name, ...rest }: LinkFieldProps) {
   const path = linkPath(link.id, name);
-  const help: Readonly<Partial<Record<LinkTextKey, string>>> = strings.link.help;
   return (
     <TextField
       id={controlId(path)}
       label={name === 'amount' ? strings.link.amounts[link.form] : strings.link.labels[name]}
       value={link[name]}
-      help={help[name]}
+      help={helpOf({ name, kind: link.kind, method })}
+      note={name === 'loss' ? gainAs(link) : undefined}
       problem={problemAt(problems, path)}
       onText={(text) => send(editLink(link.id, name, { [name]: text }))}
       {...rest}
@@ -36,9 +40,22 @@ export function LinkField({ link, problems, send, name, ...rest }: LinkFieldProp
   );
 }
 
+const HELP: Readonly<Partial<Record<LinkTextKey, string>>> = strings.link.help;
+
+/** The sentence on what belongs into a field; of a limit's terms the unit hangs on the method. */
+function helpOf({
+  name,
+  kind,
+  method,
+}: Pick<LinkEntries, 'kind'> & { name: LinkTextKey; method: MethodKind }): string | undefined {
+  if (name === 'loss') return kind === 'amplifier' ? strings.link.gainHelp : undefined;
+  if (name === 'fullScale' || name === 'step' || name === 'floor') return strings.link.termUnits[method];
+  return HELP[name];
+}
+
 /** The action that changes something of a link. */
 export const editLink = (
   id: string,
   key: keyof LinkEntries,
-  change: Partial<Omit<LinkEntries, 'id'>>,
+  change: Partial<Omit<LinkEntries, 'id' | 'assumed'>>,
 ): BenchAction => ({ type: 'editLink', id, path: linkPath(id, key), change });

@@ -1,67 +1,88 @@
-import { ENTRY_FORMS } from '../../sheet/entries.ts';
-import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { controlId, linkPath } from '../keys.ts';
-import { FORM_KEYS, LONGEST_LABEL, UNITS } from '../spec.ts';
+import { LONGEST_LABEL } from '../spec.ts';
 import { strings } from '../strings.ts';
 import { LinkActions } from './LinkActions.tsx';
 import { editLink, LinkField, type LinkProps } from './LinkField.tsx';
 import { LinkMore } from './LinkMore.tsx';
+import { LinkStatement } from './LinkStatement.tsx';
+import { LinkTerms } from './LinkTerms.tsx';
 
 export interface LinkItemProps extends LinkProps {
   readonly position: number;
   readonly count: number;
+  /** How the item stands while a link is dragged: the one that is held, or the one beside which it would land. */
+  readonly mark?: 'held' | 'before' | 'after' | undefined;
 }
 
 /** One link: its name, loss, and what it may be wrong by in a line; the rest folded away; its place in the order. */
 export function LinkItem(props: LinkItemProps) {
-  const { link, send, position } = props;
+  const { link, position, count, mark } = props;
   const name = link.label.trim() || strings.link.unnamed(position);
-  const id = (key: keyof typeof link): string => controlId(linkPath(link.id, key));
   return (
-    <li>
-      <fieldset class="link">
+    <li data-link={link.id} data-mark={mark}>
+      {count > 1 && <span class="grip" data-grip={link.id} title={strings.link.grip} aria-hidden="true" />}
+      <fieldset class="link" data-off={link.off ? '' : undefined}>
         <legend>
-          <span class="link-number">{`${position}.`}</span> {name}
+          <span class="link-number">{`${position}.`}</span> <span class="link-name">{name}</span>
+          {link.off && <span class="link-mark">{strings.link.offMark}</span>}
+          {link.assumed && <span class="link-mark">{strings.link.assumedMark}</span>}
         </legend>
-        <div class="link-fields">
-          <LinkField {...props} name="label" maxLength={LONGEST_LABEL} class="link-label" />
-          <LinkField {...props} name="loss" class="link-number-field" />
-          <SelectField
-            id={id('form')}
-            class="link-form"
-            label={strings.link.labels.form}
-            help={strings.link.formHelp[link.form]}
-            value={link.form}
-            options={ENTRY_FORMS}
-            words={strings.link.forms}
-            onChoice={(form) => send(editLink(link.id, 'form', { form }))}
-          />
-          {FORM_KEYS[link.form]
-            .filter((key) => key !== 'freedom')
-            .map((key) => (
-              <LinkField
-                key={key}
-                {...props}
-                name={key}
-                class="link-number-field"
-                inputMode={key === 'lower' || key === 'upper' ? 'text' : 'decimal'}
-              />
-            ))}
-          <SelectField
-            id={id('unit')}
-            class="link-unit"
-            label={strings.link.labels.unit}
-            value={link.unit}
-            options={UNITS}
-            words={strings.link.units}
-            onChoice={(unit) => send(editLink(link.id, 'unit', { unit }))}
-          />
-        </div>
-        <div class="link-foot">
-          <LinkMore {...props} name={name} />
-          <LinkActions {...props} name={name} />
+        <div class="link-body">
+          {link.assumed && <AssumedNote {...props} name={name} />}
+          <div class="link-fields">
+            <LinkField {...fieldProps(props)} name="label" maxLength={LONGEST_LABEL} class="link-label" />
+            <LinkField {...fieldProps(props)} name="loss" class="link-number-field" />
+            <LinkStatement {...fieldProps(props)} />
+          </div>
+          {link.form === 'terms' && <LinkTerms {...fieldProps(props)} name={name} />}
+          {link.off && <p class="link-off-note">{strings.link.offNote}</p>}
+          <div class="link-foot">
+            <LinkMore {...fieldProps(props)} name={name} />
+            <OffSwitch {...props} />
+            <LinkActions {...props} name={name} />
+          </div>
         </div>
       </fieldset>
     </li>
+  );
+}
+
+const fieldProps = ({ link, method, problems, send }: LinkProps): LinkProps => ({
+  link,
+  method,
+  problems,
+  send,
+});
+
+/** Leaves the link out for a what-if. */
+function OffSwitch({ link, send }: LinkProps) {
+  const id = controlId(linkPath(link.id, 'off'));
+  return (
+    <label class="switch link-off" for={id}>
+      <input
+        type="checkbox"
+        id={id}
+        checked={link.off}
+        onChange={(event) => send(editLink(link.id, 'off', { off: event.currentTarget.checked }))}
+      />
+      {strings.link.labels.off}
+    </label>
+  );
+}
+
+/** Says that a method brought this link's values, and takes the reader's word that a data sheet says the same. */
+function AssumedNote({ link, send, name }: LinkProps & { name: string }) {
+  return (
+    <p class="assumed">
+      {strings.link.assumedNote}{' '}
+      <button
+        type="button"
+        class="plain"
+        aria-label={strings.link.checkedOf(name)}
+        onClick={() => send(editLink(link.id, 'amount', { amount: link.amount }))}
+      >
+        {strings.link.checked}
+      </button>
+    </p>
   );
 }

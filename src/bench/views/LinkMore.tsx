@@ -1,57 +1,92 @@
 import { LINK_KINDS } from '../../sheet/sheet.ts';
 import { sourceWords } from '../../text/words.ts';
+import { Folded } from '../../widgets/parts/Folded.tsx';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { controlId, linkPath } from '../keys.ts';
-import { FORM_KEYS, LONGEST_LABEL, PERCENT_OF, SOURCES } from '../spec.ts';
+import { FORM_KEYS, hasUnit } from '../link-spec.ts';
+import { LONGEST_LABEL, PERCENT_OF, SOURCES } from '../spec.ts';
 import { strings } from '../strings.ts';
+import { faultyAt } from './context.ts';
 import { editLink, LinkField, type LinkProps } from './LinkField.tsx';
 
-/** What is less often changed of a link, folded away. It opens where something in it cannot be used. */
+/** Id of the list of causes that links of the sheet already share. */
+export const CAUSES_ID = 'bench-causes';
+
+const INSIDE = ['freedom', 'rated', 'cause', 'reliability', 'better', 'percentOf'] as const;
+
+/** What is less often changed of a link, folded away. It unfolds where something in it cannot be used. */
 export function LinkMore(props: LinkProps & { name: string }) {
-  const { link, problems, send, name } = props;
-  const id = (key: keyof typeof link): string => controlId(linkPath(link.id, key));
-  const inside = ['freedom', 'rated', 'cause'].map((key) => linkPath(link.id, key));
-  const faulty = problems.some(({ path }) => inside.includes(path));
+  const { link, problems, name } = props;
+  const faulty = faultyAt(
+    problems,
+    INSIDE.map((key) => linkPath(link.id, key)),
+  );
   return (
-    <details class="link-more" {...(faulty && { open: true })}>
-      <summary>
-        {`${strings.link.more} `}
-        <span class="visually-hidden">{strings.link.moreOf(name)}</span>
-      </summary>
+    <Folded class="link-more" summary={strings.link.more} of={strings.link.of(name)} faulty={faulty}>
       <div class="fields">
-        <SelectField
-          id={id('kind')}
-          label={strings.link.labels.kind}
-          value={link.kind}
-          options={LINK_KINDS}
-          words={strings.link.kinds}
-          onChoice={(kind) => send(editLink(link.id, 'kind', { kind }))}
-        />
-        <SelectField
-          id={id('source')}
-          label={strings.link.labels.source}
-          value={link.source}
-          options={SOURCES}
-          words={sourceWords}
-          onChoice={(source) => send(editLink(link.id, 'source', { source }))}
-        />
-        {link.unit !== 'dB' && (
-          <SelectField
-            id={id('percentOf')}
-            label={strings.link.labels.percentOf}
-            help={strings.link.help.percentOf}
-            value={link.percentOf}
-            options={PERCENT_OF}
-            words={strings.link.percentsOf}
-            onChoice={(percentOf) => send(editLink(link.id, 'percentOf', { percentOf }))}
-          />
-        )}
+        <LinkChoices {...props} />
         <LinkField {...props} name="rated" />
         {FORM_KEYS[link.form].includes('freedom') && (
           <LinkField {...props} name="freedom" inputMode="decimal" />
         )}
-        <LinkField {...props} name="cause" maxLength={LONGEST_LABEL} />
+        {link.source === 'judged' && <LinkField {...props} name="reliability" inputMode="decimal" />}
+        <LinkField {...props} name="cause" maxLength={LONGEST_LABEL} list={CAUSES_ID} />
+        {link.cause.trim() !== '' && <LinkDirection {...props} />}
+        {FORM_KEYS[link.form].includes('amount') && (
+          <LinkField {...props} name="better" inputMode="decimal" />
+        )}
       </div>
-    </details>
+    </Folded>
+  );
+}
+
+/** Kind and source of a link, and what its percentages are of. */
+function LinkChoices({ link, send }: LinkProps) {
+  const id = (key: keyof typeof link): string => controlId(linkPath(link.id, key));
+  return (
+    <>
+      <SelectField
+        id={id('kind')}
+        label={strings.link.labels.kind}
+        value={link.kind}
+        options={LINK_KINDS}
+        words={strings.link.kinds}
+        onChoice={(kind) => send(editLink(link.id, 'kind', { kind }))}
+      />
+      <SelectField
+        id={id('source')}
+        label={strings.link.labels.source}
+        value={link.source}
+        options={SOURCES}
+        words={sourceWords}
+        onChoice={(source) => send(editLink(link.id, 'source', { source }))}
+      />
+      {hasUnit(link.form) && link.unit.startsWith('percent') && (
+        <SelectField
+          id={id('percentOf')}
+          label={strings.link.labels.percentOf}
+          help={strings.link.help.percentOf}
+          value={link.percentOf}
+          options={PERCENT_OF}
+          words={strings.link.percentsOf}
+          onChoice={(percentOf) => send(editLink(link.id, 'percentOf', { percentOf }))}
+        />
+      )}
+    </>
+  );
+}
+
+/** Which way a shared cause moves a link. */
+function LinkDirection({ link, send }: LinkProps) {
+  return (
+    <SelectField
+      id={controlId(linkPath(link.id, 'direction'))}
+      label={strings.link.labels.direction}
+      help={strings.link.help.direction}
+      value={link.direction}
+      options={['with', 'against']}
+      words={strings.link.directions}
+      onChoice={(direction) => send(editLink(link.id, 'direction', { direction }))}
+    />
   );
 }

@@ -1,16 +1,31 @@
-import type { EntryProblem } from '../collector.ts';
-import { controlId, type FieldPath } from '../keys.ts';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { BenchAction } from '../actions.ts';
+import { controlId, type FieldPath, pointPath } from '../keys.ts';
+import type { BenchState } from '../state.types.ts';
 import { strings } from '../strings.ts';
 
+interface ProblemsPartProps {
+  readonly state: Pick<BenchState, 'problems' | 'entries' | 'point'>;
+  readonly shownTitle: string;
+  readonly send: (action: BenchAction) => void;
+}
+
 /** What cannot be used yet, each with a way to its field; the result is then that of the last usable entries. */
-export function ProblemsPart({
-  problems,
-  shownTitle,
-}: {
-  problems: readonly EntryProblem[];
-  shownTitle: string;
-}) {
+export function ProblemsPart({ state, shownTitle, send }: ProblemsPartProps) {
+  const wanted = useRef<FieldPath>();
+  useLayoutEffect(() => {
+    if (wanted.current !== undefined && focusField(wanted.current)) wanted.current = undefined;
+  });
+  const { problems, entries } = state;
   if (problems.length === 0) return null;
+  const goTo = (path: FieldPath): void => {
+    if (focusField(path)) return;
+    const point = entries.points.find(({ id }) => path.startsWith(pointPath(id, '')));
+    if (point === undefined) return;
+    // its fields are there once the point is shown
+    wanted.current = path;
+    send({ type: 'showPoint', id: point.id });
+  };
   return (
     <div class="caution bench-problems">
       <p>
@@ -19,7 +34,7 @@ export function ProblemsPart({
       <ul class="needs-script">
         {problems.map(({ path, label, problem }) => (
           <li key={path}>
-            <button type="button" class="plain" onClick={() => focusField(path)}>
+            <button type="button" class="plain" onClick={() => goTo(path)}>
               {label}
             </button>{' '}
             {problem}
@@ -30,10 +45,12 @@ export function ProblemsPart({
   );
 }
 
-/** Brings the reader to a field, and unfolds what it may be folded into. */
-function focusField(path: FieldPath): void {
+/** Brings the reader to a field, and unfolds what it may be folded into; false if the page has no such field now. */
+function focusField(path: FieldPath): boolean {
   const control = document.getElementById(controlId(path));
-  const folded = control?.closest('details');
+  if (control === null) return false;
+  const folded = control.closest('details');
   if (folded) folded.open = true;
-  control?.focus();
+  control.focus();
+  return true;
 }

@@ -1,16 +1,37 @@
 import { levelAnswer, wattsAnswer } from '../../widgets/reading-band/words.ts';
-import type { BenchResult } from '../result.ts';
+import type { BenchAction } from '../actions.ts';
+import type { PointResult } from '../point-result.ts';
 import { verdictSentence } from '../result-words.ts';
+import type { BenchState } from '../state.types.ts';
 import { strings } from '../strings.ts';
+import { UndoButtons } from './UndoButtons.tsx';
 
-/** The result in one line that stays in sight while something is typed far below the figure. The announcer speaks it. */
-export function RunningLine({ result, stale }: { result: BenchResult; stale: boolean }) {
+interface RunningLineProps {
+  readonly state: BenchState;
+  readonly result: PointResult;
+  readonly send: (action: BenchAction) => void;
+}
+
+/**
+ * The result in one line that stays in sight while something is typed far below the figure, with undo and redo at hand. The announcer
+ * speaks the result.
+ */
+export function RunningLine({ state, result, send }: RunningLineProps) {
   return (
-    <p class="running needs-script" aria-hidden="true">
-      <span>{levelAnswer('shown', result.chain)}</span>
-      <span class="running-watts">{wattsAnswer('shown', result.chain)}</span>
-      <span>{verdictSentence(result).split(':')[0]}</span>
-      {stale && <span>{strings.staleShort}</span>}
-    </p>
+    <div class="running">
+      <p aria-hidden="true">
+        {result.inRange ? (
+          <>
+            <span>{levelAnswer('shown', result.result.chain)}</span>
+            <span class="running-watts">{wattsAnswer('shown', result.result.chain)}</span>
+            <span>{verdictSentence(result.result).split(':')[0]}</span>
+          </>
+        ) : (
+          <span>{strings.outOfRangeShort}</span>
+        )}
+        {state.problems.length > 0 && <span>{strings.staleShort}</span>}
+      </p>
+      <UndoButtons state={state} send={send} />
+    </div>
   );
 }

@@ -1,7 +1,10 @@
 import type { SheetTextKey } from '../../sheet/entries.ts';
+import type { ReadSpec } from '../../text/read/quantity.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
 import { controlId } from '../keys.ts';
 import { readAs } from '../read-as.ts';
+import { SETUP_SPECS } from '../setup-spec.ts';
+import { SHEET_SPECS } from '../spec.ts';
 import { strings } from '../strings.ts';
 import { editText, type PartProps, problemAt } from './context.ts';
 
@@ -10,12 +13,14 @@ interface SheetFieldProps extends PartProps {
   readonly inputMode?: 'text' | 'decimal';
   readonly maxLength?: number;
   readonly rows?: number;
-  readonly note?: string | undefined;
 }
 
+const SPECS: Readonly<Partial<Record<SheetTextKey, ReadSpec>>> = { ...SHEET_SPECS, ...SETUP_SPECS };
+
 /** One of the sheet's own fields, with its label, help and problem. */
-export function SheetField({ name, entries, problems, send, note, ...rest }: SheetFieldProps) {
+export function SheetField({ name, entries, problems, send, ...rest }: SheetFieldProps) {
   const help: Readonly<Partial<Record<SheetTextKey, string>>> = strings.help;
+  const spec = SPECS[name];
   return (
     <TextField
       id={controlId(name)}
@@ -23,7 +28,7 @@ export function SheetField({ name, entries, problems, send, note, ...rest }: She
       value={entries[name]}
       help={help[name]}
       problem={problemAt(problems, name)}
-      note={note ?? readAs(name, entries[name])}
+      note={spec && readAs(entries[name], spec)}
       onText={(text) => send(editText(name, text))}
       {...rest}
     />

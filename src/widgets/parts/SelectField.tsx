@@ -4,6 +4,8 @@ export interface SelectFieldProps<Code extends string> {
   readonly value: Code;
   /** Codes in the order in which they are offered, with their words. */
   readonly options: readonly Code[];
+  /** Where the choices are many: the same codes under headings; `options` then says which may be chosen. */
+  readonly groups?: readonly { readonly label: string; readonly options: readonly Code[] }[];
   readonly words: Readonly<Record<Code, string>>;
   /** One short sentence on what belongs here. */
   readonly help?: string | undefined;
@@ -13,11 +15,17 @@ export interface SelectFieldProps<Code extends string> {
 
 /** A labelled choice of one of several. */
 export function SelectField<Code extends string>(props: SelectFieldProps<Code>) {
-  const { id, label, value, options, words, help, onChoice } = props;
+  const { id, label, value, options, groups, words, help, onChoice } = props;
   const choose = (text: string): void => {
     const code = options.find((option) => option === text);
     if (code !== undefined) onChoice(code);
   };
+  const offered = (codes: readonly Code[]) =>
+    codes.map((option) => (
+      <option key={option} value={option} selected={option === value}>
+        {words[option]}
+      </option>
+    ));
   return (
     <div class={`field ${props.class ?? ''}`.trim()}>
       <label for={id}>{label}</label>
@@ -27,11 +35,13 @@ export function SelectField<Code extends string>(props: SelectFieldProps<Code>) 
         aria-describedby={help === undefined ? undefined : `${id}-help`}
         onChange={(event) => choose(event.currentTarget.value)}
       >
-        {options.map((option) => (
-          <option key={option} value={option} selected={option === value}>
-            {words[option]}
-          </option>
-        ))}
+        {groups === undefined
+          ? offered(options)
+          : groups.map((group) => (
+              <optgroup key={group.label} label={group.label}>
+                {offered(group.options)}
+              </optgroup>
+            ))}
       </select>
       {help !== undefined && (
         <p class="field-help" id={`${id}-help`}>

@@ -14,6 +14,8 @@ export interface TextFieldProps {
   readonly maxLength?: number;
   /** Lines of a field for several; one line unless given. */
   readonly rows?: number;
+  /** Id of a list of texts to choose from. */
+  readonly list?: string | undefined;
   readonly class?: string;
   readonly onText: (text: string) => void;
 }
@@ -43,6 +45,7 @@ export function TextField(props: TextFieldProps) {
           {...shared}
           type="text"
           inputMode={inputMode}
+          list={props.list}
           onInput={(event) => onText(event.currentTarget.value)}
         />
       ) : (

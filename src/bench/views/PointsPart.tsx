@@ -1,0 +1,45 @@
+import { Folded } from '../../widgets/parts/Folded.tsx';
+import { LONGEST_LABEL } from '../spec.ts';
+import { strings } from '../strings.ts';
+import { LockNote, LoggedChanges } from './AgreementNotes.tsx';
+import { faultyAt, type PointProps } from './context.ts';
+import { PointChooser } from './PointChooser.tsx';
+import { PointField } from './PointField.tsx';
+import { ReadingsFields } from './ReadingsFields.tsx';
+import { RulePart } from './RulePart.tsx';
+import { SheetField } from './SheetField.tsx';
+import { SpecificationFields } from './SpecificationFields.tsx';
+
+/** The points: which one is edited, what is demanded there, by which rule, and what was read. */
+export function PointsPart(props: PointProps) {
+  const { entries, point, problems } = props;
+  const needsFrequency = entries.method === 'oscilloscope';
+  return (
+    <fieldset class="bench-part">
+      <legend>{strings.sections.points}</legend>
+      <PointChooser {...props} />
+      <div class="fields">
+        {entries.points.length > 1 && <PointField {...props} name="label" maxLength={LONGEST_LABEL} />}
+        <PointField
+          {...props}
+          name="frequency"
+          {...(needsFrequency && { help: strings.point.frequencyNeeded })}
+        />
+      </div>
+      <h3 class="bench-sub">{strings.point.specificationOf}</h3>
+      <SpecificationFields {...props} />
+      <LoggedChanges {...props} what={point.id} />
+      <LockNote entries={entries} />
+      <RulePart {...props} />
+      <h3 class="bench-sub">{strings.point.readingsOf}</h3>
+      <ReadingsFields {...props} />
+      <Folded summary={strings.point.earlier} faulty={faultyAt(problems, ['scatter', 'repeats'])}>
+        <p class="field-help measure">{strings.point.earlierHelp}</p>
+        <div class="fields">
+          <SheetField {...props} name="scatter" inputMode="decimal" />
+          <SheetField {...props} name="repeats" inputMode="decimal" />
+        </div>
+      </Folded>
+    </fieldset>
+  );
+}

@@ -1,0 +1,67 @@
+import type { SetupEntries } from '../../sheet/entries.ts';
+import type { MethodKind } from '../../sheet/method.ts';
+import { Folded } from '../../widgets/parts/Folded.tsx';
+import { strings } from '../strings.ts';
+import { faultyAt, type PartProps } from './context.ts';
+import { SheetChoice } from './SheetChoice.tsx';
+import { SheetField } from './SheetField.tsx';
+
+type SetupKey = Exclude<keyof SetupEntries, 'method'>;
+
+/** What each method asks for: in sight, and folded away. */
+const SETUP_FIELDS: Readonly<Record<MethodKind, readonly [readonly SetupKey[], readonly SetupKey[]]>> = {
+  padsIntoMeter: [['damage'], ['shows', 'floor', 'largest']],
+  oscilloscope: [['load', 'terminated', 'scopeBandwidth', 'probeBandwidth', 'largestPeak'], []],
+  peakDetector: [['load', 'drop', 'largestReverse'], ['curve']],
+  inLine: [
+    ['forwardScale', 'forwardPercent', 'reflectedScale', 'reflectedPercent'],
+    ['shows', 'damage'],
+  ],
+  dcSubstitution: [['load'], []],
+};
+
+/** What a method asks for once, for all points. */
+export function SetupFields(props: PartProps) {
+  const { method } = props.entries;
+  const [inSight, folded] = SETUP_FIELDS[method];
+  return (
+    <>
+      <div class="fields">
+        {inSight.map((name) => (
+          <SetupField key={name} {...props} name={name} />
+        ))}
+      </div>
+      {folded.length > 0 && (
+        <Folded summary={strings.setup.more[method]} faulty={faultyAt(props.problems, folded)}>
+          <div class="fields">
+            {folded.map((name) => (
+              <SetupField key={name} {...props} name={name} />
+            ))}
+          </div>
+        </Folded>
+      )}
+    </>
+  );
+}
+
+function SetupField({ name, ...props }: PartProps & { name: SetupKey }) {
+  switch (name) {
+    case 'shows':
+      return (
+        <SheetChoice {...props} name="shows" options={['mean', 'peakEnvelope']} words={strings.setup.shown} />
+      );
+    case 'terminated':
+      return (
+        <SheetChoice
+          {...props}
+          name="terminated"
+          options={['yes', 'no']}
+          words={strings.setup.terminations}
+        />
+      );
+    case 'curve':
+      return <SheetChoice {...props} name="curve" options={['no', 'yes']} words={strings.setup.curves} />;
+    default:
+      return <SheetField {...props} name={name} />;
+  }
+}

@@ -1,0 +1,36 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
+import type { BenchAction } from '../actions.ts';
+import { focusAfter, type Shown } from '../focus-after.ts';
+import { stamped } from '../stamped.ts';
+
+/**
+ * Sends actions with the time, and keeps the focus at hand when what had it moves or goes. A pointer that drags has no focus to keep,
+ * nor have the keys of undo as long as the control in use is still there.
+ */
+export function useFocusAfter(shown: Shown, send: (action: BenchAction) => void) {
+  const pending = useRef<{ readonly action: BenchAction; readonly before: Shown }>();
+  useLayoutEffect(() => {
+    const last = pending.current;
+    if (last === undefined || last.before.entries === shown.entries) return;
+    pending.current = undefined;
+    if (isKept(last.action)) return;
+    focusAfter(last.action, last.before, shown)
+      .map((id) => document.getElementById(id))
+      .find((control) => control !== null && !control.matches(':disabled'))
+      ?.focus();
+  });
+  return (action: BenchAction): void => {
+    const byPointer = action.type === 'move' && !isOnButton();
+    pending.current = byPointer ? undefined : { action, before: shown };
+    send(stamped(action, new Date().toISOString()));
+  };
+}
+
+const isOnButton = (): boolean => document.activeElement instanceof HTMLButtonElement;
+
+/** Whether the focus may stay where it is: undo and redo take it only from what went away. */
+function isKept({ type }: BenchAction): boolean {
+  const active = document.activeElement;
+  const lost = active === null || active === document.body || active.matches(':disabled');
+  return (type === 'undo' || type === 'redo') && !lost;
+}
