@@ -129,6 +129,4 @@ export const strings = {
     count === 1 ? 'One entry cannot be used yet' : `${count} entries cannot be used yet`,
   stale: (title: string): string =>
     `Figure and result still show “${title}” with the last entries that could all be used.`,
-  readAs: (level: string): string => `= ${level}`,
-  meanOf: (count: number, mean: string): string => `${count} readings, mean ${mean}`,
 } as const;
