@@ -1,9 +1,10 @@
 import { useId } from 'preact/hooks';
 import { axisPowerText } from '../text/axis-text.ts';
 import { numberText } from '../text/quantity-text.ts';
+import { stubs } from './level-axis.ts';
 import { ReadingBandRow } from './ReadingBandRow.tsx';
 import { readingBandLayout } from './reading-band.layout.ts';
-import type { BandDrawing, BandProps, Tick } from './reading-band.types.ts';
+import type { BandDrawing, BandProps } from './reading-band.types.ts';
 
 export interface ReadingBandProps extends BandProps {
   /** Name of the figure and what it shows now, for those who do not see it. */
@@ -88,9 +89,6 @@ function unitPlace({ axis, unitBeside, tickDrop, tickRoom }: BandDrawing['measur
     ? { x: axis[1] + tickRoom / 2, className: 'band-unit', above, below }
     : { x: axis[1], className: 'band-unit anchor-end', above, below };
 }
-
-const stubs = (ticks: readonly Tick[], y: number, length: number): string =>
-  ticks.map(({ x }) => `M${x} ${y}v${length}`).join('');
 
 /** A limit of the specification: a firm line with short barbs that point to the side where values conform. */
 function SpecificationLine({

@@ -1,14 +1,12 @@
 import { useId } from 'preact/hooks';
 import { numberText } from '../text/quantity-text.ts';
+import { limitDecimals } from './limit-decimals.ts';
 import { verdictZonesLayout, ZONES, type ZonesProps } from './verdict-zones.layout.ts';
 
 export interface VerdictZonesProps extends ZonesProps {
   readonly name: string;
   readonly description: string;
 }
-
-/** Decimals of a limit under the axis: tenths, or hundredths where it has them. */
-const decimalsOf = (limit: number): number => (Math.abs(limit - Number(limit.toFixed(1))) < 1e-9 ? 1 : 2);
 
 /**
  * Where the measured level lies among the limits: firm lines are the specification, hatched is where this measurement
@@ -51,7 +49,7 @@ export function VerdictZones(props: VerdictZonesProps) {
         <g key={value}>
           <path class="band-specification" d={`M${x} ${zoneY - 3}V${ZONES.limitBottom}`} />
           <text x={x} y={ZONES.numberY} class="zones-name">
-            {numberText('shown', { value, decimals: decimalsOf(value) })}
+            {numberText('shown', { value, decimals: limitDecimals(value) })}
           </text>
         </g>
       ))}

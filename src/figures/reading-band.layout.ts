@@ -1,10 +1,9 @@
 import type { Interval } from '#compute';
-import { levelDbm, levelToPower, powerToLevel, powerW } from '#compute';
-import { levelTicks, powerTicks, spaced, tickDecimals } from './axis-ticks.ts';
+import { levelAxis, powerAxis } from './level-axis.ts';
 import { coordinate, type LinearScale, linearScale } from './linear-scale.ts';
-import { type BandMeasures, measuresOf } from './reading-band.frame.ts';
+import { measuresOf } from './reading-band.frame.ts';
 import { drawRow } from './reading-band.row.ts';
-import type { BandDrawing, BandProps, Tick } from './reading-band.types.ts';
+import type { BandDrawing, BandProps } from './reading-band.types.ts';
 
 /** Round half-spans of the axis, so that small changes do not rescale the figure. */
 const HALF_SPANS_DB = [0.1, 0.2, 0.3, 0.5, 0.75, 1, 1.5, 2, 3, 4, 6, 8, 12, 16, 24, 32, 48] as const;
@@ -24,6 +23,8 @@ export function readingBandLayout(props: BandProps): BandDrawing {
   const upper = props.centreDbm + props.halfSpanDb;
   const scale = linearScale({ domain: [lower, upper], range: measures.axis });
   const within = { lower, upper };
+  const { tickCount, tickRoom } = measures;
+  const axis = { within, scale, tickCount, tickRoom };
   const rows = props.rows.map((row, index) =>
     drawRow({ row, y: measures.head + index * measures.rowPitch, measures, scale, within }),
   );
@@ -36,51 +37,11 @@ export function readingBandLayout(props: BandProps): BandDrawing {
     axisBottom: height - measures.foot + 6,
     centreX: coordinate(scale(props.centreDbm)),
     rows,
-    levels: levelAxis({ within, scale, measures }),
-    powers: powerAxis({ within, scale, measures }),
+    levels: levelAxis(axis),
+    powers: powerAxis(axis),
     specification: specificationLines(props.specification, scale, within),
     scale,
   };
-}
-
-function levelAxis({
-  within,
-  scale,
-  measures,
-}: {
-  within: Interval;
-  scale: LinearScale;
-  measures: BandMeasures;
-}): Tick[] {
-  const values = levelTicks({ ...within, count: measures.tickCount });
-  const decimals = tickDecimals(values);
-  return spaced(
-    values.map((value) => ({ x: coordinate(scale(value)), value, decimals })),
-    measures.tickRoom,
-  );
-}
-
-function powerAxis({
-  within,
-  scale,
-  measures,
-}: {
-  within: Interval;
-  scale: LinearScale;
-  measures: BandMeasures;
-}): Tick[] {
-  const watts = (level: number): number => levelToPower(levelDbm(level));
-  const values = powerTicks({
-    lower: watts(within.lower),
-    upper: watts(within.upper),
-    count: measures.tickCount,
-  });
-  const marks = values.map((value) => ({
-    x: coordinate(scale(powerToLevel(powerW(value)))),
-    value,
-    decimals: 0,
-  }));
-  return spaced(marks, measures.tickRoom);
 }
 
 function specificationLines(specification: Interval | undefined, scale: LinearScale, within: Interval) {

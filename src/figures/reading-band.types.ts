@@ -1,4 +1,5 @@
 import type { Interval } from '#compute';
+import type { Tick } from './level-axis.ts';
 import type { LinearScale } from './linear-scale.ts';
 import type { BandFrame, BandMeasures } from './reading-band.frame.ts';
 
@@ -52,14 +53,6 @@ export interface RowDrawing {
   readonly magnifier?: Magnifier;
   readonly curve?: { readonly line: string; readonly area: string };
   readonly handleX?: number;
-}
-
-export interface Tick {
-  readonly x: number;
-  readonly value: number;
-  readonly decimals: number;
-  /** Whether there is room for its number; each tick has its stub. */
-  readonly named: boolean;
 }
 
 export interface BandDrawing {

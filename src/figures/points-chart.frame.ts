@@ -1,0 +1,48 @@
+/** Where the figure stands: its text must stay legible at each width. */
+export type ChartFrame = 'wide' | 'narrow';
+
+/** Measures in units of the view box. From the top of a row: baselines of label and word, middle of the strip. */
+export const CHART = {
+  stripHeight: 10,
+  zoneHeight: 20,
+  wide: {
+    width: 720,
+    axis: [196, 556],
+    head: 50,
+    foot: 40,
+    rowPitch: 32,
+    labelY: 21,
+    stripY: 16,
+    labelRoom: 186,
+    wordX: 720,
+    wordRoom: 156,
+    shared: false,
+    tickCount: 6,
+    tickRoom: 58,
+    tickDrop: 22,
+    unitX: 562,
+    unitAnchor: 'start',
+    unitRise: 12,
+    unitDrop: 22,
+  },
+  narrow: {
+    width: 300,
+    axis: [10, 290],
+    head: 50,
+    foot: 48,
+    rowPitch: 48,
+    labelY: 15,
+    stripY: 34,
+    labelRoom: 300,
+    wordX: 300,
+    wordRoom: 300,
+    shared: true,
+    tickCount: 4,
+    tickRoom: 46,
+    tickDrop: 21,
+    unitX: 290,
+    unitAnchor: 'end',
+    unitRise: 30,
+    unitDrop: 39,
+  },
+} as const;
