@@ -2,8 +2,9 @@ import { mean, standardDeviation } from '#compute';
 import type { ColumnName, MethodKind } from '../sheet/method.ts';
 import { decimalsFor } from '../text/place.ts';
 import { quantityText } from '../text/quantity-text.ts';
-import { readColumn } from '../text/read/column.ts';
+import { kindOf } from '../text/read/kind.ts';
 import type { UnitName } from '../text/units.ts';
+import { columnValues } from './column-values.ts';
 import { columnSpec } from './point-spec.ts';
 import { pointStrings as strings } from './point-strings.ts';
 import { readAs } from './read-as.ts';
@@ -18,25 +19,15 @@ export interface TypedColumn {
   readonly text: string;
 }
 
-/** The numbers of a column in its own unit; none as long as one of its lines cannot be used. */
-export function columnValues({ method, column, text }: TypedColumn): readonly number[] {
-  const { values, problems } = readColumn(text, columnSpec(method, column));
-  return problems.length > 0 ? [] : values.map(({ value }) => value);
-}
-
 /**
  * How a column was understood: how many readings, their mean and scatter; of one level the watts. Undefined where nothing is to be
  * said, or one of the lines cannot be used.
  */
-export function columnSummary(column: TypedColumn): string | undefined {
-  const { values, problems } = readColumn(column.text, columnSpec(column.method, column.column));
-  const [first] = values;
-  if (problems.length > 0 || first === undefined) return undefined;
-  if (values.length === 1) return readAs(column.text, columnSpec(column.method, column.column));
-  return summaryOf(
-    values.map(({ value }) => value),
-    first.unit,
-  );
+export function columnSummary({ method, column, text }: TypedColumn): string | undefined {
+  const spec = columnSpec(method, column);
+  const { values, problem } = columnValues(text, spec);
+  if (problem !== undefined || values.length === 0) return undefined;
+  return values.length === 1 ? readAs(text, spec) : summaryOf(values, kindOf(spec.kind).base);
 }
 
 function summaryOf(values: readonly number[], unit: UnitName): string {

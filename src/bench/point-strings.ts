@@ -100,10 +100,8 @@ export const pointStrings = {
   readAs: (level: string): string => `= ${level}`,
   limitsAre: ({ lower, upper, powers }: { lower: string; upper: string; powers: string }): string =>
     `${lower} to ${upper}: ${powers}`,
-  counted: ({ count, mean, scatter }: { count: string; mean: string; scatter?: string }): string =>
-    scatter === undefined
-      ? `${count} readings, mean ${mean}`
-      : `${count} readings, mean ${mean}, scatter s = ${scatter}`,
+  counted: ({ count, mean, scatter }: { count: string; mean: string; scatter: string }): string =>
+    `${count} readings, mean ${mean}, scatter s = ${scatter}`,
   lock: {
     open: 'Specification and rule are locked by the first reading: agree on them before you look.',
     since: (time: string): string =>

@@ -1,4 +1,5 @@
 import type { BenchAction } from '../actions.ts';
+import { outlierWords } from '../outlier-words.ts';
 import type { PointResult } from '../point-result.ts';
 import type { BenchState } from '../state.types.ts';
 import { strings } from '../strings.ts';
@@ -28,6 +29,7 @@ export function EntryForm({ state, result, send }: EntryFormProps) {
   useUndoKeys(act);
   const part = { entries, problems, send: act };
   const point = entries.points.find(({ id }) => id === state.point) ?? entries.points[0];
+  const settled = problems.length === 0 && result.point.id === point?.id;
   return (
     <section class="needs-script bench-form" aria-labelledby="entries">
       <h2 id="entries">{strings.form}</h2>
@@ -35,7 +37,9 @@ export function EntryForm({ state, result, send }: EntryFormProps) {
       <BeginPart send={act} />
       <MeasuredPart {...part} />
       <HowPart {...part} />
-      {point && <PointsPart {...part} point={point} />}
+      {point && (
+        <PointsPart {...part} point={point} outliers={settled ? outlierWords('shown', result.sheet) : []} />
+      )}
       <LinksPart {...part} />
       <RunningLine state={state} result={result} send={act} />
     </section>

@@ -1,9 +1,9 @@
 import { levelAnswer, wattsAnswer } from '../../widgets/reading-band/words.ts';
 import type { BenchAction } from '../actions.ts';
 import type { PointResult } from '../point-result.ts';
-import { verdictSentence } from '../result-words.ts';
 import type { BenchState } from '../state.types.ts';
 import { strings } from '../strings.ts';
+import { verdictSentence } from '../verdict-words.ts';
 import { UndoButtons } from './UndoButtons.tsx';
 
 interface RunningLineProps {
@@ -24,7 +24,7 @@ export function RunningLine({ state, result, send }: RunningLineProps) {
           <>
             <span>{levelAnswer('shown', result.result.chain)}</span>
             <span class="running-watts">{wattsAnswer('shown', result.result.chain)}</span>
-            <span>{verdictSentence(result.result).split(':')[0]}</span>
+            <span>{verdictSentence(result).split(':')[0]}</span>
           </>
         ) : (
           <span>{strings.outOfRangeShort}</span>
