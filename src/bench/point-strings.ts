@@ -103,7 +103,9 @@ export const pointStrings = {
   counted: ({ count, mean, scatter }: { count: string; mean: string; scatter: string }): string =>
     `${count} readings, mean ${mean}, scatter s = ${scatter}`,
   lock: {
-    open: 'Specification and rule are locked by the first reading: agree on them before you look.',
+    open: 'The first reading that you enter locks specification and rule: agree on them before you look.',
+    rule: (time: string): string =>
+      `The rule is locked since the first reading, ${time}; what is demanded at this point will be by its own first reading.`,
     since: (time: string): string =>
       `Specification and rule are locked since the first reading, ${time}. A change is still possible, and stays in the record.`,
     change: ({ time, from, to }: { time: string; from: string; to: string }): string =>

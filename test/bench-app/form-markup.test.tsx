@@ -201,7 +201,7 @@ describe('what needs telling', () => {
   it('is since when the agreement is locked, and every change of it with a field for the reason', () => {
     const at = '2026-11-25T03:12:00.000Z';
     const change = { at, what: 'point1', from: '27 dBm', to: '28 dBm', reason: 'a slip' };
-    const html = markup({ ...sheet({}), log: { lockedAt: at, changes: [change] } });
+    const html = markup({ ...sheet({}), log: { lockedAt: at, read: ['point1'], changes: [change] } });
     expect(html).toContain(strings.point.lock.since('2026-11-25, 03:12 UTC'));
     expect(html).toContain(
       strings.point.lock.change({ time: '2026-11-25, 03:12 UTC', from: '27 dBm', to: '28 dBm' }),

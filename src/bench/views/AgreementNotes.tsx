@@ -3,14 +3,16 @@ import { TextField } from '../../widgets/parts/TextField.tsx';
 import { controlId } from '../keys.ts';
 import { LONGEST_TEXT } from '../spec.ts';
 import { strings } from '../strings.ts';
-import type { PartProps } from './context.ts';
+import type { PartProps, PointProps } from './context.ts';
 
-const words = strings.point.lock;
+const { lock } = strings.point;
 
-/** Since when specification and rule are locked. */
-export function LockNote({ entries }: Pick<PartProps, 'entries'>) {
-  const { lockedAt } = entries.log;
-  return <p class="lock">{lockedAt === '' ? words.open : words.since(timeText(lockedAt))}</p>;
+/** Since when specification and rule are locked: the rule by the first reading of all, what is demanded at a point by its own. */
+export function LockNote({ entries, point }: Pick<PointProps, 'entries' | 'point'>) {
+  const { lockedAt, read = [] } = entries.log;
+  const since = timeText(lockedAt);
+  const words = read.includes(point.id) ? lock.since(since) : lockedAt === '' ? lock.open : lock.rule(since);
+  return <p class="lock">{words}</p>;
 }
 
 /** What was changed of one thing after the first reading, each with a field for the reason. */
@@ -27,11 +29,11 @@ export function LoggedChanges({
     <ul class="logged">
       {changes.map(({ at, from, to, reason, index }) => (
         <li key={index}>
-          <p>{words.change({ time: timeText(at), from, to })}</p>
+          <p>{lock.change({ time: timeText(at), from, to })}</p>
           <TextField
             id={controlId(`reason-${index}`)}
-            label={words.reason}
-            help={words.reasonHelp}
+            label={lock.reason}
+            help={lock.reasonHelp}
             value={reason}
             maxLength={LONGEST_TEXT}
             onText={(text) => send({ type: 'giveReason', index, reason: text })}

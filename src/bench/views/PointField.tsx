@@ -13,6 +13,7 @@ interface PointFieldProps extends PointProps {
   readonly note?: string | undefined;
   readonly inputMode?: 'text' | 'decimal';
   readonly maxLength?: number;
+  readonly class?: string;
 }
 
 const SPECS: Readonly<Partial<Record<PointTextKey, ReadSpec>>> = POINT_SPECS;

@@ -3,7 +3,7 @@ import { LONGEST_LABEL } from '../spec.ts';
 import { strings } from '../strings.ts';
 import { LockNote, LoggedChanges } from './AgreementNotes.tsx';
 import { faultyAt, type PointProps } from './context.ts';
-import { PointChooser } from './PointChooser.tsx';
+import { PointActions, PointChooser } from './PointChooser.tsx';
 import { PointField } from './PointField.tsx';
 import { ReadingsFields } from './ReadingsFields.tsx';
 import { RulePart } from './RulePart.tsx';
@@ -18,23 +18,24 @@ interface PointsPartProps extends PointProps {
 /** The points: which one is edited, what is demanded there, by which rule, and what was read. */
 export function PointsPart({ outliers, ...props }: PointsPartProps) {
   const { entries, point, problems } = props;
-  const needsFrequency = entries.method === 'oscilloscope';
   return (
     <fieldset class="bench-part">
       <legend>{strings.sections.points}</legend>
       <PointChooser {...props} />
+      <h3 class="bench-sub">{strings.point.specificationOf}</h3>
       <div class="fields">
-        {entries.points.length > 1 && <PointField {...props} name="label" maxLength={LONGEST_LABEL} />}
+        {entries.points.length > 1 && (
+          <PointField {...props} name="label" class="field-double" maxLength={LONGEST_LABEL} />
+        )}
         <PointField
           {...props}
           name="frequency"
-          {...(needsFrequency && { help: strings.point.frequencyNeeded })}
+          {...(entries.method === 'oscilloscope' && { help: strings.point.frequencyNeeded })}
         />
+        <SpecificationFields {...props} />
       </div>
-      <h3 class="bench-sub">{strings.point.specificationOf}</h3>
-      <SpecificationFields {...props} />
       <LoggedChanges {...props} what={point.id} />
-      <LockNote entries={entries} />
+      <LockNote {...props} />
       <RulePart {...props} />
       <h3 class="bench-sub">{strings.point.readingsOf}</h3>
       <ReadingsFields {...props} />
@@ -50,6 +51,7 @@ export function PointsPart({ outliers, ...props }: PointsPartProps) {
           <SheetField {...props} name="repeats" inputMode="decimal" />
         </div>
       </Folded>
+      <PointActions {...props} />
     </fieldset>
   );
 }

@@ -17,7 +17,7 @@ export function SpecificationFields(props: PointProps) {
   const path = pointPath(point.id, 'specification');
   const last = specification === 'around' || specification === 'uneven' ? LAST[specification] : undefined;
   return (
-    <div class="fields">
+    <>
       <SelectField
         key={path}
         id={controlId(path)}
@@ -39,6 +39,6 @@ export function SpecificationFields(props: PointProps) {
           {...(MAY_BE_EMPTY[specification]?.includes(name) && { help: strings.point.nominalBetween })}
         />
       ))}
-    </div>
+    </>
   );
 }
