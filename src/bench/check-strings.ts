@@ -22,10 +22,6 @@ const drift =
 
 /** Words of the validity checks. Numbers come in as finished text. */
 export const checkStrings = {
-  heading: 'Is the measurement itself sound?',
-  intro:
-    'A result is as good as the conditions it was taken under. These checks cost a few readings each; what they say goes into the record and into the copied text.',
-  fold: 'Checks for this method',
   names: {
     step: 'One more known pad',
     floor: 'Reading without signal',
@@ -162,8 +158,6 @@ export const checkStrings = {
     harmonics: 'Put a filter in, or count these limits as a link of their own.',
   } satisfies Readonly<Record<CheckKind, string>>,
   failed: (name: string): string => `Check failed: ${name}.`,
-  failedHeading: 'Failed checks',
-  none: 'None of the validity checks that this method offers has been made.',
   tooFew: (least: number): string => `${least} readings or more are needed here.`,
   tooMany: (most: number): string => `More than ${most}: a few readings are enough for this check.`,
   unequal: ({ minutes, levels }: { minutes: number; levels: number }): string =>

@@ -13,6 +13,8 @@ export interface CheckLine {
   readonly check: CheckKind;
   readonly name: string;
   readonly status: CheckOutcome['status'];
+  /** `passed`, `failed`, `not made` ... */
+  readonly statusText: string;
   /** `One more known pad: passed`. */
   readonly heading: string;
   /** What it says; empty where nothing is typed. */
@@ -31,8 +33,9 @@ export const checkLines = (style: Style, question: CheckQuestion): readonly Chec
 export function checkLine(style: Style, outcome: CheckOutcome): CheckLine {
   const { check, status } = outcome;
   const name = strings.names[check];
-  const heading = strings.line({ name, status: strings.statuses[status] });
-  return { check, name, status, heading, says: saysOf(style, outcome) };
+  const statusText = strings.statuses[status];
+  const heading = strings.line({ name, status: statusText });
+  return { check, name, status, statusText, heading, says: saysOf(style, outcome) };
 }
 
 /** The checks that failed, as cautions near the result: what was found, and what to do about it. */

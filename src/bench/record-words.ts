@@ -1,43 +1,93 @@
-import type { Point } from '../sheet/measurement.ts';
-import type { Sheet } from '../sheet/sheet.ts';
+import type { LoggedChange, RecordEntries, SheetEntries } from '../sheet/entries.ts';
 import type { Style } from '../text/style.ts';
-import { specificationText } from '../text/summary/verdict-line.ts';
-import { LISTED_ON_PAGE, readingSentences } from './reading-words.ts';
-import { resultStrings } from './result-strings.ts';
+import { timeText } from '../text/time-text.ts';
+import { recordStrings as strings } from './record-strings.ts';
 
-const strings = resultStrings.record;
-
-/** Exactly what was measured: which power, where, under which conditions. */
-export function measurandText({
-  measurand: { power, delivery, plane, conditions },
-}: Pick<Sheet, 'measurand'>): string {
-  const kind = strings.power[power];
-  const which = delivery === undefined ? kind : `${kind} ${strings.delivery[delivery]}`;
-  return strings.of([
-    plane === '' ? which : delivery === undefined ? `${which} ${plane}` : `${which}, ${plane}`,
-    conditions,
-  ]);
+/** A line of the record: what it is about, and what it says. */
+export interface RecordLine {
+  readonly key: string;
+  readonly label: string;
+  readonly text: string;
 }
 
-/** What was demanded: the specification, or what the licence allows. */
-export function demandText(
-  style: Style,
-  { specification, licence }: Pick<Point, 'specification' | 'licence'>,
-): string {
-  const range = specificationText(style, specification, 'dBm');
-  return licence ? strings.licensed(range) : strings.specified(range);
-}
+/** The record's fields in the order in which they are read. */
+export const RECORD_KEYS = [
+  'by',
+  'date',
+  'instruments',
+  'certificates',
+  'supply',
+  'temperature',
+  'remarks',
+] as const satisfies readonly (keyof RecordEntries)[];
 
-/** What was measured, where and how, in sentences: the part of a record that another person needs to repeat it. */
-export function recordSentences(
+/** Who, when, with what: the fields that say something, each on one line. */
+export const noteLines = (entries: RecordEntries): readonly RecordLine[] =>
+  RECORD_KEYS.flatMap((key) => {
+    const text = oneLine(entries[key]);
+    return text === '' ? [] : [{ key, label: strings.labels[key], text }];
+  });
+
+/** Since when specification and rule are locked, and every change after that with its reason, or that none was given. */
+export function agreementLines(
   style: Style,
-  { sheet, point }: { sheet: Sheet; point: Pick<Point, 'specification' | 'licence'> },
-): readonly string[] {
-  const isLone = sheet.readings.length === 1 && sheet.repeatability === undefined;
+  { log, points }: Pick<SheetEntries, 'log' | 'points'>,
+): readonly RecordLine[] {
+  if (log.lockedAt === '') return [{ key: 'agreed', label: strings.agreed, text: strings.notLocked }];
+  const locked = strings.lockedAt(timeText(log.lockedAt));
+  const text = log.changes.length === 0 ? `${locked}; ${strings.unchanged}` : locked;
   return [
-    measurandText(sheet),
-    ...readingSentences(style, sheet, LISTED_ON_PAGE),
-    ...(isLone ? [strings.noScatter] : []),
-    demandText(style, point),
+    { key: 'agreed', label: strings.agreed, text },
+    ...log.changes.map((change, index) => changeLine(style, change, points, index)),
   ];
 }
+
+/** Everything that a record has beside the numbers: notes, then the log of what was agreed. */
+export const recordLines = (style: Style, entries: SheetEntries): readonly RecordLine[] => [
+  ...noteLines(entries),
+  ...agreementLines(style, entries),
+];
+
+function changeLine(
+  style: Style,
+  { at, what, from, to, reason }: LoggedChange,
+  points: SheetEntries['points'],
+  index: number,
+): RecordLine {
+  const given = oneLine(reason);
+  return {
+    key: `change${index}`,
+    label: strings.changed(timeText(at)),
+    text: strings.change({
+      what: whatText(what, points),
+      from: quotedText(style, from),
+      to: quotedText(style, to),
+      reason: given === '' ? strings.noReason : strings.reason(given),
+    }),
+  };
+}
+
+/** What was changed, in words: the rule, or whose specification. */
+function whatText(what: string, points: SheetEntries['points']): string {
+  if (what === 'rule') return strings.rule;
+  const position = points.findIndex(({ id }) => id === what);
+  const point = points[position];
+  if (point === undefined) return strings.goneSpecification;
+  if (points.length === 1) return strings.specification;
+  const label = oneLine(point.label);
+  return strings.specificationOf(label === '' ? strings.unnamedPoint(position + 1) : label);
+}
+
+function quotedText(style: Style, text: string): string {
+  const plain = oneLine(text);
+  if (plain === '') return strings.emptyText;
+  return style === 'shown' || style === 'unicode' ? `“${plain}”` : `"${plain}"`;
+}
+
+/** Lines of a text as one, set apart by semicolons. */
+const oneLine = (text: string): string =>
+  text
+    .split(/\s*[\r\n]+\s*/)
+    .map((line) => line.trim())
+    .filter((line) => line !== '')
+    .join('; ');

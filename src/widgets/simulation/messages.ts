@@ -1,12 +1,17 @@
 import type { Interval, StopRule } from '#compute';
+import type { Measurement } from '../../sheet/measurement.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 
-/** What the page asks of the worker. A sheet is plain data and travels; the model is made from it on the other side. */
-export interface SimulationOrder {
-  readonly sheet: Sheet;
-  readonly seed: number;
-  readonly stop: StopRule;
-}
+/**
+ * What is simulated: a sheet, or one point of a measurement. Both are plain data and travel; the model, shared causes and exact
+ * shapes included, is made from them on the other side.
+ */
+export type Simulable =
+  | { readonly sheet: Sheet }
+  | { readonly measurement: Measurement; readonly point: string };
+
+/** What the page asks of the worker. */
+export type SimulationOrder = Simulable & { readonly seed: number; readonly stop: StopRule };
 
 /** What a simulation of a sheet gives, in dBm and dB; plain numbers, the same for the same order everywhere. */
 export interface SimulatedSheet {

@@ -1,0 +1,75 @@
+import { TextField } from '../../widgets/parts/TextField.tsx';
+import { anyCheck, checkQuestion } from '../check-question.ts';
+import { controlId } from '../keys.ts';
+import { recordStrings as strings } from '../record-strings.ts';
+import { agreementLines, noteLines, RECORD_KEYS, type RecordLine } from '../record-words.ts';
+import { LONGEST_TEXT } from '../spec.ts';
+import { editText } from './context.ts';
+import { useFetched } from './use-fetched.ts';
+import type { DefenceProps } from './ValidityPart.tsx';
+
+/** Fields that take several lines. */
+const LONG: readonly string[] = ['instruments', 'certificates', 'remarks'];
+
+/** What a record has beside the numbers: notes to be typed, the log of what was agreed, on paper the checks too. */
+export function RecordPart(props: DefenceProps) {
+  const { entries, send } = props;
+  const notes = noteLines(entries);
+  return (
+    <section class="record-part" aria-labelledby="record">
+      <h2 id="record">{strings.heading}</h2>
+      <div class="needs-script">
+        <p class="measure">{strings.intro}</p>
+        <div class="fields">
+          {RECORD_KEYS.map((key) => (
+            <TextField
+              key={key}
+              id={controlId(key)}
+              label={strings.labels[key]}
+              value={entries[key]}
+              help={strings.help[key]}
+              maxLength={LONGEST_TEXT}
+              {...(LONG.includes(key) && { rows: 3 })}
+              onText={(text) => send(editText(key, text))}
+            />
+          ))}
+        </div>
+      </div>
+      <div class="on-paper">{notes.length === 0 ? <p>{strings.nothing}</p> : <Lines lines={notes} />}</div>
+      <h3>{strings.logHeading}</h3>
+      <Lines lines={agreementLines('shown', entries)} />
+      <div class="on-paper">
+        <h3>{strings.checksHeading}</h3>
+        <ChecksOnPaper {...props} />
+      </div>
+    </section>
+  );
+}
+
+const load = () => import('../check-words.ts');
+
+function ChecksOnPaper({ entries, measurement, shown }: DefenceProps) {
+  const { module } = useFetched(load, anyCheck(entries));
+  if (module === undefined) return <p>{anyCheck(entries) ? strings.checksWaiting : strings.noChecks}</p>;
+  const lines = module.checkLines('shown', checkQuestion(entries, measurement, shown));
+  return (
+    <Lines
+      lines={lines.map(({ check, name, statusText: status, says }) => ({
+        key: check,
+        label: name,
+        text: says === '' ? status : `${status}: ${says}`,
+      }))}
+    />
+  );
+}
+
+const Lines = ({ lines }: { lines: readonly RecordLine[] }) => (
+  <dl class="record-lines">
+    {lines.map(({ key, label, text }) => (
+      <div key={key}>
+        <dt>{label}</dt>
+        <dd>{text}</dd>
+      </div>
+    ))}
+  </dl>
+);
