@@ -8,16 +8,16 @@ interface Current {
   readonly problems: readonly AddressProblem[];
 }
 
+/** What is told of an address without a version. */
+export const LOST_END =
+  'The address has lost its end, or was typed by hand: its last value may be wrong and others missing.';
+
 const STANDS = 'The state that the page begins with stands instead.';
 
 /** The pairs in the words of the present version: an older address is brought up to it, a newer one is told. */
 export function currentPairs(spec: AddressSpec, pairs: ReadonlyMap<string, string>): Current {
   const said = pairs.get('v');
-  if (said === undefined || said === '') {
-    const told =
-      'The address has lost its end, or was typed by hand: its last value may be wrong and others missing.';
-    return { pairs, problems: [problemAt('', told, '')] };
-  }
+  if (said === undefined || said === '') return { pairs, problems: [problemAt('', LOST_END, '')] };
   if (!/^[1-9]$/.test(said))
     return refused(`${quoted(said)} is no version of this kind of address. ${STANDS}`, said);
   const version = Number(said);

@@ -1,30 +1,43 @@
 import { decode } from '../address/decode.ts';
 import { encode } from '../address/encode.ts';
-import type { Fields, StateOf } from '../address/field-spec.ts';
+import type { Fields } from '../address/field-spec.ts';
 import { LONGEST_ADDRESS } from '../address/repair.ts';
 import { cleanLines } from '../address/text-code.ts';
-import type { LinkEntries, SheetEntries } from '../sheet/entries.ts';
+import { LOST_END } from '../address/version.ts';
+import type { SheetEntries } from '../sheet/entries.ts';
+import type { Measurement } from '../sheet/measurement.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { cleanText } from '../text/clean.ts';
-import { sheetAddressSpec } from './address-spec.ts';
+import { LONGEST_COLUMN } from './address-fields.ts';
+import { isOfFirstVersion, sheetAddressSpec } from './address-spec.ts';
+import { type Carried, carriedOf, entriesIn } from './carried.ts';
 import { entriesOf } from './entries-of.ts';
-
-type Spec = ReturnType<typeof sheetAddressSpec>;
-type Carried = StateOf<Spec['fields']>;
 
 /**
  * The sheet as typed, as the part of an address after `#`. Undefined where it is longer than an address may be: then
- * nothing would be left of it on the way.
+ * nothing, or not every reading, would be left of it on the way.
  */
 export function encodeEntries(entries: SheetEntries): string | undefined {
-  const { fields } = sheetAddressSpec();
-  const links = entries.links.map(({ id: _id, ...link }) => fitting(link, fields.links.of));
-  const address = encode(sheetAddressSpec(), { ...fitting(entries, fields), links });
+  const carried = carriedOf(entries);
+  if (
+    carried.points.some(({ readings, reflected, riseDc, volts, amperes }) =>
+      [readings, reflected, riseDc, volts, amperes].some((column) => column.length > LONGEST_COLUMN),
+    )
+  )
+    return undefined;
+  const spec = sheetAddressSpec();
+  const { points, links, changes, ...own } = spec.fields;
+  const address = encode(spec, {
+    ...fitting(carried, own),
+    points: carried.points.map((point) => fitting(point, points.of)),
+    links: carried.links.map((link) => fitting(link, links.of)),
+    changes: carried.changes.slice(-changes.maxLength).map((change) => fitting(change, changes.of)),
+  });
   return address.length > LONGEST_ADDRESS ? undefined : address;
 }
 
-/** The same entries with every text clean and as short as its field allows. */
-function fitting<Of extends object>(entries: Of, fields: Fields): Of {
+/** The same texts, every one clean and as short as its field allows. */
+function fitting<Of extends object>(texts: Of, fields: Fields): Of {
   const fit = ([name, value]: [string, unknown]) => {
     const field = fields[name];
     if (field?.type !== 'text' || typeof value !== 'string') return [name, value];
@@ -32,14 +45,14 @@ function fitting<Of extends object>(entries: Of, fields: Fields): Of {
     return [name, clean(clean(value).slice(0, field.maxLength))];
   };
   // Only texts change, and stay texts; Object.fromEntries forgets that.
-  return Object.fromEntries(Object.entries(entries).map(fit)) as Of;
+  return Object.fromEntries(Object.entries(texts).map(fit)) as Of;
 }
 
-/** The part of an address after `#` that opens the bench with this sheet. @throws RangeError if it is too long for one. */
-export function sheetFragment(sheet: Sheet): string {
-  const address = encodeEntries(entriesOf(sheet));
+/** The part of an address after `#` that opens the bench with this. @throws RangeError if it is too long for one. */
+export function sheetFragment(stated: Sheet | Measurement): string {
+  const address = encodeEntries(entriesOf(stated));
   if (address === undefined)
-    throw new RangeError(`sheetFragment: the sheet must fit in an address, got ${sheet.links.length} links`);
+    throw new RangeError(`sheetFragment: the sheet must fit in an address, got ${stated.links.length} links`);
   return address;
 }
 
@@ -51,13 +64,17 @@ export interface OpenedAddress {
   readonly carried: boolean;
 }
 
+type CarriedFields = ReturnType<typeof sheetAddressSpec>['fields'];
+
 /** Reads the part of an address after `#`. Never throws, whatever it is. */
 export function decodeEntries(fragment: string): OpenedAddress {
-  const { state, problems, carried } = decode<Spec['fields']>(sheetAddressSpec(), fragment);
-  return { entries: entriesIn(state), problems: problems.map(({ sentence }) => sentence), carried };
+  const lost = !/[#?&]?v=/.test(fragment) && isOfFirstVersion(fragment);
+  const spec = sheetAddressSpec();
+  const { state, problems, carried } = decode<CarriedFields>(spec, lost ? `${fragment}&v=1` : fragment);
+  const told = problems.map(({ sentence }) => sentence);
+  return {
+    entries: entriesIn(state satisfies Carried),
+    problems: lost ? [LOST_END, ...told] : told,
+    carried,
+  };
 }
-
-const entriesIn = (state: Carried): SheetEntries => ({
-  ...state,
-  links: state.links.map((link, index): LinkEntries => ({ ...link, id: `link${index + 1}` })),
-});

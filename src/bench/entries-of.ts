@@ -1,59 +1,87 @@
-import type { Rule, Specification, Statement } from '#compute';
+import type { Rule, Specification } from '#compute';
+import { measurementOf } from '../sheet/at-point.ts';
+import { blankChecks } from '../sheet/blank-sheet.ts';
 import {
   blankLink,
-  type EntryForm,
+  blankPoint,
   type LinkEntries,
+  type PointEntries,
   type SheetEntries,
   type SpecificationForm,
 } from '../sheet/entries.ts';
-import type { Link, Sheet } from '../sheet/sheet.ts';
-import { numberText } from '../text/quantity-text.ts';
+import type { Measurement, Point, StatedLink } from '../sheet/measurement.ts';
+import { COLUMNS_OF, type MethodKind } from '../sheet/method.ts';
+import type { Sheet } from '../sheet/sheet.ts';
+import { setupEntries } from './setup-entries.ts';
+import { statedEntries, statementEntries } from './statement-entries.ts';
+import { tidy, typed } from './typed.ts';
 
-/** Enough decimals for every value that somebody types; a reading converted from milliwatts may need them all. */
-const MOST_DECIMALS = 10;
+export { statementEntries, typed };
 
-/** A value as somebody would type it, with as many decimals as it takes to read it back the same. */
-export function typed(value: number): string {
-  for (let decimals = 0; decimals < MOST_DECIMALS; decimals++)
-    if (Number(value.toFixed(decimals)) === value) return numberText('ascii', { value, decimals });
-  return numberText('ascii', { value, decimals: MOST_DECIMALS });
-}
-
-const level = (value: number): string => `${typed(value)} dBm`;
+const HZ_PER_MHZ = 1e6;
+const level = (value: number | undefined): string => (value === undefined ? '' : `${typed(value)} dBm`);
 const optional = (value: number | undefined): string => (value === undefined ? '' : typed(value));
 
-/** A sheet as it would have been typed: the inverse of `readEntries`. */
-export function entriesOf(sheet: Sheet): SheetEntries {
-  const { measurand, repeatability, damageLevelDbm } = sheet;
+/** A measurement as it would have been typed, or a sheet of pads and cable into a meter: the inverse of `readMeasurement`. */
+export function entriesOf(stated: Sheet | Measurement): SheetEntries {
+  const measurement = stated.version === 1 ? measurementOf(stated) : stated;
+  const { measurand, repeatability, setup } = measurement;
   return {
-    title: sheet.title,
+    ...setupEntries(setup),
+    ...measurement.record,
+    title: measurement.title,
     power: measurand.power,
+    delivery: measurand.delivery ?? 'intoIdeal',
+    keying: measurand.keying ?? 'keyDown',
     plane: measurand.plane,
     conditions: measurand.conditions,
-    ...specificationEntries(sheet.specification),
-    ...ruleEntries(sheet.rule),
-    readings: sheet.readings.map(level).join('\n'),
+    ...ruleEntries(measurement.rule),
+    damage: level(measurement.damageLevelDbm),
     scatter: optional(repeatability?.standardDeviationDb),
     repeats: repeatability ? typed(repeatability.degreesOfFreedom + 1) : '',
-    damage: damageLevelDbm === undefined ? '' : level(damageLevelDbm),
-    links: sheet.links.map(linkEntries),
+    points: measurement.points.map((point) => pointEntries(point, setup.method)),
+    links: measurement.links.map(linkEntries),
+    log: { lockedAt: '', changes: [] },
+    checks: blankChecks(),
   };
 }
 
-function specificationEntries({ lower, upper }: Specification) {
-  const form: SpecificationForm = lower === undefined ? 'atMost' : upper === undefined ? 'atLeast' : 'around';
-  const both = lower !== undefined && upper !== undefined;
+/** One point as it would have been typed. */
+function pointEntries(point: Point, method: MethodKind): PointEntries {
+  const columns = COLUMNS_OF[method].map((column) => {
+    const values = point.columns[column];
+    return [
+      column,
+      values.map((value) => (method === 'padsIntoMeter' ? level(value) : typed(value))).join('\n'),
+    ];
+  });
   return {
-    specification: form,
-    nominal: both ? level(tidy((lower + upper) / 2)) : '',
-    tolerance: both ? typed(tidy((upper - lower) / 2)) : '',
-    lowest: lower === undefined ? '' : level(lower),
-    highest: upper === undefined ? '' : level(upper),
+    ...blankPoint(point.id),
+    label: point.label,
+    frequency: point.frequencyHz === undefined ? '' : `${typed(tidy(point.frequencyHz / HZ_PER_MHZ))} MHz`,
+    ...specificationEntries(point),
+    ...Object.fromEntries(columns),
   };
 }
 
-/** Half a sum of two typed numbers, without the last bit of noise that a double brings. */
-const tidy = (value: number): number => Number(value.toFixed(MOST_DECIMALS));
+function specificationEntries({ specification: { lower, upper }, licence }: Point) {
+  return {
+    specification: formOf(
+      { ...(lower !== undefined && { lower }), ...(upper !== undefined && { upper }) },
+      licence,
+    ),
+    ...(lower !== undefined &&
+      upper !== undefined && {
+        nominal: level(tidy((lower + upper) / 2)),
+        tolerance: typed(tidy((upper - lower) / 2)),
+      }),
+    lowest: level(lower),
+    highest: level(upper),
+  };
+}
+
+const formOf = ({ lower, upper }: Specification, licence: true | undefined): SpecificationForm =>
+  licence ? 'licence' : lower === undefined ? 'atMost' : upper === undefined ? 'atLeast' : 'around';
 
 const ruleEntries = (rule: Rule) => ({
   rule: rule.kind,
@@ -62,8 +90,8 @@ const ruleEntries = (rule: Rule) => ({
 });
 
 /** One link as it would have been typed. */
-export function linkEntries(link: Link): LinkEntries {
-  const { id, label, kind, unit, percentOf, source } = link;
+export function linkEntries(link: StatedLink): LinkEntries {
+  const { id, label, kind, unit, percentOf, source, reliability } = link;
   return {
     ...blankLink(id),
     label,
@@ -74,50 +102,10 @@ export function linkEntries(link: Link): LinkEntries {
     loss: typed(link.lossDb),
     rated: link.ratedPowerW === undefined ? '' : `${typed(link.ratedPowerW)} W`,
     cause: link.cause ?? '',
-    ...statementEntries(link.statement),
+    direction: link.sensitivity === -1 ? 'against' : 'with',
+    reliability: reliability === undefined ? '' : typed(tidy(100 * reliability)),
+    off: link.off ?? false,
+    assumed: link.assumed ?? false,
+    ...statedEntries(link.stated),
   };
-}
-
-/** The texts of a statement, with its form. */
-export function statementEntries(statement: Statement): Partial<LinkEntries> & { readonly form: EntryForm } {
-  switch (statement.form) {
-    case 'limits':
-      return { form: statement.shape, amount: typed(statement.halfWidth) };
-    case 'trapezoid':
-      return { form: 'trapezoid', amount: typed(statement.halfWidth), top: typed(statement.topRatio) };
-    case 'uncertainLimits':
-      return {
-        form: 'uncertainLimits',
-        amount: typed(statement.halfWidth),
-        doubt: typed(statement.limitHalfWidth),
-      };
-    case 'asymmetric':
-      return { form: 'asymmetric', lower: typed(statement.lower), upper: typed(statement.upper) };
-    case 'expanded':
-      return {
-        form: 'expanded',
-        amount: typed(statement.expanded),
-        factor: typed(statement.coverageFactor),
-        freedom: optional(statement.degreesOfFreedom),
-      };
-    case 'coverage':
-      return {
-        form: 'coverage',
-        amount: typed(statement.expanded),
-        probability: typed(tidy(100 * statement.probability)),
-        freedom: optional(statement.degreesOfFreedom),
-      };
-    case 'standard':
-      return {
-        form: 'standard',
-        amount: typed(statement.standardUncertainty),
-        freedom: optional(statement.degreesOfFreedom),
-      };
-    case 'readings':
-      return { form: 'readings', amount: typed(statement.standardDeviation), count: typed(statement.count) };
-    case 'displayStep':
-      return { form: 'displayStep', amount: typed(statement.step) };
-    case 'halfWithin':
-      return { form: 'halfWithin', amount: typed(statement.halfWidth) };
-  }
 }

@@ -1,17 +1,23 @@
-import { amountOf, uncertaintyPerAmount, withAmount } from '../sheet/amount.ts';
+import type { Input, SumModel } from '#compute';
+import { amountOf, withAmount, withLinkAmount } from '../sheet/amount.ts';
 import { COVERAGE_FACTOR } from '../sheet/chain.ts';
 import type { LinkEntries } from '../sheet/entries.ts';
 import type { Sheet } from '../sheet/sheet.ts';
+import { outcomeOf } from '../sheet/to-model.ts';
 import { uncertaintyAbove } from './chain.ts';
-import { statementEntries, typed } from './entries-of.ts';
-import { amountSpec } from './spec.ts';
+import { amountSpec } from './link-spec.ts';
+import { statementEntries } from './statement-entries.ts';
+import { typed } from './typed.ts';
 
-/** A handle moves in steps of this many dB or percent. */
+/** A handle moves in steps of this many dB, percent, volts ... */
 const STEP = 0.01;
+/** Amount small enough for its uncertainty to be in proportion. */
+const PROBE = 1e-3;
 
 /**
  * The texts of a link after its handle was dragged to where the band below it has this expanded uncertainty. What stands
- * above the link cannot be undone below it: then the link adds nothing. Undefined if there is no such link.
+ * above the link cannot be undone below it: then the link adds nothing. A sum of terms or two standing-wave ratios become plain
+ * limits, since nobody can say which of their numbers was meant. Undefined if there is no such link, or no number at all.
  */
 export function pulledLink({
   sheet,
@@ -23,14 +29,29 @@ export function pulledLink({
   expandedDb: number;
 }): Partial<LinkEntries> | undefined {
   const link = sheet.links.find((candidate) => candidate.id === id);
-  if (link === undefined || !Number.isFinite(expandedDb)) return undefined;
+  if (link === undefined || !Number.isFinite(expandedDb) || !outcomeOf(sheet).inRange) return undefined;
   const above = uncertaintyAbove(sheet, id);
   const wanted = Math.max(0, expandedDb / COVERAGE_FACTOR);
   const own = Math.sqrt(Math.max(0, wanted ** 2 - above ** 2));
-  const wish = own / uncertaintyPerAmount(link);
+  const wish = own / uncertaintyPerAmount(sheet, id);
   const amount = Math.min(amountSpec(link.unit).max, Math.round(wish / STEP) / Math.round(1 / STEP));
   if (amount === amountOf(link.statement)) return {};
-  return tidied(statementEntries(withAmount(link.statement, amount)));
+  return { ...tidied(statementEntries(withAmount(link.statement, amount))), unit: link.unit };
+}
+
+/** Standard uncertainty in dB of the result that one unit of a link's amount stands for, at this sheet's reading. */
+function uncertaintyPerAmount(sheet: Sheet, id: string): number {
+  const probe = withLinkAmount(sheet, id, PROBE);
+  const links = probe.links.map(({ reflections: _, ...link }) => link);
+  const outcome = outcomeOf({ ...probe, links });
+  return outcome.inRange ? contributionOf(outcome.model, id) / PROBE : Number.POSITIVE_INFINITY;
+}
+
+function contributionOf({ inputs, sensitivities }: SumModel, id: string): number {
+  const index = inputs.findIndex((input) => input.id === id);
+  const input: Input | undefined = inputs[index];
+  const own = input?.standardUncertainty ?? input?.distribution.standardDeviation ?? 0;
+  return own * Math.abs(sensitivities[index] ?? 1);
 }
 
 /** Ends of lopsided limits to the thousandth: dragging keeps their proportions, which may be no round numbers. */

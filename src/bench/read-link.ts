@@ -1,124 +1,79 @@
-import { componentOf, powerW, type Statement } from '#compute';
-import type { EntryForm, LinkEntries, LinkTextKey } from '../sheet/entries.ts';
-import type { Link } from '../sheet/sheet.ts';
-import type { ReadSpec } from '../text/read/quantity.ts';
+import { type PowerW, powerW } from '#compute';
+import type { LinkEntries } from '../sheet/entries.ts';
+import type { StatedLink } from '../sheet/measurement.ts';
+import { type LinkUnit, type MethodKind, UNITS_OF } from '../sheet/method.ts';
+import { type Field, readField } from '../text/read/field.ts';
 import type { Collector } from './collector.ts';
-import { linkPath } from './keys.ts';
-import { amountSpec, endSpec, FORM_KEYS, LINK_SPECS } from './spec.ts';
+import { type LinkReader, linkLabel, linkReader } from './link-reader.ts';
+import { amountSpec, hasUnit, LINK_SPECS } from './link-spec.ts';
+import { problemStrings } from './problem-strings.ts';
+import { readStated } from './read-statement.ts';
 import { strings } from './strings.ts';
 
-/** One link as a reader of its fields sees it: number by key. */
-interface LinkReader {
-  readonly entries: LinkEntries;
-  readonly number: (key: LinkTextKey, spec: ReadSpec) => number;
-  readonly optional: (key: LinkTextKey, spec: ReadSpec) => number | undefined;
-}
-
 /** The link that the entries stand for; what is wrong with them goes to the collector. */
-export function readLink(entries: LinkEntries, position: number, collect: Collector): Link {
-  const { id, kind, unit, percentOf, source } = entries;
-  const label = entries.label.trim() || strings.link.unnamed(position);
-  const field = (key: LinkTextKey, spec: ReadSpec) => ({
-    path: linkPath(id, key),
-    label: strings.link.fieldOf(label, strings.link.labels[key]),
-    text: entries[key],
-    spec,
-  });
-  const reader: LinkReader = {
-    entries,
-    number: (key, spec) => collect.number(field(key, spec)),
-    optional: (key, spec) => collect.optional(field(key, spec)),
-  };
-  const before = collect.problems.length;
+export function readLink(context: {
+  entries: LinkEntries;
+  method: MethodKind;
+  position: number;
+  collect: Collector;
+}): StatedLink {
+  const { entries, position } = context;
+  const reader = linkReader(context);
+  checkUnit(reader);
   const lossDb = reader.number('loss', LINK_SPECS.loss);
   const rated = reader.optional('rated', LINK_SPECS.rated);
-  const statement = readStatement(reader);
-  const cause = entries.cause.trim();
-  const link: Link = {
+  const stated = readStated(reader);
+  if (reader.clean()) checkStated(reader, stated);
+  const { id, kind, unit, percentOf, source } = entries;
+  return {
     id,
-    label,
+    label: linkLabel(entries, position),
     kind,
     lossDb,
-    statement,
+    stated,
     unit,
     percentOf,
     source,
-    ...(rated !== undefined && { ratedPowerW: powerW(rated) }),
+    ...rest(reader, rated === undefined ? undefined : powerW(rated)),
+    ...(entries.off && { off: true as const }),
+    ...(entries.assumed && { assumed: true as const }),
+  };
+}
+
+/** What few links have: a rating, a shared cause and its direction, how well a judgement is itself known. */
+function rest({ entries, optional, tell, clean }: LinkReader, ratedPowerW: PowerW | undefined) {
+  const cause = entries.cause.trim();
+  const reliability = optional('reliability', LINK_SPECS.reliability);
+  if (reliability !== undefined && clean() && bringsFreedom(entries))
+    tell('reliability', problemStrings.reliabilityTwice);
+  return {
+    ...(ratedPowerW !== undefined && { ratedPowerW }),
     ...(cause !== '' && { cause }),
+    ...(cause !== '' && entries.direction === 'against' && { sensitivity: -1 as const }),
+    ...(reliability !== undefined && { reliability: reliability / 100 }),
   };
-  if (collect.problems.length === before) checkStatement(link, entries, collect);
-  return link;
 }
 
-function readStatement({ entries, number, optional }: LinkReader): Statement {
-  const amount = (): number => number('amount', amountSpec(entries.unit));
-  const end = (key: 'lower' | 'upper'): number => number(key, endSpec(entries.unit));
-  const freedom = () => {
-    const degreesOfFreedom = optional('freedom', LINK_SPECS.freedom);
-    return degreesOfFreedom === undefined ? {} : { degreesOfFreedom };
-  };
-  switch (entries.form) {
-    case 'rectangular':
-    case 'triangular':
-    case 'arcsine':
-      return { form: 'limits', shape: entries.form, halfWidth: amount() };
-    case 'trapezoid':
-      return { form: 'trapezoid', halfWidth: amount(), topRatio: number('top', LINK_SPECS.top) };
-    case 'uncertainLimits':
-      return {
-        form: 'uncertainLimits',
-        halfWidth: amount(),
-        limitHalfWidth: number('doubt', amountSpec(entries.unit)),
-      };
-    case 'asymmetric':
-      return { form: 'asymmetric', lower: end('lower'), upper: end('upper') };
-    case 'expanded':
-      return {
-        form: 'expanded',
-        expanded: amount(),
-        coverageFactor: number('factor', LINK_SPECS.factor),
-        ...freedom(),
-      };
-    case 'coverage':
-      return {
-        form: 'coverage',
-        expanded: amount(),
-        probability: number('probability', LINK_SPECS.probability) / 100,
-        ...freedom(),
-      };
-    case 'standard':
-      return { form: 'standard', standardUncertainty: amount(), ...freedom() };
-    case 'readings':
-      return { form: 'readings', standardDeviation: amount(), count: number('count', LINK_SPECS.count) };
-    case 'displayStep':
-      return { form: 'displayStep', step: amount() };
-    case 'halfWithin':
-      return { form: 'halfWithin', halfWidth: amount() };
-  }
+const bringsFreedom = ({ form, freedom }: LinkEntries): boolean =>
+  form === 'readings' || (['expanded', 'coverage', 'standard'].includes(form) && freedom.trim() !== '');
+
+/** A unit that the method has no reading in. */
+function checkUnit({ entries, method, tell }: LinkReader): void {
+  const units: readonly LinkUnit[] = UNITS_OF[method];
+  if (!hasUnit(entries.form) || units.includes(entries.unit)) return;
+  tell('unit', problemStrings.unitOfMethod(units.map((unit) => strings.link.units[unit])));
 }
 
-/** Keeps what no single number shows. */
-function checkStatement(link: Link, { form }: LinkEntries, collect: Collector): void {
-  const fault = statementFault(link, form);
-  if (fault === undefined) return;
-  const label = strings.link.fieldOf(link.label, strings.link.labels[fault.key]);
-  collect.add({ path: linkPath(link.id, fault.key), label, problem: fault.problem });
+/** Keeps what no single number shows: ends the wrong way round, limits more doubtful than wide. */
+function checkStated({ tell }: LinkReader, stated: StatedLink['stated']): void {
+  if (stated.form === 'asymmetric' && stated.lower > stated.upper) tell('upper', problemStrings.endsSwapped);
+  if (stated.form === 'uncertainLimits' && stated.limitHalfWidth > stated.halfWidth)
+    tell('doubt', problemStrings.doubtTooLarge);
 }
 
-/** Ends the wrong way round, limits more doubtful than wide, percentages that reach down to nothing. */
-function statementFault(
-  { id, statement, unit, percentOf }: Link,
-  form: EntryForm,
-): { key: LinkTextKey; problem: string } | undefined {
-  if (statement.form === 'asymmetric' && statement.lower > statement.upper)
-    return { key: 'upper', problem: strings.link.endsSwapped };
-  if (statement.form === 'uncertainLimits' && statement.limitHalfWidth > statement.halfWidth)
-    return { key: 'doubt', problem: strings.link.doubtTooLarge };
-  try {
-    componentOf({ id, statement, unit, percentOf });
-    return undefined;
-  } catch (error) {
-    if (!(error instanceof RangeError)) throw error;
-    return { key: FORM_KEYS[form][0] ?? 'amount', problem: strings.link.noComponent };
-  }
-}
+/**
+ * The amount that a better part would have, in the link's unit, or what is wrong with it; undefined where none is typed. It is
+ * no part of the measurement: what is wrong with it holds nothing up.
+ */
+export const readBetter = ({ better, unit, form }: LinkEntries): Field | undefined =>
+  better.trim() === '' ? undefined : readField(better, amountSpec(hasUnit(form) ? unit : 'dB'));

@@ -1,198 +1,184 @@
-import { clubSheet } from '../sheet/club.ts';
-import { blankLink, type LinkEntries, type SheetEntries } from '../sheet/entries.ts';
-import type { LinkKind, Sheet } from '../sheet/sheet.ts';
-import type { EntryProblem } from './collector.ts';
-import { entriesOf } from './entries-of.ts';
+import { sheetAt } from '../sheet/at-point.ts';
+import type { SheetEntries } from '../sheet/entries.ts';
+import type { BenchAction } from './actions.ts';
+import { logged } from './agreement.ts';
+import { changed } from './changed.ts';
+import { chooseMethod } from './choose-method.ts';
+import { addLink, duplicateLink, editLink, moveLink, removeLink } from './edit-links.ts';
+import { addPoint, editPoint, removePoint } from './edit-points.ts';
+import { demonstrationEntries, freshEntries } from './fresh.ts';
+import { isContinued, redone, settled, undone, withEntries } from './history.ts';
 import type { FieldPath } from './keys.ts';
 import { pulledLink } from './pull.ts';
-import { readEntries } from './read-entries.ts';
-import { MOST_LINKS, STARTS } from './spec.ts';
+import { readMeasurement } from './read-measurement.ts';
+import type { BenchState } from './state.types.ts';
 
-/** Something taken away that can be brought back. */
-export type Taken =
-  | { readonly what: 'link'; readonly link: LinkEntries; readonly index: number }
-  | { readonly what: 'sheet'; readonly entries: SheetEntries };
-
-export interface BenchState {
-  /** Everything as typed. */
-  readonly entries: SheetEntries;
-  readonly problems: readonly EntryProblem[];
-  /** Sheet of the last entries that were all usable: what figure and result show. */
-  readonly sheet: Sheet;
-  /** Sheet before the last change: what the ghost shows. */
-  readonly before: Sheet | undefined;
-  /** Field of the last change: what is typed letter by letter is one change. */
-  readonly lastPath: FieldPath | undefined;
-  /** While a handle is held: the state to return to on cancel. */
-  readonly held: { readonly entries: SheetEntries; readonly sheet: Sheet } | undefined;
-  /** What was taken away, the latest last. */
-  readonly taken: readonly Taken[];
-  /** What could not be read of the address that was opened. */
-  readonly addressProblems: readonly string[];
-  readonly showLimits: boolean;
-  readonly showCurve: boolean;
-}
-
-export type BenchAction =
-  | { readonly type: 'edit'; readonly path: FieldPath; readonly change: Partial<Omit<SheetEntries, 'links'>> }
-  | {
-      readonly type: 'editLink';
-      readonly id: string;
-      readonly path: FieldPath;
-      readonly change: Partial<Omit<LinkEntries, 'id'>>;
-    }
-  | { readonly type: 'add'; readonly kind: LinkKind; readonly label: string }
-  | { readonly type: 'remove'; readonly id: string }
-  | { readonly type: 'move'; readonly id: string; readonly by: -1 | 1 }
-  /** Brings back what was taken away last. */
-  | { readonly type: 'bringBack' }
-  /** Opens a sheet that came by address. */
-  | { readonly type: 'open'; readonly entries: SheetEntries; readonly problems: readonly string[] }
-  /** An address that cannot be opened at all. */
-  | { readonly type: 'refuse'; readonly problems: readonly string[] }
-  | { readonly type: 'demonstration' }
-  | { readonly type: 'grasp' }
-  | { readonly type: 'pull'; readonly id: string; readonly expandedDb: number }
-  | { readonly type: 'release' }
-  | { readonly type: 'cancel' }
-  | { readonly type: 'show'; readonly what: 'limits' | 'curve'; readonly on: boolean };
+export type { BenchAction } from './actions.ts';
+export type { BenchState } from './state.types.ts';
 
 /** What the bench opens with: the club's demonstration transmitter. */
 export function demonstration(): BenchState {
-  const sheet = clubSheet();
+  const entries = demonstrationEntries();
+  const { measurement } = readMeasurement(entries);
+  if (measurement === undefined)
+    throw new RangeError('demonstration: every entry must be usable, got one that is not');
   return {
-    entries: entriesOf(sheet),
+    entries,
     problems: [],
-    sheet,
+    measurement,
+    point: firstPoint(entries),
     before: undefined,
     lastPath: undefined,
     held: undefined,
-    taken: [],
+    past: [],
+    future: [],
     addressProblems: [],
     showLimits: true,
     showCurve: false,
   };
 }
 
-/** Total and pure: what names no link, or asks for a place that is not there, changes nothing. */
+const firstPoint = ({ points }: SheetEntries): string => points[0]?.id ?? '';
+
+/**
+ * Id of the point whose result is shown: the one that is edited, or, where the last usable measurement does not have it (yet), the
+ * nearest before it.
+ */
+export function shownPoint({ entries, measurement, point }: BenchState): string {
+  const has = (wanted: string): boolean => measurement.points.some(({ id }) => id === wanted);
+  const place = entries.points.findIndex(({ id }) => id === point);
+  const before = entries.points.slice(0, place + 1).findLast(({ id }) => has(id));
+  return before?.id ?? measurement.points[0]?.id ?? '';
+}
+
+/** Total and pure: what names nothing that is there, or asks for a place that is not there, changes nothing. */
 export function reduceBench(state: BenchState, action: BenchAction): BenchState {
+  const { entries } = state;
   switch (action.type) {
     case 'edit':
-      return settled(state, { ...state.entries, ...action.change }, action.path);
+      return agreed(state, changed<SheetEntries>(entries, action.change), action);
+    case 'editPoint':
+      return agreed(state, editPoint(entries, action.id, action.change), action);
     case 'editLink':
-      return settled(state, withLink(state.entries, action.id, action.change), action.path);
+      return settled(state, editLink(entries, action.id, action.change), action.path);
+    case 'editCheck':
+      return checked(state, action);
+    case 'giveReason':
+      return reasoned(state, action);
+    case 'chooseMethod':
+      return settled(state, chooseMethod(entries, action.method), undefined);
+    case 'addPoint':
+      return pointAdded(state);
+    case 'removePoint':
+      return settled(state, removePoint(entries, action.id), undefined);
+    case 'showPoint':
+      return entries.points.some(({ id }) => id === action.id) ? changed(state, { point: action.id }) : state;
     case 'add':
-      return settled(state, withNewLink(state.entries, action), undefined);
+      return settled(state, addLink(entries, action), undefined);
+    case 'duplicate':
+      return settled(state, duplicateLink(entries, action), undefined);
     case 'remove':
-      return removed(state, action.id);
+      return settled(state, removeLink(entries, action.id), undefined);
     case 'move':
-      return settled(state, moved(state.entries, action), undefined);
-    case 'bringBack':
-      return broughtBack(state);
-    case 'open':
-      return { ...replaced(state, action.entries), addressProblems: action.problems };
-    case 'refuse':
-      return { ...state, addressProblems: action.problems };
-    case 'demonstration':
-      return { ...replaced(state, demonstration().entries), addressProblems: [] };
-    case 'grasp':
-      return { ...state, before: state.sheet, held: { entries: state.entries, sheet: state.sheet } };
-    case 'pull':
-      return pulled(state, action);
-    case 'release':
-      return { ...state, held: undefined };
-    case 'cancel':
-      return state.held
-        ? { ...settled(state, state.held.entries, undefined), before: undefined, held: undefined }
-        : state;
-    case 'show':
-      return action.what === 'limits'
-        ? { ...state, showLimits: action.on }
-        : { ...state, showCurve: action.on };
+      return settled(state, moveLink(entries, action), undefined);
+    case 'undo':
+      return undone(state);
+    case 'redo':
+      return redone(state);
+    default:
+      return reduceRest(state, action);
   }
 }
 
-/** The state with these entries: the sheet follows if all of them can be used and otherwise stays the last good one. */
-function settled(state: BenchState, entries: SheetEntries, path: FieldPath | undefined): BenchState {
-  if (entries === state.entries) return state;
-  const { sheet, problems } = readEntries(entries);
-  const sameField = path !== undefined && path === state.lastPath;
-  const keepsGhost = state.held !== undefined || sameField || sheet === undefined;
+type Rest = Extract<
+  BenchAction,
+  { type: 'open' | 'refuse' | 'demonstration' | 'fresh' | 'grasp' | 'pull' | 'release' | 'cancel' | 'show' }
+>;
+
+/** Whole sheets, dragging, and what is drawn. */
+function reduceRest(state: BenchState, action: Rest): BenchState {
+  switch (action.type) {
+    case 'open':
+      return replaced(state, action.entries, action.problems);
+    case 'refuse':
+      return { ...state, addressProblems: action.problems };
+    case 'demonstration':
+      return replaced(state, demonstrationEntries(), []);
+    case 'fresh':
+      return replaced(state, freshEntries(action.method), []);
+    case 'grasp':
+      return {
+        ...state,
+        before: state.measurement,
+        lastPath: undefined,
+        held: { entries: state.entries, measurement: state.measurement },
+      };
+    case 'pull':
+      return pulled(state, action);
+    case 'release':
+      return { ...state, lastPath: undefined, held: undefined };
+    case 'cancel':
+      return cancelled(state);
+    case 'show':
+      return changed(state, action.what === 'limits' ? { showLimits: action.on } : { showCurve: action.on });
+  }
+}
+
+/** A change that may touch what was agreed before the first reading. */
+function agreed(
+  state: BenchState,
+  after: SheetEntries,
+  { path, at }: { path: FieldPath; at?: string },
+): BenchState {
+  if (after === state.entries) return state;
+  const continued = isContinued(state, path);
+  return settled(state, logged({ before: state.entries, after, at, continued }), path);
+}
+
+function checked(state: BenchState, { key, text }: Extract<BenchAction, { type: 'editCheck' }>): BenchState {
+  const checks = changed(state.entries.checks, { [key]: text });
+  return settled(state, changed(state.entries, { checks }), `check.${key}`);
+}
+
+function reasoned(
+  state: BenchState,
+  { index, reason }: Extract<BenchAction, { type: 'giveReason' }>,
+): BenchState {
+  const { log } = state.entries;
+  const change = log.changes[index];
+  if (change === undefined || change.reason === reason) return state;
+  const changes = log.changes.map((each, place) => (place === index ? { ...each, reason } : each));
+  return settled(state, { ...state.entries, log: { ...log, changes } }, `reason.${index}`);
+}
+
+function pointAdded(state: BenchState): BenchState {
+  const next = settled(state, addPoint(state.entries), undefined);
+  return next === state ? state : { ...next, point: next.entries.points.at(-1)?.id ?? next.point };
+}
+
+/** Another sheet in place of this one, which undo brings back. */
+function replaced(state: BenchState, entries: SheetEntries, addressProblems: readonly string[]): BenchState {
+  const next = settled({ ...state, held: undefined }, entries, undefined);
+  return { ...next, before: undefined, point: firstPoint(entries), addressProblems };
+}
+
+function pulled(state: BenchState, { id, expandedDb }: Extract<BenchAction, { type: 'pull' }>): BenchState {
+  const link = pulledLink({ sheet: sheetAt(state.measurement, shownPoint(state)), id, expandedDb });
+  if (link === undefined || Object.keys(link).length === 0) return state;
+  return settled(state, editLink(state.entries, id, link), `pull.${id}`);
+}
+
+/** Back to where the handle was grasped, and no step of undo left of it. */
+function cancelled(state: BenchState): BenchState {
+  const { held, past } = state;
+  if (held === undefined) return state;
+  const step = past.lastIndexOf(held.entries);
   return {
-    ...state,
-    entries,
-    problems,
-    sheet: sheet ?? state.sheet,
-    before: keepsGhost ? state.before : state.sheet,
-    lastPath: path,
+    ...withEntries(state, held.entries),
+    measurement: held.measurement,
+    past: step < 0 ? past : past.slice(0, step),
+    before: undefined,
+    lastPath: undefined,
+    held: undefined,
   };
-}
-
-const withLink = (entries: SheetEntries, id: string, change: Partial<LinkEntries>): SheetEntries =>
-  entries.links.some((link) => link.id === id)
-    ? { ...entries, links: entries.links.map((link) => (link.id === id ? { ...link, ...change } : link)) }
-    : entries;
-
-/** A new link goes in at the foot, next to the transmitter. */
-function withNewLink(
-  entries: SheetEntries,
-  { kind, label }: { kind: LinkKind; label: string },
-): SheetEntries {
-  if (entries.links.length >= MOST_LINKS) return entries;
-  const link = { ...blankLink(freeId(entries.links)), kind, label, ...STARTS[kind], amount: '0' };
-  return { ...entries, links: [...entries.links, link] };
-}
-
-/** The first of link1, link2 ... that no link has. */
-function freeId(links: readonly LinkEntries[]): string {
-  const used = new Set(links.map(({ id }) => id));
-  let number = links.length + 1;
-  while (used.has(`link${number}`)) number++;
-  return `link${number}`;
-}
-
-function removed(state: BenchState, id: string): BenchState {
-  const { links } = state.entries;
-  const index = links.findIndex((link) => link.id === id);
-  const link = links[index];
-  if (link === undefined) return state;
-  const entries = { ...state.entries, links: links.filter((other) => other !== link) };
-  return { ...settled(state, entries, undefined), taken: [...state.taken, { what: 'link', link, index }] };
-}
-
-function moved(entries: SheetEntries, { id, by }: { id: string; by: -1 | 1 }): SheetEntries {
-  const from = entries.links.findIndex((link) => link.id === id);
-  const to = from + by;
-  const link = entries.links[from];
-  const other = entries.links[to];
-  if (link === undefined || other === undefined) return entries;
-  const links = entries.links.map((each, index) => (index === from ? other : index === to ? link : each));
-  return { ...entries, links };
-}
-
-function broughtBack(state: BenchState): BenchState {
-  const last = state.taken.at(-1);
-  if (last === undefined) return state;
-  const without = { ...state, taken: state.taken.slice(0, -1) };
-  if (last.what === 'sheet') return replaced(without, last.entries);
-  const { links } = state.entries;
-  const clash = links.some(({ id }) => id === last.link.id);
-  const link = clash ? { ...last.link, id: freeId(links) } : last.link;
-  const entries = { ...state.entries, links: links.toSpliced(last.index, 0, link) };
-  return settled(without, entries, undefined);
-}
-
-/** Another sheet in place of this one, which can be brought back unless it is only the demonstration. */
-function replaced(state: BenchState, entries: SheetEntries): BenchState {
-  const before = state.entries;
-  const own = JSON.stringify(before) !== JSON.stringify(demonstration().entries);
-  const taken =
-    own && before !== entries ? [...state.taken, { what: 'sheet', entries: before } as const] : state.taken;
-  return { ...settled({ ...state, held: undefined }, entries, undefined), before: undefined, taken };
-}
-
-function pulled(state: BenchState, { id, expandedDb }: { id: string; expandedDb: number }): BenchState {
-  const link = pulledLink({ sheet: state.sheet, id, expandedDb });
-  if (link === undefined) return state;
-  return settled(state, withLink(state.entries, id, link), undefined);
 }

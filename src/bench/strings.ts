@@ -56,9 +56,9 @@ export const strings = {
     mean: 'mean power',
   },
   deliveries: {
-    intoIdeal: 'as an ideal 50 Ω load would take it',
+    intoIdeal: 'into an ideal 50 Ω load',
     delivered: 'to this very load',
-    incident: 'as the wave towards the load',
+    incident: 'the wave towards the load',
     net: 'forward less reflected',
   } satisfies Readonly<Record<PowerDelivery, string>>,
   keyings: {
@@ -85,7 +85,7 @@ export const strings = {
     begin: 'Begin',
     measured: 'What is measured',
     how: 'How',
-    points: 'What is demanded, and what was read',
+    points: 'Specification and readings',
     links: 'Links',
   },
   links: {

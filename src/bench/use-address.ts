@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { SheetEntries } from '../sheet/entries.ts';
-import type { Sheet } from '../sheet/sheet.ts';
+import type { Measurement } from '../sheet/measurement.ts';
 import { decodeEntries, encodeEntries } from './address.ts';
 import { entriesOf } from './entries-of.ts';
 import { type BenchAction, demonstration } from './state.ts';
@@ -15,11 +15,11 @@ export function fragmentOf(entries: SheetEntries): string | undefined {
 }
 
 /**
- * The whole address that opens a sheet, the demonstration's too: what a text carries must open the same when the demonstration
+ * The whole address that opens a measurement, the demonstration's too: what a text carries must open the same when the demonstration
  * has changed. Undefined where an address cannot hold it.
  */
-export function sheetAddress(sheet: Sheet): string | undefined {
-  const fragment = encodeEntries(entriesOf(sheet));
+export function sheetAddress(measurement: Measurement): string | undefined {
+  const fragment = encodeEntries(entriesOf(measurement));
   return fragment === undefined ? undefined : `${location.href.split('#')[0]}#${fragment}`;
 }
 
@@ -53,7 +53,9 @@ export function useBenchAddress(entries: SheetEntries, send: (action: BenchActio
 /** What to do about the fragment of an address; undefined if it carries no sheet. */
 export function openingOf(hash: string): BenchAction | undefined {
   const { entries, problems, carried } = decodeEntries(hash);
-  const empty = entries.links.length === 0 && entries.readings === '' && entries.nominal === '';
+  const empty =
+    entries.links.length === 0 &&
+    entries.points.every(({ readings, nominal }) => readings === '' && nominal === '');
   if (carried && !(empty && problems.length > 0)) return { type: 'open', entries, problems };
   return problems.length > 0 ? { type: 'refuse', problems } : undefined;
 }

@@ -1,4 +1,4 @@
-import { componentOf, type Statement } from '#compute';
+import { componentOf, rangeError, type Statement } from '#compute';
 import type { Link, Sheet } from './sheet.ts';
 
 /**
@@ -67,13 +67,26 @@ export const withLinkAmount = (sheet: Sheet, id: string, amount: number): Sheet 
   ),
 });
 
-/** Standard uncertainty in dB that one small unit of a link's amount stands for: what turns a drag into an amount. */
+/** Units whose worth in decibels hangs on no reading. */
+const RELATIVE = ['dB', 'percentOfPower', 'percentOfVolts', 'percentOfResistance'] as const;
+
+/**
+ * Standard uncertainty in dB that one small unit of a link's amount stands for: what turns a drag into an amount.
+ * @throws RangeError for a unit of readings (volts, kelvin), whose worth hangs on the reading.
+ */
 export function uncertaintyPerAmount({ statement, unit, percentOf }: Link): number {
+  const relative = RELATIVE.find((candidate) => candidate === unit);
+  if (relative === undefined)
+    throw rangeError({
+      where: 'uncertaintyPerAmount',
+      wish: `unit must be one of ${RELATIVE.join(', ')}`,
+      got: unit,
+    });
   const probe = 1e-3;
   const { standardUncertainty, distribution } = componentOf({
     id: 'probe',
     statement: withAmount(statement, probe),
-    unit,
+    unit: relative,
     percentOf,
   });
   return (standardUncertainty ?? distribution.standardDeviation ?? 0) / probe;

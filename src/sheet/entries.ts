@@ -132,6 +132,8 @@ export interface LoggedChange {
 export interface AgreementLog {
   /** Empty as long as there is no reading. */
   readonly lockedAt: string;
+  /** Ids of the points that have been read: what is demanded there is agreed. */
+  readonly read?: readonly string[];
   readonly changes: readonly LoggedChange[];
 }
 

@@ -106,6 +106,13 @@ const make = {
     plusMinus: true,
     example: { value: 5, decimals: 0 },
   }),
+  /** A reading of a meter for direct voltage, which has no plus-minus. */
+  voltsDc: (): Kind => ({
+    name: 'a DC voltage',
+    base: 'V',
+    units: { V: times(1), mV: times(1e-3) },
+    example: { value: 6.6, decimals: 1 },
+  }),
   voltsRms: (): Kind => ({
     name: 'a voltage RMS (of a sine)',
     base: 'Vrms',
@@ -124,6 +131,14 @@ const make = {
     units: { Vpp: times(1), V: times(1), mV: times(1e-3), Vp: times(2), Vrms: times(sinePeaks()) },
     example: { value: 20.4, decimals: 1 },
   }),
+  /** A limit or an uncertainty in volts from peak to peak. */
+  halfWidthVpp: (): Kind => ({
+    name: 'a limit from peak to peak',
+    base: 'Vpp',
+    units: { Vpp: times(1), V: times(1), mV: times(1e-3) },
+    plusMinus: true,
+    example: { value: 0.2, decimals: 1 },
+  }),
   ohms: (): Kind => ({
     name: 'a resistance',
     base: 'ohm',
@@ -135,6 +150,14 @@ const make = {
     base: 'A',
     units: { A: times(1), mA: times(1e-3) },
     example: { value: 0.2, decimals: 1 },
+  }),
+  /** A limit or an uncertainty in amperes. */
+  halfWidthAmperes: (): Kind => ({
+    name: 'a limit',
+    base: 'A',
+    units: { A: times(1), mA: times(1e-3) },
+    plusMinus: true,
+    example: { value: 1, decimals: 0 },
   }),
   megahertz: (): Kind => ({
     name: 'a frequency',
@@ -148,6 +171,13 @@ const make = {
     units: { K: times(1), degC: times(1) },
     plusMinus: true,
     example: { value: 5, decimals: 0 },
+  }),
+  /** How much warmer something is than the room, as read. */
+  rise: (): Kind => ({
+    name: 'a rise of temperature',
+    base: 'K',
+    units: { K: times(1), degC: times(1) },
+    example: { value: 14.2, decimals: 1 },
   }),
   celsius: (): Kind => ({
     name: 'a temperature',

@@ -1,4 +1,4 @@
-import type { Caution, Result, Statement, StatementUnit } from '#compute';
+import type { Caution, MethodUnit, Result, Statement } from '#compute';
 import { quantityText } from '../quantity-text.ts';
 import { statedDecimals, statementText } from '../statement-text.ts';
 import type { Style } from '../style.ts';
@@ -16,7 +16,7 @@ export interface Part {
   /** Loss in dB that was added back; left out of the line where it is 0 or absent. */
   readonly lossDb?: number;
   /** What a document states of it. */
-  readonly stated?: { readonly statement: Statement; readonly unit: StatementUnit };
+  readonly stated?: { readonly statement: Statement; readonly unit: MethodUnit };
 }
 
 /** What a summary is made from: numbers from the sums, words from the reader or the page. */

@@ -76,7 +76,13 @@ describe('a pasted column', () => {
 
   test('has no heading where the first line is a number', () => {
     expect(readColumn('7.1 dBm\n7.2 dBm', LEVEL).heading).toBeUndefined();
-    expect(readColumn('', LEVEL)).toEqual({ values: [], problems: [], heading: undefined, numbered: false });
+    expect(readColumn('', LEVEL)).toEqual({
+      values: [],
+      problems: [],
+      heading: undefined,
+      numbered: false,
+      mixed: false,
+    });
   });
 
   test('settles thousands by its other numbers', () => {

@@ -1,0 +1,25 @@
+import { blankPoint, type PointEntries, type SheetEntries } from '../sheet/entries.ts';
+import { changed, changedIn, freeId } from './changed.ts';
+import { MOST_POINTS } from './spec.ts';
+
+/** One point changed. */
+export function editPoint(entries: SheetEntries, id: string, change: Partial<PointEntries>): SheetEntries {
+  const points = changedIn(entries.points, id, (point) => changed(point, change));
+  return points === entries.points ? entries : { ...entries, points };
+}
+
+/** A new point after the last one, with its specification and nothing read yet. */
+export function addPoint(entries: SheetEntries): SheetEntries {
+  const { points } = entries;
+  if (points.length >= MOST_POINTS) return entries;
+  const { specification, nominal, tolerance, above, below, lowest, highest } =
+    points.at(-1) ?? blankPoint('');
+  const demanded = { specification, nominal, tolerance, above, below, lowest, highest };
+  return { ...entries, points: [...points, { ...blankPoint(freeId('point', points)), ...demanded }] };
+}
+
+/** Without one point; the last one stays. */
+export function removePoint(entries: SheetEntries, id: string): SheetEntries {
+  const points = entries.points.filter((point) => point.id !== id);
+  return points.length === entries.points.length || points.length === 0 ? entries : { ...entries, points };
+}

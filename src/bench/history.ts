@@ -1,0 +1,69 @@
+import type { SheetEntries } from '../sheet/entries.ts';
+import type { FieldPath } from './keys.ts';
+import { readMeasurement } from './read-measurement.ts';
+import type { BenchState } from './state.types.ts';
+
+/** More steps than this are not kept. */
+export const MOST_STEPS = 200;
+
+/**
+ * The state with these entries, one step of undo further: the measurement follows if all of them can be used and otherwise stays the
+ * last good one. What is typed on into the field of the last change is no step of its own.
+ */
+export function settled(state: BenchState, entries: SheetEntries, path: FieldPath | undefined): BenchState {
+  if (entries === state.entries) return state;
+  const same = isContinued(state, path);
+  const next = withEntries(state, entries);
+  const keepsGhost = state.held !== undefined || same || next.problems.length > 0;
+  return {
+    ...next,
+    before: keepsGhost ? state.before : state.measurement,
+    lastPath: path,
+    past: same ? state.past : [...state.past, state.entries].slice(-MOST_STEPS),
+    future: [],
+  };
+}
+
+/** Whether a change of this field goes on where the last change stopped. */
+export const isContinued = ({ lastPath, past }: BenchState, path: FieldPath | undefined): boolean =>
+  path !== undefined && path === lastPath && past.length > 0;
+
+/** The state with these entries read, and a point that is one of theirs. */
+export function withEntries(state: BenchState, entries: SheetEntries): BenchState {
+  const { measurement, problems } = readMeasurement(entries);
+  const { points } = entries;
+  const place = state.entries.points.findIndex(({ id }) => id === state.point);
+  const near = points[Math.min(Math.max(place, 0), points.length - 1)];
+  const point = points.some(({ id }) => id === state.point) ? state.point : (near?.id ?? state.point);
+  return { ...state, entries, problems, measurement: measurement ?? state.measurement, point };
+}
+
+/** One step back; the same state where there is none. */
+export function undone(state: BenchState): BenchState {
+  const entries = state.past.at(-1);
+  if (entries === undefined) return state;
+  return {
+    ...restored(state, entries),
+    past: state.past.slice(0, -1),
+    future: [...state.future, state.entries],
+  };
+}
+
+/** One step forward again; the same state where there is none. */
+export function redone(state: BenchState): BenchState {
+  const entries = state.future.at(-1);
+  if (entries === undefined) return state;
+  return {
+    ...restored(state, entries),
+    past: [...state.past, state.entries],
+    future: state.future.slice(0, -1),
+  };
+}
+
+const restored = (state: BenchState, entries: SheetEntries): BenchState => ({
+  ...withEntries(state, entries),
+  before: state.measurement,
+  lastPath: undefined,
+  held: undefined,
+  addressProblems: [],
+});
