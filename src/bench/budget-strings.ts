@@ -22,8 +22,6 @@ export const budgetStrings = {
   mismatch: 'mismatch, phase unknown',
   rectangular: 'rectangular',
   bothScales: 'two rectangles together',
-  ofFullScale: ({ percent, scale }: { percent: string; scale: string }): string =>
-    `±${percent} of ${scale} full scale`,
   /** After the name of a link that nobody has checked yet. */
   assumed: 'assumed, no data sheet',
   off: (labels: string): string => `Left out for a what-if: ${labels}.`,

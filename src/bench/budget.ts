@@ -4,13 +4,13 @@ import type { MethodReading } from '../sheet/method.ts';
 import { asMeter, scatterOf } from '../sheet/scatter.ts';
 import type { Link, Sheet } from '../sheet/sheet.ts';
 import { intervalText } from '../text/interval-text.ts';
-import { powerText } from '../text/power-text.ts';
 import { dbText, numberText, percentText } from '../text/quantity-text.ts';
 import { distributionText, statementText } from '../text/statement-text.ts';
-import type { Style } from '../text/style.ts';
+import { type Style, signsOf } from '../text/style.ts';
 import { sourceWords } from '../text/words.ts';
 import { budgetStrings as strings } from './budget-strings.ts';
 import { inputLabel, type OwnId, ownIdOf } from './input-labels.ts';
+import { rangeText } from './method-words.ts';
 import type { BenchResult } from './result.ts';
 
 /** A line of the budget, as text. */
@@ -129,15 +129,7 @@ type InLine = Extract<MethodReading['setup'], { method: 'inLine' }>;
 
 const scaleText = (style: Style, { forward, reflected }: InLine, isNet: boolean): string =>
   (isNet ? [forward, reflected] : [forward])
-    .map(({ fullScale, percentOfFullScale }) =>
-      strings.ofFullScale({
-        percent: percentText(style, {
-          percent: percentOfFullScale,
-          decimals: percentOfFullScale % 1 === 0 ? 0 : 1,
-        }),
-        scale: powerText(style, { powerW: fullScale, digits: 3 }),
-      }),
-    )
+    .map((range) => `${signsOf(style).plusMinus}${rangeText(style, range)}`)
     .join('; ');
 
 function scatterCells(style: Style, sheet: Sheet, row: DetailedRow): Cells {

@@ -1,48 +1,103 @@
-import { mean } from '#compute';
-import { READINGS_ID } from '../sheet/to-model.ts';
+import type { Caution } from '#compute';
+import type { SheetEntries } from '../sheet/entries.ts';
+import type { Measurement } from '../sheet/measurement.ts';
+import { fewestDecimals } from '../text/place.ts';
+import { dbText } from '../text/quantity-text.ts';
+import { cautionLine } from '../text/summary/caution-line.ts';
 import { asPlainText } from '../text/summary/format.ts';
-import { type Part, summarise } from '../text/summary/summarise.ts';
-import { scatterStatement } from './budget.ts';
-import type { BenchResult } from './result.ts';
-import { resultStrings } from './result-strings.ts';
+import { type Line, line, type Summary } from '../text/summary/piece.ts';
+import { concerning } from './caution-words.ts';
+import { inputLabel } from './input-labels.ts';
+import { measurandText } from './measured-words.ts';
+import { pointLines } from './point-lines.ts';
+import type { PointResult } from './point-result.ts';
+import { pointLabel } from './points-words.ts';
+import { chainLines, methodLine, recordLinesOf, unstopped } from './sheet-lines.ts';
+import { textStrings as strings } from './text-strings.ts';
+
+/** Everything that a record of a sheet is made from. */
+export interface SheetRecord {
+  readonly measurement: Measurement;
+  /** As typed: who, when, with what, and the log of what was agreed. */
+  readonly entries: SheetEntries;
+  /** One a point, in the order of the measurement's points. */
+  readonly results: readonly PointResult[];
+  /** What the validity checks say, a sentence each. */
+  readonly checks?: readonly string[] | undefined;
+  /** Address that opens the same sheet. */
+  readonly link?: string | undefined;
+}
 
 /**
- * The result as plain text that another person can check: value, intervals, raw data, what was taken for each part,
- * verdict with its rule, cautions, and the address that opens the same sheet.
+ * A whole sheet in lines, with nothing left out that another person needs to check it: every point with its raw readings, method
+ * and set-up, the chain, what was agreed and changed, the record, cautions, and the address that opens the same sheet.
  */
-export function resultAsText({ chain, judgement, cautions }: BenchResult, link: string | undefined): string {
-  const { sheet, result } = chain;
-  const { power, plane, conditions } = sheet.measurand;
-  const where = `${resultStrings.record.power[power]} ${plane}`.trim();
-  const scatter = scatterStatement(sheet);
-  const parts: readonly Part[] = [
-    ...sheet.links.map(({ id, label, lossDb, statement, unit }) => ({
-      id,
-      label,
-      lossDb,
-      stated: { statement, unit },
-    })),
-    ...(scatter === undefined
-      ? []
+export function sheetSummary({ measurement, entries, results, checks = [], link }: SheetRecord): Summary {
+  const { title, points } = measurement;
+  const measurand = inSentence(unstopped(measurandText(measurement)));
+  const isOnly = points.length === 1;
+  const labelOf = ({ point }: PointResult): string =>
+    pointLabel(
+      'unicode',
+      point,
+      points.findIndex(({ id }) => id === point.id),
+    );
+  const lines = [
+    ...(isOnly
+      ? results.flatMap((result) => pointLines(`${title}, ${measurand}`, result, true))
       : [
-          {
-            id: READINGS_ID,
-            label: resultStrings.budget.scatter,
-            stated: { statement: scatter, unit: 'dB' as const },
-          },
+          line(
+            'measured',
+            { foreign: title },
+            ': ',
+            { foreign: measurand },
+            `; ${strings.points(points.length)}`,
+          ),
+          ...results.flatMap((result) => pointLines(labelOf(result), result, false)),
         ]),
+    methodLine(measurement),
+    ...scatterLines(measurement),
+    ...chainLines(measurement),
+    ...recordLinesOf(entries),
+    ...checks.map((check) => line('checks', strings.check, { foreign: unstopped(check) })),
+    ...cautionLines(results, isOnly ? undefined : labelOf),
+    line('assumes', strings.assumes),
+    line('assumes', strings.rounding),
+    line('made', strings.made),
   ];
-  const summary = summarise({
-    what: `${sheet.title}, ${where}`,
-    result,
-    unit: 'dBm',
-    parts,
-    readings: { mean: mean(sheet.readings), count: sheet.readings.length, unit: 'dBm' },
-    judged: { specification: sheet.specification, rule: sheet.rule, judgement },
-    cautions: cautions.filter(({ code }) => code === 'padHeat' || code === 'inputLevel'),
-    assumptions: [...(conditions === '' ? [] : [conditions]), resultStrings.copy.assumes],
-    made: resultStrings.copy.made,
-    ...(link !== undefined && { link }),
-  });
-  return asPlainText(summary);
+  return { lines, link };
+}
+
+/** The record as plain ASCII text of at most 72 columns. */
+export const resultAsText = (record: SheetRecord): string => asPlainText(sheetSummary(record));
+
+/** Words that begin a sentence of their own, within another. */
+const inSentence = (words: string): string => `${words[0]?.toLowerCase() ?? ''}${words.slice(1)}`;
+
+/** What is known of the scatter where a point has one reading only. */
+function scatterLines({ repeatability, points }: Measurement): readonly Line[] {
+  if (!points.some(({ columns }) => columns.readings.length === 1)) return [];
+  if (repeatability === undefined) return [line('readings', strings.noScatter)];
+  const { standardDeviationDb: db } = repeatability;
+  return [
+    line('readings', (style) => strings.scatterKnown(dbText(style, { db, decimals: fewestDecimals(db, 4) }))),
+  ];
+}
+
+const powerOf = (result: PointResult): number =>
+  (result.inRange ? result.result.upper.peakEnvelope : result.upper?.peakEnvelope) ?? 0;
+
+/** The cautions of the point with the largest power: what the chain stands there it stands at all points. */
+function cautionLines(
+  results: readonly PointResult[],
+  labelOf: ((result: PointResult) => string) | undefined,
+): readonly Line[] {
+  const [worst] = results.toSorted((a, b) => powerOf(b) - powerOf(a));
+  if (worst === undefined) return [];
+  const { sheet } = worst;
+  const all: readonly Caution[] = worst.inRange ? worst.result.cautions : worst.cautions;
+  const lines = concerning(sheet, all).map((caution) => cautionLine(caution, (id) => inputLabel(sheet, id)));
+  return labelOf === undefined || lines.length === 0
+    ? lines
+    : [line('caution', strings.cautionAt, { foreign: labelOf(worst) }), ...lines];
 }

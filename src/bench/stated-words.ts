@@ -10,6 +10,9 @@ import { freedomText } from './budget.ts';
 import type { BenchResult } from './result.ts';
 import { statedStrings as strings } from './stated-strings.ts';
 
+/** From here on Student's t is a bell for every purpose, and its degrees of freedom tell nothing. */
+const TELLING_FREEDOM = 1000;
+
 /** A result in one of the forms in which results are stated. */
 export interface StatedForm {
   readonly key: keyof typeof strings.names;
@@ -78,9 +81,10 @@ function expandedForm(style: Style, result: BenchResult): string {
     value: `${levelText(style, { levelDbm: stated.estimate, decimals })} ${half}`,
     u: dbText(style, { db: u, decimals: decimalsFor(u) }),
     coverage: coverageOf(style, result),
-    freedom: Number.isFinite(degreesOfFreedom)
-      ? strings.freedomOf(freedomText(style, Math.floor(degreesOfFreedom)))
-      : '',
+    freedom:
+      degreesOfFreedom < TELLING_FREEDOM
+        ? strings.freedomOf(freedomText(style, Math.floor(degreesOfFreedom)))
+        : '',
   });
 }
 

@@ -10,6 +10,7 @@ function text(style: Style, words: (foreign: string) => string, { pieces }: Line
   return pieces
     .map((piece) => {
       if ('foreign' in piece) return words(piece.foreign);
+      if ('sentence' in piece) return words(piece.sentence(style));
       return typographic('own' in piece ? piece.own : piece.write(style));
     })
     .join('');

@@ -1,10 +1,14 @@
 import type { Style } from '../style.ts';
 
-/** A part of a line: words of this site's own, words of the reader's, or a number that each style writes its own way. */
+/**
+ * A part of a line: words of this site's own in ASCII, words of the reader's, a number that each style writes its own way, or a whole
+ * sentence with numbers in it, which may break at any space.
+ */
 export type Piece =
   | { readonly own: string }
   | { readonly foreign: string }
-  | { readonly write: (style: Style) => string };
+  | { readonly write: (style: Style) => string }
+  | { readonly sentence: (style: Style) => string };
 
 /** One statement of a result; `kind` lets a page or a sentence pick what it needs. */
 export interface Line {
@@ -13,6 +17,12 @@ export interface Line {
 }
 
 export type LineKind =
+  | 'measured'
+  | 'method'
+  | 'demand'
+  | 'agreed'
+  | 'notes'
+  | 'checks'
   | 'result'
   | 'whole'
   | 'readings'

@@ -5,7 +5,7 @@ import { probabilityText, shareText } from '../probability-text.ts';
 import { numberText, quantityText } from '../quantity-text.ts';
 import type { Style } from '../style.ts';
 import type { UnitName } from '../units.ts';
-import { decidedByWords, ruleWords, sidesOf, verdictWords } from '../words.ts';
+import { decidedByWords, licenceVerdictWords, ruleWords, sidesOf, verdictWords } from '../words.ts';
 import { type Line, line, type Piece } from './piece.ts';
 import { decimalsOf, differenceUnit, type Stated } from './result-lines.ts';
 
@@ -14,6 +14,8 @@ export interface Judged {
   readonly specification: Specification;
   readonly rule: Rule;
   readonly judgement: Judgement;
+  /** Whether the upper limit is that of a licence, which has words of its own. */
+  readonly licence?: true;
 }
 
 type Part = string | Piece | ((style: Style) => string);
@@ -61,7 +63,7 @@ function shortcoming(stated: Stated, { judgement }: Judged): readonly Part[] {
 
 /** Verdict, rule, interval that decided and probability of conformity: none of them goes without the others. */
 export function verdictLine(stated: Stated, judged: Judged): Line {
-  const { specification, rule, judgement } = judged;
+  const { specification, rule, judgement, licence } = judged;
   const { verdict, decidedBy, probabilityOfConformity } = judgement;
   const sides = sidesOf(specification);
   const probability: readonly Part[] =
@@ -70,10 +72,10 @@ export function verdictLine(stated: Stated, judged: Judged): Line {
       : ['probability of conformity ', (style) => probabilityText(style, probabilityOfConformity)];
   return line(
     'verdict',
-    'Specification ',
+    licence ? 'Licence ' : 'Specification ',
     (style) => specificationText(style, specification, stated.unit),
     ': ',
-    verdictWords(verdict, sides),
+    licence ? licenceVerdictWords(verdict) : verdictWords(verdict, sides),
     ' (',
     (style) => ruleText(style, rule),
     '; decided by ',
