@@ -43,10 +43,10 @@ export function agreementLines(
 }
 
 /** Everything that a record has beside the numbers: notes, then the log of what was agreed. */
-export const recordLines = (style: Style, entries: SheetEntries): readonly RecordLine[] => [
-  ...noteLines(entries),
-  ...agreementLines(style, entries),
-];
+export const recordLines = (
+  style: Style,
+  entries: RecordEntries & Pick<SheetEntries, 'log' | 'points'>,
+): readonly RecordLine[] => [...noteLines(entries), ...agreementLines(style, entries)];
 
 function changeLine(
   style: Style,
