@@ -20,8 +20,8 @@ export const pointStrings = {
   addHelp: 'Another frequency or setting of the same transmitter, by the same method and links.',
   most: (most: number): string => `${most} points are as many as fit here.`,
   remove: (name: string): string => `Remove “${name}”`,
-  specificationOf: 'Specification',
-  readingsOf: 'Readings',
+  specificationOf: 'What is demanded',
+  readingsOf: 'What was read',
   labels: {
     id: '',
     label: 'Name of this point',

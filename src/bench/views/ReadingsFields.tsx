@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { COLUMNS_OF, type ColumnName, type MethodKind } from '../../sheet/method.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
 import { columnSummary } from '../column-summary.ts';
+import { columnTexts } from '../column-texts.ts';
 import { controlId, pointPath } from '../keys.ts';
 import { strings } from '../strings.ts';
 import { editPointText, type PointProps, problemAt } from './context.ts';
@@ -13,23 +14,34 @@ const WORDS: Readonly<
   Record<MethodKind, Readonly<Partial<Record<ColumnName, { readonly label: string; readonly help: string }>>>>
 > = strings.point.columns;
 
-/** The columns that the method asks for at one point. */
+/** The columns that the method asks for at one point; all of them may have been pasted at once into the first. */
 export function ReadingsFields(props: PointProps) {
+  const { point, entries } = props;
+  const pasted = columnTexts(point, entries.method);
+  const understood = new Map(pasted.clear ? pasted.texts : []);
   return (
     <div class="fields">
-      {COLUMNS_OF[props.entries.method].map((column) => (
-        <ColumnField key={column} {...props} column={column} />
+      {COLUMNS_OF[entries.method].map((column) => (
+        <ColumnField key={column} {...props} column={column} understood={understood.get(column) ?? ''} />
       ))}
     </div>
   );
 }
 
-/** One column, with how many readings it holds, their mean and scatter, and the one that stands off. */
-function ColumnField({ entries, point, problems, send, column }: PointProps & { column: ColumnName }) {
+interface ColumnFieldProps extends PointProps {
+  readonly column: ColumnName;
+  /** The text of this column, wherever it was pasted. */
+  readonly understood: string;
+}
+
+/** One column, with how many readings it holds, their mean and scatter. */
+function ColumnField({ entries, point, problems, send, column, understood }: ColumnFieldProps) {
   const { method } = entries;
-  const text = point[column];
   const path = pointPath(point.id, column);
-  const note = useMemo(() => columnSummary({ method, column, text }), [method, column, text]);
+  const note = useMemo(
+    () => columnSummary({ method, column, text: understood }),
+    [method, column, understood],
+  );
   const words = WORDS[method][column];
   return (
     <TextField
@@ -37,7 +49,7 @@ function ColumnField({ entries, point, problems, send, column }: PointProps & { 
       id={controlId(path)}
       label={words?.label ?? strings.point.labels[column]}
       help={words?.help}
-      value={text}
+      value={point[column]}
       rows={ROWS}
       note={note}
       problem={problemAt(problems, path)}

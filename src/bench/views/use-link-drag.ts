@@ -31,6 +31,13 @@ export function landingMark(
 export const scrollStep = (y: number, heightPx: number): number =>
   y < EDGE_PX ? -STEP_PX : y > heightPx - EDGE_PX ? STEP_PX : 0;
 
+/** Where the pointer is, where it took the grip, and of which link that is. */
+interface Pointer {
+  y: number;
+  readonly gripY: number;
+  readonly gripOf: string;
+}
+
 interface LinkDragProps {
   readonly list: RefObject<HTMLOListElement>;
   readonly order: readonly string[];
@@ -45,7 +52,7 @@ interface LinkDragProps {
 export function useLinkDrag({ list, order, move }: LinkDragProps) {
   const [dragged, setDragged] = useState<DraggedLink>();
   const held = useRef<DraggedLink>();
-  const pointer = useRef({ y: 0, gripOf: '' });
+  const pointer = useRef<Pointer>({ y: 0, gripY: 0, gripOf: '' });
   const set = (next: DraggedLink | undefined): void => {
     held.current = next;
     setDragged(next);
@@ -62,7 +69,7 @@ export function useLinkDrag({ list, order, move }: LinkDragProps) {
     set(undefined);
     if (drop && last.to !== last.from) move(last.id, last.to);
   };
-  useGripUnderPointer(list, pointer, dragged?.id);
+  useGripUnderPointer({ list, pointer, heldId: dragged?.id, follow });
   useWhileHeld({ active: dragged !== undefined, pointer, follow, cancel: () => end(false) });
   return {
     dragged,
@@ -75,7 +82,7 @@ export function useLinkDrag({ list, order, move }: LinkDragProps) {
         if (id === undefined || from < 0 || !event.isPrimary || event.button !== 0) return;
         event.preventDefault();
         event.currentTarget.setPointerCapture(event.pointerId);
-        pointer.current = { y: event.clientY, gripOf: id };
+        pointer.current = { y: event.clientY, gripY: event.clientY, gripOf: id };
         set({ id, from, to: from });
       },
       onPointerMove: (event: PointerEvent): void => {
@@ -98,26 +105,31 @@ const middles = (list: HTMLElement, except: string): readonly number[] =>
       return (top + bottom) / 2;
     });
 
-/** When the list folds or unfolds, the page scrolls so that the grip stays under the pointer. */
-function useGripUnderPointer(
-  list: RefObject<HTMLElement>,
-  pointer: RefObject<{ y: number; gripOf: string }>,
-  heldId: string | undefined,
-): void {
+interface GripProps {
+  readonly list: RefObject<HTMLElement>;
+  readonly pointer: RefObject<Pointer>;
+  readonly heldId: string | undefined;
+  readonly follow: () => void;
+}
+
+/** When the list folds or unfolds, the page scrolls so that the grip is where it was; then a pointer that went on is followed. */
+function useGripUnderPointer({ list, pointer, heldId, follow }: GripProps): void {
   const before = useRef(heldId);
   useLayoutEffect(() => {
     if (before.current === heldId) return;
     before.current = heldId;
     if (pointer.current === null) return;
-    const { y, gripOf } = pointer.current;
+    const { gripY, y, gripOf } = pointer.current;
     const box = list.current?.querySelector(`[data-grip="${gripOf}"]`)?.getBoundingClientRect();
-    if (box) window.scrollBy({ top: (box.top + box.bottom) / 2 - y, behavior: 'instant' });
+    const wanted = heldId === undefined ? y : gripY;
+    if (box) window.scrollBy({ top: (box.top + box.bottom) / 2 - wanted, behavior: 'instant' });
+    follow();
   });
 }
 
 interface WhileHeldProps {
   readonly active: boolean;
-  readonly pointer: RefObject<{ y: number; gripOf: string }>;
+  readonly pointer: RefObject<Pointer>;
   readonly follow: () => void;
   readonly cancel: () => void;
 }

@@ -38,7 +38,7 @@ export function TextField(props: TextFieldProps) {
     'aria-describedby': described.length > 0 ? described.join(' ') : undefined,
   };
   return (
-    <div class={`field ${props.class ?? ''}`.trim()}>
+    <div class={`field ${value.trim() === '' ? 'field-empty ' : ''}${props.class ?? ''}`.trim()}>
       <label for={id}>{label}</label>
       {rows === undefined ? (
         <input
