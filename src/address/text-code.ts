@@ -20,11 +20,11 @@ export const encodeText = (text: string): string =>
     })
     .join('');
 
-/** Text of one or several lines without what could disturb the text around it. */
+/** Text of one or several lines without what could disturb the text around it. Tabs stay: they set columns apart. */
 export const cleanLines = (text: string): string =>
   text
     .split(/\r\n|\r|\n/)
-    .map(cleanText)
+    .map((line) => line.split('\t').map(cleanText).join('\t'))
     .join('\n');
 
 /**

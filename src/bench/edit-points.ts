@@ -15,8 +15,15 @@ export function addPoint(entries: SheetEntries): SheetEntries {
   const { specification, nominal, tolerance, above, below, lowest, highest } =
     points.at(-1) ?? blankPoint('');
   const demanded = { specification, nominal, tolerance, above, below, lowest, highest };
-  return { ...entries, points: [...points, { ...blankPoint(freeId('point', points)), ...demanded }] };
+  return { ...entries, points: [...points, { ...blankPoint(unusedId(entries)), ...demanded }] };
 }
+
+/** An id that no point has, nor one had that the log still speaks of. */
+const unusedId = ({ points, log }: SheetEntries): string =>
+  freeId('point', [
+    ...points,
+    ...(log.read ?? []).filter((id) => !points.some((point) => point.id === id)).map((id) => ({ id })),
+  ]);
 
 /** Without one point; the last one stays. */
 export function removePoint(entries: SheetEntries, id: string): SheetEntries {

@@ -1,22 +1,32 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { specFaults } from '../../src/address/spec-faults.ts';
+import { cleanLines } from '../../src/address/text-code.ts';
 import { decodeEntries, encodeEntries, sheetFragment } from '../../src/bench/address.ts';
 import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
 import { entriesOf } from '../../src/bench/entries-of.ts';
+import { demonstrationEntries, freshEntries } from '../../src/bench/fresh.ts';
 import { fragmentOf, openingOf } from '../../src/bench/use-address.ts';
-import { clubSheet } from '../../src/sheet/club.ts';
+import { clubMeasurement } from '../../src/sheet/club-measurement.ts';
 import { blankLink, type SheetEntries } from '../../src/sheet/entries.ts';
+import { METHODS } from '../../src/sheet/method.ts';
 import { twoPadsSheet } from '../../src/sheet/two-pads.ts';
 import { cleanText } from '../../src/text/clean.ts';
 import { anyEntries, usableEntries } from './any-entries.ts';
 
-const club = entriesOf(clubSheet());
+const club = demonstrationEntries();
+const [clubPoint] = club.points;
+if (clubPoint === undefined) throw new Error('demonstration: wish a point');
+const withPoint = (change: Partial<typeof clubPoint>): SheetEntries => ({
+  ...club,
+  points: [{ ...clubPoint, ...change }],
+});
 
 /** Ids are given anew by place: they are no part of what was typed. */
 const renumbered = (entries: SheetEntries): SheetEntries => ({
   ...entries,
   links: entries.links.map((link, index) => ({ ...link, id: `link${index + 1}` })),
+  points: entries.points.map((point, index) => ({ ...point, id: `point${index + 1}` })),
 });
 
 it('keeps to the rules of addresses', () => {
@@ -43,22 +53,60 @@ describe('a sheet in an address', () => {
       fc.property(anyEntries, (entries) => {
         const { entries: back, problems } = decodeEntries(encodeEntries(entries) ?? '');
         expect(problems).toEqual([]);
-        expect(back.nominal).toBe(cleanText(entries.nominal));
-        expect(back.links.map(({ amount }) => amount)).toEqual(
-          entries.links.map(({ amount }) => cleanText(amount)),
+        expect(back.points.map(({ nominal }) => nominal)).toEqual(
+          entries.points.map(({ nominal }) => cleanText(nominal)),
         );
+        expect(back.links.map(({ amount, off }) => [amount, off])).toEqual(
+          entries.links.map(({ amount, off }) => [cleanText(amount), off]),
+        );
+        expect(back.method).toBe(entries.method);
+        expect(back.checks.off).toBe(cleanLines(entries.checks.off));
       }),
     );
   });
 
-  it('keeps the lines of a pasted column', () => {
+  it('keeps the lines of a pasted column, and the tabs between columns side by side', () => {
     const readings = '7.0 dBm\n7,1\n\n6.9';
-    expect(decodeEntries(encodeEntries({ ...club, readings }) ?? '').entries.readings).toBe(readings);
+    expect(decodeEntries(encodeEntries(withPoint({ readings })) ?? '').entries.points[0]?.readings).toBe(
+      readings,
+    );
+    const pasted = { readings: '9.5\t9.4\t5\t0.1\n9.6\t9.5\t5\t0.1', riseDc: '' };
+    const back = decodeEntries(encodeEntries(withPoint(pasted)) ?? '').entries.points[0];
+    expect(back).toMatchObject(pasted);
   });
 
-  it('is not made of a sheet that is too long for one', () => {
+  it('carries what was agreed and changed, and of which point', () => {
+    const entries: SheetEntries = {
+      ...club,
+      points: [clubPoint, { ...clubPoint, id: 'point7' }],
+      log: {
+        lockedAt: '2026-05-09T10:00:00.000Z',
+        read: ['point7', 'point3'],
+        changes: [
+          { at: '2026-05-09T10:05:00Z', what: 'rule', from: 'a', to: 'b', reason: 'slip of the pen' },
+          { at: '2026-05-09T10:06:00Z', what: 'point7', from: '27 dBm ± 1', to: '27 dBm ± 2', reason: '' },
+          { at: '2026-05-09T10:07:00Z', what: 'point3', from: 'c', to: 'd', reason: '' },
+        ],
+      },
+    };
+    const { log } = decodeEntries(encodeEntries(entries) ?? '').entries;
+    expect(log).toEqual({
+      lockedAt: '2026-05-09T10:00:00.000Z',
+      read: ['point2'],
+      changes: [
+        entries.log.changes[0],
+        { ...entries.log.changes[1], what: 'point2' },
+        { ...entries.log.changes[2], what: 'gone' },
+      ],
+    });
+  });
+
+  it('is not made of a sheet that is too long for one, nor with some of its readings only', () => {
     const link = { ...blankLink('x'), label: 'ß'.repeat(60), amount: '0.123456', cause: 'ß'.repeat(60) };
     expect(encodeEntries({ ...club, links: Array.from({ length: 200 }, () => link) })).toBeUndefined();
+    const column = (count: number) => Array.from({ length: count }, () => '7.12').join('\n');
+    expect(encodeEntries(withPoint({ readings: column(1000) }))).toBeDefined();
+    expect(encodeEntries(withPoint({ readings: column(10_000) }))).toBeUndefined();
   });
 
   it('holds a hundred ordinary links', () => {
@@ -73,11 +121,33 @@ describe('a sheet in an address', () => {
 
   it('is left out for the demonstration, so that its address stays bare', () => {
     expect(fragmentOf(club)).toBe('');
-    expect(fragmentOf({ ...club, nominal: '28' })).toContain('n=28');
+    expect(fragmentOf(withPoint({ nominal: '28' }))).toContain('x1n=28');
   });
 
   it('is made the same way for an example as by the bench', () => {
     expect(sheetFragment(twoPadsSheet())).toBe(encodeEntries(entriesOf(twoPadsSheet())));
+    const measurement = clubMeasurement('inLine');
+    expect(sheetFragment(measurement)).toBe(encodeEntries(entriesOf(measurement)));
+  });
+
+  it.each(METHODS)('by %s fits into a link that a forum takes', (method) => {
+    expect(sheetFragment(clubMeasurement(method)).length).toBeLessThan(1000);
+    expect(encodeEntries(freshEntries(method))?.length).toBeLessThan(400);
+  });
+
+  it('of ten points with five readings each and twelve links still fits into an ordinary address', () => {
+    const links = Array.from({ length: 12 }, (_, index) => ({
+      ...blankLink(`l${index}`),
+      label: 'Pad',
+      amount: '0.5',
+    }));
+    const points = Array.from({ length: 10 }, (_, index) => ({
+      ...clubPoint,
+      id: `point${index + 1}`,
+      frequency: `${index} MHz`,
+      readings: '7.0\n7.1\n7.0\n7.2\n7.1',
+    }));
+    expect(encodeEntries({ ...club, links, points })?.length).toBeLessThan(2500);
   });
 });
 
@@ -99,22 +169,26 @@ describe('an address that is none of this bench’s', () => {
     ['percent signs', encodeURIComponent(own)],
     ['a full stop at the end', `${own}.`],
   ])('opens in full with %s', (_damage, hash) => {
-    expect(openingOf(hash)).toMatchObject({ type: 'open', problems: [], entries: { nominal: '27 dBm' } });
+    expect(openingOf(hash)).toMatchObject({
+      type: 'open',
+      problems: [],
+      entries: { points: [{ nominal: '27 dBm' }] },
+    });
   });
 
   it('opens with what is left of it, and says so, where it was cut short', () => {
     const opening = openingOf(`#${own.slice(0, own.length / 2)}`);
-    expect(opening).toMatchObject({ type: 'open', entries: { readings: '-13.4 dBm' } });
+    expect(opening).toMatchObject({ type: 'open', entries: { points: [{ readings: '-13.4 dBm' }] } });
     expect(opening?.type === 'open' && opening.problems.length).toBeGreaterThan(0);
   });
 
   it('opens without keys that mean nothing here, and names them', () => {
-    const opening = openingOf(`#${own.replace('v=1', 'xyz=7&v=1')}`);
+    const opening = openingOf(`#${own.replace('v=2', 'xyz=7&v=2')}`);
     expect(opening).toMatchObject({ type: 'open', problems: [expect.stringContaining('xyz')] });
   });
 
   it('keeps the sheet that is there where the address comes from a later version', () => {
-    expect(openingOf(`#${own.replace('v=1', 'v=9')}`)).toMatchObject({
+    expect(openingOf(`#${own.replace('v=2', 'v=9')}`)).toMatchObject({
       type: 'refuse',
       problems: [expect.stringContaining('later version')],
     });
@@ -122,5 +196,31 @@ describe('an address that is none of this bench’s', () => {
 
   it('keeps the sheet that is there where the address is too long to be one', () => {
     expect(openingOf(`#${own}${'&x=1'.repeat(30_000)}`)?.type).toBe('refuse');
+  });
+});
+
+describe('an address of the first version, which had one point', () => {
+  const first = 't=Old&n=27-dBm&a=1.5&s=pm&m=7_a-7.1&l=1&l1n=Pad&l1l=20&l1a=0.5';
+
+  it('opens with its specification and readings at that point', () => {
+    expect(openingOf(`#${first}&v=1`)).toMatchObject({
+      type: 'open',
+      problems: [],
+      entries: {
+        title: 'Old',
+        method: 'padsIntoMeter',
+        points: [{ id: 'point1', nominal: '27 dBm', tolerance: '1.5', readings: '7\n7.1' }],
+        links: [{ label: 'Pad', loss: '20', amount: '0.5' }],
+      },
+    });
+  });
+
+  it('opens with what is left of it where it lost its end, and says so', () => {
+    const opening = openingOf(`#${first}`);
+    expect(opening).toMatchObject({
+      type: 'open',
+      problems: [expect.stringContaining('lost its end')],
+      entries: { points: [{ nominal: '27 dBm', readings: '7\n7.1' }] },
+    });
   });
 });
