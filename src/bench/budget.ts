@@ -67,13 +67,16 @@ function cellsOf(style: Style, sheet: Sheet, row: DetailedRow): Cells {
 
 function linkCells(style: Style, link: Link, row: DetailedRow): Cells {
   return {
-    loss: dbText(style, { db: link.lossDb, decimals: 2 }),
+    loss: addedText(style, link.lossDb),
     stated: statementText(style, { ...link, statement: rounded(link.statement) }),
     source: sourceWords[link.source],
     distribution: link.reflections ? strings.mismatch : distributionText(link.statement),
     divisor: link.reflections ? ratioText(style, row) : divisorText(style, link, row),
   };
 }
+
+/** What is added back to the reading; nothing is told of nothing. */
+const addedText = (style: Style, db: number): string => (db === 0 ? '' : dbText(style, { db, decimals: 2 }));
 
 /** Limits by a root: what their half-width, or a whole step, is divided by (GUM 4.3.7, 4.3.9, F.2.2.1, and F.1.3.5 for the arcsine). */
 function divisorText(
@@ -113,7 +116,7 @@ function ownCells(style: Style, own: OwnId, sheet: Sheet, row: DetailedRow): Cel
   const { setup } = sheet.method ?? asMeter(sheet);
   const isNet = sheet.measurand.delivery !== 'incident';
   return {
-    loss: dbText(style, { db: own === 'rollOff' ? row.estimate : 0, decimals: 2 }),
+    loss: addedText(style, own === 'rollOff' ? row.estimate : 0),
     stated:
       own === 'scale' && setup.method === 'inLine' ? scaleText(style, setup, isNet) : limitsText(style, row),
     source: strings.ofMethod,

@@ -1,4 +1,3 @@
-import type { Caution } from '#compute';
 import type { SheetEntries } from '../sheet/entries.ts';
 import type { Measurement } from '../sheet/measurement.ts';
 import { fewestDecimals } from '../text/place.ts';
@@ -6,11 +5,12 @@ import { dbText } from '../text/quantity-text.ts';
 import { cautionLine } from '../text/summary/caution-line.ts';
 import { asPlainText } from '../text/summary/format.ts';
 import { type Line, line, type Summary } from '../text/summary/piece.ts';
+import { cautionsAt, largestPowerAt } from './caution-elsewhere.ts';
 import { concerning } from './caution-words.ts';
 import { inputLabel } from './input-labels.ts';
 import { measurandText } from './measured-words.ts';
 import { pointLines } from './point-lines.ts';
-import type { PointResult } from './point-result.ts';
+import { type PointResult, pointResult } from './point-result.ts';
 import { pointLabel } from './points-words.ts';
 import { chainLines, methodLine, recordLinesOf, unstopped } from './sheet-lines.ts';
 import { textStrings as strings } from './text-strings.ts';
@@ -71,6 +71,15 @@ export function sheetSummary({ measurement, entries, results, checks = [], link 
 /** The record as plain ASCII text of at most 72 columns. */
 export const resultAsText = (record: SheetRecord): string => asPlainText(sheetSummary(record));
 
+/** The same with every point worked out anew. */
+export const recordAsText = (record: Omit<SheetRecord, 'results'>): string => {
+  const { measurement } = record;
+  return resultAsText({
+    ...record,
+    results: measurement.points.map(({ id }) => pointResult(measurement, id)),
+  });
+};
+
 /** Words that begin a sentence of their own, within another. */
 const inSentence = (words: string): string => `${words[0]?.toLowerCase() ?? ''}${words.slice(1)}`;
 
@@ -84,19 +93,17 @@ function scatterLines({ repeatability, points }: Measurement): readonly Line[] {
   ];
 }
 
-const powerOf = (result: PointResult): number =>
-  (result.inRange ? result.result.upper.peakEnvelope : result.upper?.peakEnvelope) ?? 0;
-
 /** The cautions of the point with the largest power: what the chain stands there it stands at all points. */
 function cautionLines(
   results: readonly PointResult[],
   labelOf: ((result: PointResult) => string) | undefined,
 ): readonly Line[] {
-  const [worst] = results.toSorted((a, b) => powerOf(b) - powerOf(a));
+  const [worst] = results.toSorted((a, b) => largestPowerAt(b) - largestPowerAt(a));
   if (worst === undefined) return [];
   const { sheet } = worst;
-  const all: readonly Caution[] = worst.inRange ? worst.result.cautions : worst.cautions;
-  const lines = concerning(sheet, all).map((caution) => cautionLine(caution, (id) => inputLabel(sheet, id)));
+  const lines = concerning(sheet, cautionsAt(worst)).map((caution) =>
+    cautionLine(caution, (id) => inputLabel(sheet, id)),
+  );
   return labelOf === undefined || lines.length === 0
     ? lines
     : [line('caution', strings.cautionAt, { foreign: labelOf(worst) }), ...lines];

@@ -118,9 +118,14 @@ export const chartPoints = (points: readonly PointWithResult[]): readonly ChartP
       upper: specification.upper ?? Number.POSITIVE_INFINITY,
     },
     ...(result?.inRange && {
-      band: { ...result.result.judgement.interval, estimate: result.result.chain.result.estimate },
+      band: bandOf(result),
     }),
   }));
+
+const bandOf = ({ result: { chain } }: NumberedPoint) => ({
+  ...chain.result.propagation.interval,
+  estimate: chain.result.estimate,
+});
 
 function wordOf(result: PointResult | undefined): string {
   if (result === undefined) return strings.pending;

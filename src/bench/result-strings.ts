@@ -110,6 +110,7 @@ export const resultStrings = {
     intro:
       'Shapes and coverage factor are choices where nothing better is known. For judging the verdict, never for choosing one.',
     caption: 'The verdict under other choices that could be defended',
+    region: 'The verdict under other choices, scrolls sideways',
     taken: 'Taken instead',
     stated: 'as stated',
     shape: (shape: string): string => `all plain limits ${shape}`,

@@ -5,7 +5,7 @@ export const textStrings = {
   demanded: 'Demanded: ',
   scatterKnown: (scatter: string): string =>
     `Scatter of one reading, known from earlier: ${scatter}; it counts where a point has one reading`,
-  noScatter: 'One reading each: nothing is known of its scatter and none is counted',
+  noScatter: 'Where a point has one reading only, nothing is known of its scatter and none is counted',
   alone: 'The measurement alone: ',
   withSpread: "; with the transmitter's own spread, as judged: ",
   chain: 'Chain, from the definition down: ',

@@ -4,8 +4,6 @@ import type { CurveArea, CurveDrawing, CurveLimit, CurveProps } from './distribu
 import { levelAxis } from './level-axis.ts';
 import { coordinate, type LinearScale, linearScale } from './linear-scale.ts';
 
-/** How far beyond the deciding interval the curve is drawn, in widths of it: tails of few readings reach without end. */
-const TAIL_SHOWN = 0.6;
 /** A limit farther from the curve than this many of its widths is told beside the drawing, not drawn to scale. */
 const FARTHEST_LIMIT = 1.2;
 /** Room on both sides of everything, as a share of its width. */
@@ -22,7 +20,7 @@ export function distributionCurveLayout(props: CurveProps): CurveDrawing {
   const shown = shownOf(props);
   const within = withLimits(shown, specification);
   const scale = linearScale({ domain: [within.lower, within.upper], range: measures.axis });
-  const points = props.curve.filter(({ x }) => x >= shown.lower && x <= shown.upper);
+  const points = props.curve;
   const peak = Math.max(...points.map(({ density }) => density));
   const y = (density: number): number =>
     coordinate(CURVE.ground - ((CURVE.ground - CURVE.top) * density) / peak);
@@ -42,18 +40,13 @@ export function distributionCurveLayout(props: CurveProps): CurveDrawing {
   };
 }
 
-/** The part of the curve that is drawn: what lies near the deciding interval. */
+/** Everything that the axis must hold but for the limits. */
 function shownOf({ curve, interval, estimate }: CurveProps): Interval {
   const [first, last] = [curve[0], curve.at(-1)];
   if (first === undefined || last === undefined || !(last.x > first.x))
     throw new RangeError(`distributionCurveLayout: curve must have two points, got ${curve.length}`);
-  const reach = TAIL_SHOWN * (interval.upper - interval.lower);
-  const lower = Math.max(first.x, interval.lower - reach);
-  const upper = Math.min(last.x, interval.upper + reach);
-  // An interval without a width, or beside the curve, leaves the curve as it is.
-  return upper > lower
-    ? { lower: Math.min(lower, estimate), upper: Math.max(upper, estimate) }
-    : { lower: Math.min(first.x, estimate), upper: Math.max(last.x, estimate) };
+  const ends = [first.x, last.x, interval.lower, interval.upper].filter(Number.isFinite);
+  return { lower: Math.min(estimate, ...ends), upper: Math.max(estimate, ...ends) };
 }
 
 /** The axis: the curve, limits that are near enough, and a margin. */

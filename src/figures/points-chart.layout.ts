@@ -12,6 +12,8 @@ const FARTHEST_LIMIT_DB = 12;
 /** Room that a letter takes, and that is left between a label and the word beside it. */
 const WIDTH_PER_LETTER = 7.6;
 const GAP = 10;
+/** Labels are bold, and so this much wider than words. */
+const BOLDER = 1.1;
 /** A strip is never thinner than this. */
 const LEAST_STRIP = 2;
 
@@ -106,5 +108,5 @@ function wordsOf({ label, word }: ChartPoint, frame: ChartFrame): { label: strin
   };
   const shownWord = cutTo(word, wordRoom);
   const taken = shared ? [...shownWord].length * WIDTH_PER_LETTER + GAP : 0;
-  return { label: cutTo(label, labelRoom - taken), word: shownWord };
+  return { label: cutTo(label, (labelRoom - taken) / BOLDER), word: shownWord };
 }

@@ -18,7 +18,7 @@ export const ZONES = {
 /** Room on both sides of everything that is drawn, as a share of its width. */
 const MARGIN = 0.22;
 /** A name is written into its zone only where the zone is this wide for each of its letters. */
-const WIDTH_PER_LETTER = 6;
+const WIDTH_PER_LETTER = 7.5;
 
 export interface ZonesProps {
   readonly estimate: number;

@@ -1,17 +1,36 @@
-import type { BenchResult } from '../result.ts';
+import type { PointResult } from '../point-result.ts';
+import { pointsInOrder } from '../points-words.ts';
 import { BudgetPart } from './BudgetPart.tsx';
 import { CautionsPart } from './CautionsPart.tsx';
-import { CopyPart } from './CopyPart.tsx';
+import { CopyPart, type CopyPartProps } from './CopyPart.tsx';
+import { RobustnessPart } from './RobustnessPart.tsx';
+import { StatedPart } from './StatedPart.tsx';
 import { WaysPart } from './WaysPart.tsx';
 
-/** What stands behind the result. */
-export function BehindParts({ result, link }: { result: BenchResult; link: () => string | undefined }) {
+interface BehindPartsProps extends CopyPartProps {
+  readonly shown: PointResult;
+  /** One a point, undefined where it is still being worked out. */
+  readonly all: readonly (PointResult | undefined)[];
+}
+
+/** What stands behind the result of the point that is shown; where there is no number, what hangs on none. */
+export function BehindParts({ shown, all, ...copy }: BehindPartsProps) {
+  const { measurement } = copy;
+  const others = pointsInOrder('shown', measurement.points, all).flatMap(({ label, result }) =>
+    result === undefined || result.point.id === shown.point.id ? [] : [{ label, result }],
+  );
   return (
     <>
-      <CautionsPart result={result} />
-      <WaysPart result={result} />
-      <BudgetPart result={result} />
-      <CopyPart result={result} link={link} />
+      <CautionsPart shown={shown} others={others} />
+      {shown.inRange && (
+        <>
+          <WaysPart result={shown.result} />
+          <StatedPart result={shown.result} />
+          <BudgetPart result={shown.result} links={measurement.links} />
+          <RobustnessPart result={shown.result} />
+        </>
+      )}
+      <CopyPart {...copy} />
     </>
   );
 }

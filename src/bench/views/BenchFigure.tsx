@@ -3,6 +3,7 @@ import type { BandRow } from '../../figures/reading-band.types.ts';
 import { BandFigure } from '../../widgets/parts/BandFigure.tsx';
 import { bandRows } from '../../widgets/parts/band-rows.ts';
 import type { BenchChain } from '../chain.ts';
+import { inputLabel } from '../input-labels.ts';
 import { drawnSpecification, reachOfChain } from '../reach.ts';
 import type { BenchAction, BenchState } from '../state.ts';
 import { strings } from '../strings.ts';
@@ -23,10 +24,10 @@ const LONGEST = { label: 28, detail: 44 } as const;
 const cut = (text: string, length: number): string =>
   text.length > length ? `${text.slice(0, length - 1).trimEnd()}…` : text;
 
-/** A row with words that fit: in full they stand in the form and in the table. */
-const fitted = (row: BandRow): BandRow => ({
+/** A row with its own name and with words that fit: in full they stand in the form and in the table. */
+const fitted = (row: BandRow, { sheet, rungs }: BenchChain): BandRow => ({
   ...row,
-  label: cut(row.label, LONGEST.label),
+  label: cut(rungs.some(({ id }) => id === row.id) ? inputLabel(sheet, row.id) : row.label, LONGEST.label),
   detail: cut(row.detail, LONGEST.detail),
 });
 
@@ -40,7 +41,9 @@ export function BenchFigure({ chain, before, held, state, summary, send }: Bench
   return (
     <>
       <BandFigure
-        rows={bandRows({ chain, before, showLimits, showCurve, handles: true }).map(fitted)}
+        rows={bandRows({ chain, before, showLimits, showCurve, handles: true }).map((row) =>
+          fitted(row, chain),
+        )}
         centreDbm={chain.result.estimate}
         halfSpanDb={halfSpanFor(reach)}
         specification={drawnSpecification(chain)}

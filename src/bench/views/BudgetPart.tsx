@@ -1,11 +1,11 @@
+import { ShareBar } from '../../figures/ShareBar.tsx';
+import type { Measurement } from '../../sheet/measurement.ts';
 import { coverageText } from '../../text/probability-text.ts';
 import { dbText } from '../../text/quantity-text.ts';
 import { type BudgetLine, budgetLines, freedomText } from '../budget.ts';
+import { budgetStrings as strings } from '../budget-strings.ts';
 import type { BenchResult } from '../result.ts';
-import { resultStrings } from '../result-strings.ts';
 import { halfWidthText } from '../result-words.ts';
-
-const strings = resultStrings.budget;
 
 /** Columns in their order; those of figures stand right-aligned. */
 const COLUMNS = [
@@ -22,7 +22,9 @@ const COLUMNS = [
 ] as const satisfies readonly (readonly [keyof BudgetLine, boolean])[];
 
 /** The table of links and the uncertainty budget in one. */
-export function BudgetPart({ result }: { result: BenchResult }) {
+export function BudgetPart({ result, links }: { result: BenchResult; links: Measurement['links'] }) {
+  const off = links.filter((link) => link.off).map(({ label }) => label);
+  const assumed = new Set(links.filter((link) => link.assumed).map(({ id }) => id));
   return (
     <section aria-labelledby="budget">
       <h2 id="budget">{strings.heading}</h2>
@@ -41,20 +43,31 @@ export function BudgetPart({ result }: { result: BenchResult }) {
           </thead>
           <tbody>
             {budgetLines('shown', result).map((line) => (
-              <tr key={line.id}>
-                <th scope="row">{line.label}</th>
-                {COLUMNS.map(([name, isNumber]) => (
-                  <td key={name} class={isNumber ? 'number' : undefined}>
-                    {line[name]}
-                  </td>
-                ))}
-              </tr>
+              <Row key={line.id} line={line} isAssumed={assumed.has(line.id)} />
             ))}
           </tbody>
           <BudgetFoot result={result} />
         </table>
       </section>
+      {off.length > 0 && <p>{strings.off(off.join(', '))}</p>}
     </section>
+  );
+}
+
+const cellClass = (name: string, isNumber: boolean): string | undefined =>
+  name === 'share' ? 'number share-cell' : isNumber ? 'number' : undefined;
+
+function Row({ line, isAssumed }: { line: BudgetLine; isAssumed: boolean }) {
+  return (
+    <tr>
+      <th scope="row">{line.label}</th>
+      {COLUMNS.map(([name, isNumber]) => (
+        <td key={name} class={cellClass(name, isNumber)}>
+          {name === 'source' && isAssumed ? strings.assumed : line[name]}
+          {name === 'share' && <ShareBar share={line.shareOf} />}
+        </td>
+      ))}
+    </tr>
   );
 }
 

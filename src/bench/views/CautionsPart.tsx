@@ -1,17 +1,26 @@
+import { cautionsAt, cautionsElsewhere, type NamedResult } from '../caution-elsewhere.ts';
 import { cautionStrings as strings } from '../caution-strings.ts';
 import { cautionBasis, cautionWords } from '../caution-words.ts';
-import type { BenchResult } from '../result.ts';
+import type { PointResult } from '../point-result.ts';
 
-/** What the chain has to stand: always there, whatever else is folded or failing. */
-export function CautionsPart({ result }: { result: BenchResult }) {
-  const { sheet, result: sums } = result.chain;
-  const words = cautionWords('shown', { sheet, cautions: result.cautions });
+/**
+ * What the chain has to stand: always there, whatever else is folded or failing. Of the other points only what passes a limit is
+ * told, each with its name.
+ */
+export function CautionsPart({ shown, others }: { shown: PointResult; others: readonly NamedResult[] }) {
+  const { sheet } = shown;
+  const { upper } = shown.inRange ? shown.result : shown;
+  const words = [
+    ...cautionWords('shown', { sheet, cautions: cautionsAt(shown) }),
+    ...cautionsElsewhere('shown', shown, others).map((words) => ({ ...words, key: `other-${words.key}` })),
+  ];
   const takesPower = sheet.links.some(({ lossDb }) => lossDb > 0);
+  const method = sheet.method?.setup.method ?? 'padsIntoMeter';
   return (
     <section class="caution" aria-labelledby="cautions">
       <h2 id="cautions">{strings.heading}</h2>
       <p>
-        <strong>{strings.load}</strong> {!takesPower && strings.noLoad}
+        <strong>{strings.load}</strong> {!takesPower && strings.noLoad} {strings.ofMethod[method]}
       </p>
       <ul>
         {words.map(({ key, text, exceeded }) => (
@@ -20,7 +29,9 @@ export function CautionsPart({ result }: { result: BenchResult }) {
           </li>
         ))}
       </ul>
-      <p class="small">{cautionBasis('shown', sheet, sums)}</p>
+      <p class="small">
+        {cautionBasis('shown', upper)} {strings.first}
+      </p>
     </section>
   );
 }

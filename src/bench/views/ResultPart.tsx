@@ -1,39 +1,71 @@
 import { exceeded } from '#compute';
+import { outOfRangeText } from '../../text/out-of-range-text.ts';
 import { strings as bandStrings } from '../../widgets/reading-band/strings.ts';
 import { levelAnswer, wattsAnswer } from '../../widgets/reading-band/words.ts';
 import { cautionStrings } from '../caution-strings.ts';
-import type { BenchResult } from '../result.ts';
-import { expandedWords, improvementWords, verdictReasons, verdictSentence } from '../result-words.ts';
+import { outlierWords } from '../outlier-words.ts';
+import type { NumberedPoint, PointResult } from '../point-result.ts';
+import { resultStrings } from '../result-strings.ts';
+import { aloneWords, expandedWords, improvementWords } from '../result-words.ts';
+import { shownWords, verdictReasons, verdictSentence } from '../verdict-words.ts';
 import { VerdictFigure } from './VerdictFigure.tsx';
 
-/** The three answers in a row, and the verdict with what it rests on. */
-export function ResultPart({ result }: { result: BenchResult }) {
-  const { chain, improvement } = result;
-  const passed = exceeded(result.cautions).length;
+/** The three answers in a row and the verdict with what it rests on; or why the method gives no number, in place of all of them. */
+export function ResultPart({ shown }: { shown: PointResult }) {
+  const passed = exceeded(shown.inRange ? shown.result.cautions : shown.cautions).length;
+  return (
+    <>
+      {shown.inRange ? <Numbers shown={shown} /> : <OutOfRangePart shown={shown} />}
+      {outlierWords('shown', shown.sheet).map((sentence) => (
+        // On screen it stands beside the readings.
+        <p key={sentence} class="print-only">
+          {sentence}
+        </p>
+      ))}
+      {passed > 0 && <p class="problem">{cautionStrings.exceeded(passed)}</p>}
+    </>
+  );
+}
+
+function Numbers({ shown }: { shown: NumberedPoint }) {
+  const { chain, improvement } = shown.result;
+  const isExact = chain.result.propagation.expanded === 0;
+  const alone = aloneWords('shown', shown.result);
   return (
     <>
       <dl class="answers">
         <div>
           <dt>{levelAnswer('shown', chain)}</dt>
-          <dd>{expandedWords('shown', chain)}</dd>
+          <dd>{expandedWords('shown', shown.result)}</dd>
         </div>
         <div>
           <dt>{wattsAnswer('shown', chain)}</dt>
-          <dd>{bandStrings.lopsided}</dd>
+          <dd>{isExact ? bandStrings.same : bandStrings.lopsided}</dd>
         </div>
         <div>
-          <dt>{improvement ? bandStrings.widensMost(improvement.link.label) : bandStrings.nothingWidens}</dt>
-          <dd>{improvementWords('shown', result) ?? bandStrings.nothingWidensWords}</dd>
+          <dt>{improvement ? bandStrings.widensMost(improvement.label) : bandStrings.nothingWidens}</dt>
+          <dd>{improvementWords('shown', shown.result) ?? bandStrings.nothingWidensWords}</dd>
         </div>
       </dl>
+      {alone && <p class="measure">{alone}</p>}
       <div class="verdict">
-        <p class="verdict-words">{verdictSentence(result)}</p>
-        <VerdictFigure result={result} />
-        {verdictReasons('shown', result).map((reason) => (
+        <p class="verdict-words">{verdictSentence(shown)}</p>
+        <VerdictFigure shown={shown} />
+        {verdictReasons('shown', shown).map((reason) => (
           <p key={reason}>{reason}</p>
         ))}
       </div>
-      {passed > 0 && <p class="problem">{cautionStrings.exceeded(passed)}</p>}
     </>
+  );
+}
+
+/** The reason why there is no number, where the numbers would stand. */
+function OutOfRangePart({ shown: { reason } }: { shown: Extract<PointResult, { inRange: false }> }) {
+  return (
+    <div class="verdict">
+      <p class="verdict-words">{resultStrings.outOfRange.verdict}</p>
+      <p>{shownWords(outOfRangeText('shown', reason))}</p>
+      <p>{resultStrings.outOfRange.none}</p>
+    </div>
   );
 }

@@ -1,12 +1,12 @@
 import { VerdictZones } from '../../figures/VerdictZones.tsx';
 import { verdictLabel } from '../../text/words.ts';
-import type { BenchResult } from '../result.ts';
+import type { NumberedPoint } from '../point-result.ts';
 import { resultStrings } from '../result-strings.ts';
-import { shownWords, verdictSentence } from '../result-words.ts';
+import { shownWords, verdictSentence } from '../verdict-words.ts';
 
 /** The verdict as a picture: zones among the limits, hatched where this measurement cannot tell. */
-export function VerdictFigure({ result }: { result: BenchResult }) {
-  const { judgement, chain } = result;
+export function VerdictFigure({ shown }: { shown: NumberedPoint }) {
+  const { judgement, chain } = shown.result;
   const { lower, upper } = chain.sheet.specification;
   return (
     <VerdictZones
@@ -19,7 +19,7 @@ export function VerdictFigure({ result }: { result: BenchResult }) {
         'cant-tell': shownWords(verdictLabel('cant-tell')),
       }}
       name={resultStrings.verdict.zonesName}
-      description={verdictSentence(result)}
+      description={verdictSentence(shown)}
     />
   );
 }

@@ -1,10 +1,11 @@
 import type { BenchResult } from '../result.ts';
 import { resultStrings } from '../result-strings.ts';
 import { waysOf, whyWaysDiffer } from '../ways.ts';
+import { DistributionPart } from './DistributionPart.tsx';
 
 const strings = resultStrings.ways;
 
-/** The three ways to add up side by side, and why they differ. */
+/** The three ways to add up side by side, why they differ, and the distribution that the last of them is. */
 export function WaysPart({ result }: { result: BenchResult }) {
   return (
     <section aria-labelledby="ways">
@@ -20,6 +21,7 @@ export function WaysPart({ result }: { result: BenchResult }) {
         ))}
       </dl>
       <p class="measure">{whyWaysDiffer('shown', result)}</p>
+      <DistributionPart result={result} />
     </section>
   );
 }

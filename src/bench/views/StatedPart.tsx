@@ -1,0 +1,48 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { BenchResult } from '../result.ts';
+import { statedStrings as strings } from '../stated-strings.ts';
+import { type StatedForm, statedForms } from '../stated-words.ts';
+import { useCopy } from '../use-copy.ts';
+
+/** The result in the standard forms, each to be copied, and how numbers were rounded. */
+export function StatedPart({ result }: { result: BenchResult }) {
+  const { copied, copy, forget } = useCopy();
+  const place = useRef<HTMLDListElement>(null);
+  // Copied are true signs with ordinary spaces, which survive pasting.
+  const toCopy = statedForms('unicode', result);
+  const refused = copied.state === 'refused' ? copied.text : undefined;
+  const refusedAt = toCopy.find(({ text }) => text === refused)?.key;
+  useEffect(() => {
+    const words = place.current?.querySelector(`[data-form="${refusedAt}"]`);
+    if (words && refusedAt) getSelection()?.selectAllChildren(words);
+  }, [refusedAt]);
+  useEffect(forget, [result]);
+  return (
+    <section aria-labelledby="stated">
+      <h2 id="stated">{strings.heading}</h2>
+      <dl class="stated" ref={place}>
+        {statedForms('shown', result).map((form, index) => (
+          <Form key={form.key} form={form} onCopy={() => copy(toCopy[index]?.text ?? '')} />
+        ))}
+      </dl>
+      <p role="status" class="needs-script">
+        {copied.state === 'idle' ? '' : copied.state === 'done' ? strings.done : strings.refused}
+      </p>
+      <p class="small measure">{strings.rounding}</p>
+    </section>
+  );
+}
+
+function Form({ form: { key, name, text }, onCopy }: { form: StatedForm; onCopy: () => void }) {
+  return (
+    <div>
+      <dt>{name}</dt>
+      <dd data-form={key}>{text}</dd>
+      <dd class="needs-script">
+        <button type="button" aria-label={strings.copyOf(name)} onClick={onCopy}>
+          {strings.copy}
+        </button>
+      </dd>
+    </div>
+  );
+}
