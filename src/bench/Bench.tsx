@@ -1,9 +1,10 @@
 import { useMemo, useReducer } from 'preact/hooks';
+import type { Measurement } from '../sheet/measurement.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { benchChain } from './chain.ts';
-import { benchResult } from './result.ts';
-import { recordSentences, summarise } from './result-words.ts';
-import { demonstration, reduceBench } from './state.ts';
+import { recordSentences } from './measured-words.ts';
+import { pointResult } from './point-result.ts';
+import { summarise } from './result-words.ts';
+import { demonstration, reduceBench, shownPoint } from './state.ts';
 import { strings } from './strings.ts';
 import { fragmentOf, sheetAddress, useBenchAddress } from './use-address.ts';
 import { AddressPart } from './views/AddressPart.tsx';
@@ -13,6 +14,15 @@ import { EntryForm } from './views/EntryForm.tsx';
 import { ProblemsPart } from './views/ProblemsPart.tsx';
 import { ResultPart } from './views/ResultPart.tsx';
 
+/** The chain of a point in another state of the sheet, where it has that point and a number there. */
+function useChainOf(measurement: Measurement | undefined, point: string) {
+  return useMemo(() => {
+    if (!measurement?.points.some(({ id }) => id === point)) return undefined;
+    const shown = pointResult(measurement, point);
+    return shown.inRange ? shown.result.chain : undefined;
+  }, [measurement, point]);
+}
+
 /**
  * The bench: a reader's own measurement from reading to verdict. After using it a reader knows what leaves the transmitter,
  * how sure that is, which link matters most, and whether the specification is kept, missed, or out of this measurement's reach.
@@ -20,36 +30,45 @@ import { ResultPart } from './views/ResultPart.tsx';
 export default function Bench() {
   const [state, send] = useReducer(reduceBench, undefined, demonstration);
   useBenchAddress(state.entries, send);
-  const result = useMemo(() => benchResult(state.sheet), [state.sheet]);
-  const before = useMemo(() => state.before && benchChain(state.before), [state.before]);
-  const heldSheet = state.held?.sheet;
-  const held = useMemo(() => heldSheet && benchChain(heldSheet), [heldSheet]);
-  const summary = summarise(result);
+  const { measurement, entries } = state;
+  const point = shownPoint(state);
+  const shown = useMemo(() => pointResult(measurement, point), [measurement, point]);
+  const all = useMemo(() => measurement.points.map(({ id }) => pointResult(measurement, id)), [measurement]);
+  const before = useChainOf(state.before, point);
+  const held = useChainOf(state.held?.measurement, point);
+  const summary = summarise(shown);
   const stale = state.problems.length > 0;
-  const tooLong = fragmentOf(state.entries) === undefined;
+  const { title } = shown.sheet;
   return (
     <div class="bench">
-      <AddressPart problems={state.addressProblems} tooLong={tooLong} />
+      <AddressPart problems={state.addressProblems} tooLong={fragmentOf(entries) === undefined} />
       <section class="bench-result" aria-labelledby="result">
-        <h2 id="result">{state.sheet.title}</h2>
-        <p class="record">{recordSentences('shown', state.sheet).join(' ')}</p>
-        <ProblemsPart problems={state.problems} shownTitle={state.sheet.title} />
-        <BenchFigure
-          chain={result.chain}
-          before={before}
-          held={held}
-          state={state}
-          summary={summary}
-          send={send}
-        />
-        <ResultPart result={result} />
+        <h2 id="result">{title}</h2>
+        <p class="record">{recordSentences('shown', shown).join(' ')}</p>
+        <ProblemsPart state={state} shownTitle={title} send={send} />
+        {shown.inRange && (
+          <BenchFigure
+            chain={shown.result.chain}
+            before={before}
+            held={held}
+            state={state}
+            summary={summary}
+            send={send}
+          />
+        )}
+        <ResultPart shown={shown} />
       </section>
-      <EntryForm state={state} result={result} send={send} />
-      <BehindParts result={result} link={() => sheetAddress(state.sheet)} />
+      <EntryForm state={state} result={shown} send={send} />
+      <BehindParts
+        shown={shown}
+        all={all}
+        measurement={measurement}
+        entries={entries}
+        checks={() => []}
+        link={() => sheetAddress(measurement)}
+      />
       <Announcer
-        summary={
-          stale ? `${strings.problems(state.problems.length)}. ${strings.stale(state.sheet.title)}` : summary
-        }
+        summary={stale ? `${strings.problems(state.problems.length)}. ${strings.stale(title)}` : summary}
       />
     </div>
   );
