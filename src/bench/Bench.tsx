@@ -1,18 +1,26 @@
 import { useMemo, useReducer } from 'preact/hooks';
 import type { Measurement } from '../sheet/measurement.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { checkSentences } from './check-export.ts';
 import { recordSentences } from './measured-words.ts';
 import { pointResult } from './point-result.ts';
 import { summarise } from './result-words.ts';
 import { demonstration, reduceBench, shownPoint } from './state.ts';
 import { strings } from './strings.ts';
 import { fragmentOf, sheetAddress, useBenchAddress } from './use-address.ts';
+import { useResults } from './use-results.ts';
 import { AddressPart } from './views/AddressPart.tsx';
+import { AllPointsPart } from './views/AllPointsPart.tsx';
 import { BehindParts } from './views/BehindParts.tsx';
 import { BenchFigure } from './views/BenchFigure.tsx';
+import { ChecksCaution } from './views/ChecksCaution.tsx';
 import { EntryForm } from './views/EntryForm.tsx';
+import { HelpPart } from './views/HelpPart.tsx';
 import { ProblemsPart } from './views/ProblemsPart.tsx';
+import { RecordPart } from './views/RecordPart.tsx';
 import { ResultPart } from './views/ResultPart.tsx';
+import { SimulationPart } from './views/SimulationPart.tsx';
+import { ValidityPart } from './views/ValidityPart.tsx';
 
 /** The chain of a point in another state of the sheet, where it has that point and a number there. */
 function useChainOf(measurement: Measurement | undefined, point: string) {
@@ -30,14 +38,14 @@ function useChainOf(measurement: Measurement | undefined, point: string) {
 export default function Bench() {
   const [state, send] = useReducer(reduceBench, undefined, demonstration);
   useBenchAddress(state.entries, send);
-  const { measurement, entries } = state;
+  const { measurement, entries, problems } = state;
   const point = shownPoint(state);
-  const shown = useMemo(() => pointResult(measurement, point), [measurement, point]);
-  const all = useMemo(() => measurement.points.map(({ id }) => pointResult(measurement, id)), [measurement]);
+  const { shown, all, settled } = useResults(measurement, point);
   const before = useChainOf(state.before, point);
   const held = useChainOf(state.held?.measurement, point);
   const summary = summarise(shown);
-  const stale = state.problems.length > 0;
+  const stale = problems.length > 0;
+  const defence = { entries, problems, send, measurement, shown };
   const { title } = shown.sheet;
   return (
     <div class="bench">
@@ -57,6 +65,10 @@ export default function Bench() {
           />
         )}
         <ResultPart shown={shown} />
+        <ChecksCaution entries={entries} measurement={measurement} shown={shown} />
+        <div aria-busy={!settled}>
+          <AllPointsPart points={measurement.points} all={all} />
+        </div>
       </section>
       <EntryForm state={state} result={shown} send={send} />
       <BehindParts
@@ -64,11 +76,15 @@ export default function Bench() {
         all={all}
         measurement={measurement}
         entries={entries}
-        checks={() => []}
+        checks={() => checkSentences(entries, measurement, shown)}
         link={() => sheetAddress(measurement)}
       />
+      <ValidityPart {...defence} />
+      <HelpPart entries={entries} shown={shown} />
+      <SimulationPart measurement={measurement} shown={shown} />
+      <RecordPart {...defence} />
       <Announcer
-        summary={stale ? `${strings.problems(state.problems.length)}. ${strings.stale(title)}` : summary}
+        summary={stale ? `${strings.problems(problems.length)}. ${strings.stale(title)}` : summary}
       />
     </div>
   );

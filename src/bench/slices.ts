@@ -1,0 +1,41 @@
+/** Longest stretch of work between two chances for the page to answer its reader, in ms. */
+const SLICE_MS = 6;
+
+/** Lets the page do what waits for it. A channel's message is not held back as a nested timer is. */
+const breathe = (): Promise<void> =>
+  new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      resolve();
+    };
+    port2.postMessage(undefined);
+  });
+
+/**
+ * Runs steps one after the other in slices that leave the page alive, and stops between two of them once `signal` is aborted.
+ * @param now clock in ms, for tests.
+ * @returns whether every step was run.
+ */
+export async function inSlices({
+  steps,
+  signal,
+  now = () => performance.now(),
+  pause = breathe,
+}: {
+  steps: Iterable<() => void>;
+  signal: AbortSignal;
+  now?: () => number;
+  pause?: () => Promise<void>;
+}): Promise<boolean> {
+  await pause();
+  let started = now();
+  for (const step of steps) {
+    if (signal.aborted) return false;
+    step();
+    if (now() - started < SLICE_MS) continue;
+    await pause();
+    started = now();
+  }
+  return !signal.aborted;
+}

@@ -1,0 +1,42 @@
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { Measurement } from '../sheet/measurement.ts';
+import type { PointResult } from './point-result.ts';
+import { remembered } from './remembered.ts';
+import { inSlices } from './slices.ts';
+
+/** Results of a measurement as far as they are there. */
+export interface Results {
+  /** That of the point which is shown: always there. */
+  readonly shown: PointResult;
+  /** One a point in their order; those of a state before the last change are left out until they are computed anew. */
+  readonly all: readonly (PointResult | undefined)[];
+  /** Whether every point has its result. */
+  readonly settled: boolean;
+}
+
+/**
+ * The results of a measurement: that of the shown point at once, those of the others in slices while the page stays alive; the
+ * next change cancels what is under way. What a change does not touch is remembered.
+ */
+export function useResults(measurement: Measurement, pointId: string): Results {
+  const memory = useMemo(remembered, []);
+  const shown = memory.of(measurement, pointId);
+  const [first] = useState(measurement);
+  // The sheet that the page opens with is computed whole, on the server as here: the record on paper needs every point.
+  if (measurement === first) for (const { id } of measurement.points) memory.of(measurement, id);
+  const all = measurement.points.map(({ id }) => memory.known(measurement, id));
+  const settled = all.every((result) => result !== undefined);
+  const [, drawAgain] = useState(0);
+  useEffect(() => {
+    if (settled) return;
+    const stop = new AbortController();
+    const steps = measurement.points.map(({ id }) => () => {
+      memory.of(measurement, id);
+    });
+    void inSlices({ steps, signal: stop.signal }).then((done) => {
+      if (done) drawAgain((count) => count + 1);
+    });
+    return () => stop.abort();
+  }, [memory, measurement, settled]);
+  return { shown, all, settled };
+}
