@@ -5,6 +5,7 @@ import {
   estimateOf,
   gainDb,
   gaussianLossDb,
+  inLineLevel,
   inLinePower,
   inLineReflection,
   levelDbm,
@@ -128,6 +129,32 @@ export const methodFormulas = {
     example: example({ forward: 5, reflected: 0.2 }, (given) =>
       estimate(
         inLinePower({
+          forward: exact(given.forward),
+          reflected: exact(given.reflected),
+          delivery: 'net',
+          influences: [],
+        }),
+      ),
+    ),
+  },
+  inLineLevel: {
+    tex: 'L = 10 \\lg \\frac{P_\\mathrm{f} - P_\\mathrm{r}}{1\\,\\mathrm{mW}} + 10 \\lg \\left( 1 + \\varepsilon \\right) + \\sum_i \\delta_i, \\quad |\\varepsilon| \\le \\frac{a_\\mathrm{f} + a_\\mathrm{r}}{P_\\mathrm{f} - P_\\mathrm{r}}',
+    symbols: {
+      forward,
+      reflected,
+      percentOfFullScale: letter('a_\\mathrm{f}', 'W', 'limits of a scale, a share of full scale'),
+      influences: letter('\\delta_i', 'dB', 'relative influences'),
+      result: level,
+    },
+    words:
+      'The same as a level, so that everything adds in decibels; out of range also where both errors of full scale exceed a third of the net power.',
+    sources: [
+      { of: 'derived', clause: 'two waves on a line' },
+      { of: 'commonPractice', clause: 'limit' },
+    ],
+    example: example({ forward: 5, reflected: 0.2 }, (given) =>
+      estimate(
+        inLineLevel({
           forward: exact(given.forward),
           reflected: exact(given.reflected),
           delivery: 'net',
