@@ -1,4 +1,4 @@
-import type { LoggedChange, RecordEntries, SheetEntries } from '../sheet/entries.ts';
+import type { LoggedChange, PointEntries, RecordEntries, SheetEntries } from '../sheet/entries.ts';
 import type { Style } from '../text/style.ts';
 import { timeText } from '../text/time-text.ts';
 import { recordStrings as strings } from './record-strings.ts';
@@ -34,8 +34,11 @@ export function agreementLines(
   { log, points }: Pick<SheetEntries, 'log' | 'points'>,
 ): readonly RecordLine[] {
   if (log.lockedAt === '') return [{ key: 'agreed', label: strings.agreed, text: strings.notLocked }];
-  const locked = strings.lockedAt(timeText(log.lockedAt));
-  const text = log.changes.length === 0 ? `${locked}; ${strings.unchanged}` : locked;
+  const text = [
+    strings.lockedAt(timeText(log.lockedAt)),
+    ...(log.changes.length === 0 ? [strings.unchanged] : []),
+    ...openPoints(log, points),
+  ].join('; ');
   return [
     { key: 'agreed', label: strings.agreed, text },
     ...log.changes.map((change, index) => changeLine(style, change, points, index)),
@@ -47,6 +50,22 @@ export const recordLines = (
   style: Style,
   entries: RecordEntries & Pick<SheetEntries, 'log' | 'points'>,
 ): readonly RecordLine[] => [...noteLines(entries), ...agreementLines(style, entries)];
+
+/** Names of more points than this are not listed. */
+const MOST_NAMED = 3;
+
+/** Points at which nothing has been read, so that what is demanded there may still be agreed on. */
+function openPoints({ read }: SheetEntries['log'], points: SheetEntries['points']): readonly string[] {
+  if (read === undefined) return [];
+  const open = points.flatMap((point, index) => (read.includes(point.id) ? [] : [pointName(point, index)]));
+  if (open.length === 0) return [];
+  const rest = open.length - MOST_NAMED;
+  const named = [...open.slice(0, MOST_NAMED), ...(rest > 0 ? [strings.andMore(rest)] : [])];
+  return [strings.openPoints(named.join(', '))];
+}
+
+const pointName = ({ label }: PointEntries, index: number): string =>
+  oneLine(label) || strings.unnamedPoint(index + 1);
 
 function changeLine(
   style: Style,
@@ -74,8 +93,7 @@ function whatText(what: string, points: SheetEntries['points']): string {
   const point = points[position];
   if (point === undefined) return strings.goneSpecification;
   if (points.length === 1) return strings.specification;
-  const label = oneLine(point.label);
-  return strings.specificationOf(label === '' ? strings.unnamedPoint(position + 1) : label);
+  return strings.specificationOf(pointName(point, position));
 }
 
 function quotedText(style: Style, text: string): string {

@@ -1,7 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { agreementLines, noteLines, RECORD_KEYS, recordLines } from '../../src/bench/record-words.ts';
-import { blankPoint, type LoggedChange, type RecordEntries } from '../../src/sheet/entries.ts';
+import {
+  blankPoint,
+  type LoggedChange,
+  type PointEntries,
+  type RecordEntries,
+} from '../../src/sheet/entries.ts';
 
 const notes = (texts: Partial<RecordEntries>): RecordEntries => ({
   by: '',
@@ -54,7 +59,7 @@ describe('the log of what was agreed', () => {
       {
         key: 'agreed',
         label: 'Agreed',
-        text: 'Specification and rule are not locked: there is no reading yet.',
+        text: 'Specification and rule are not locked: no reading has been entered since the sheet was opened.',
       },
     ]);
     expect(agreed([])).toEqual([
@@ -64,6 +69,19 @@ describe('the log of what was agreed', () => {
         text: 'Specification and rule, locked at the first reading, 2031-05-06, 16:00 UTC; not changed since',
       },
     ]);
+  });
+
+  it('says at which points nothing has been read, so that they are still open', () => {
+    const many = Array.from({ length: 6 }, (_, index) => blankPoint(`point${index + 1}`));
+    const text = (read: readonly string[], ofPoints: readonly PointEntries[]): string | undefined =>
+      agreementLines('ascii', {
+        log: { lockedAt: '2031-05-06T16:00:00.000Z', read, changes: [] },
+        points: ofPoints,
+      })[0]?.text;
+    expect(text(['point1'], points)).toMatch(/; still open, since nothing was read there: point 2$/);
+    expect(text(['point2'], points)).toMatch(/: 3\.58 MHz$/);
+    expect(text(['point1', 'point2'], points)).toMatch(/not changed since$/);
+    expect(text(['point1'], many)).toMatch(/: point 2, point 3, point 4, and 2 more$/);
   });
 
   it('lists every change with time, from, to, and its reason or that none was given', () => {

@@ -8,8 +8,9 @@ import { editText } from './context.ts';
 import { useFetched } from './use-fetched.ts';
 import type { DefenceProps } from './ValidityPart.tsx';
 
-/** Fields that take several lines. */
+/** Fields that take several lines, and what they hold: as much as an address keeps. */
 const LONG: readonly string[] = ['instruments', 'certificates', 'remarks'];
+const LONGEST_NOTE = 1000;
 
 /** What a record has beside the numbers: notes to be typed, the log of what was agreed, on paper the checks too. */
 export function RecordPart(props: DefenceProps) {
@@ -28,7 +29,7 @@ export function RecordPart(props: DefenceProps) {
               label={strings.labels[key]}
               value={entries[key]}
               help={strings.help[key]}
-              maxLength={LONGEST_TEXT}
+              maxLength={LONG.includes(key) ? LONGEST_NOTE : LONGEST_TEXT}
               {...(LONG.includes(key) && { rows: 3 })}
               onText={(text) => send(editText(key, text))}
             />
