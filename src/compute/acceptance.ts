@@ -1,11 +1,14 @@
 import type { Belief } from './deciding.ts';
 import type { Interval } from './distribution/distribution.ts';
+import { solveSign } from './special/solve.ts';
 import type { Tolerance } from './specification.ts';
 
 /** Tried starts of the span that holds a probability, before the best is refined. */
 const STARTS = 64;
-/** Halvings of an interval until it is as narrow as a double is fine. */
-const HALVINGS = 60;
+/** How close a limit of acceptance is found, as a part of the span's width: finer than any level is known. */
+const EDGE_CLOSENESS = 1e-10;
+
+const widthOf = ({ lower, upper }: Interval): number => upper - lower;
 
 /** The narrowest span that holds a probability, as if the distribution had one hump. */
 export function narrowestSpan({ of, probability }: { of: Belief; probability: number }): Interval {
@@ -18,12 +21,16 @@ export function narrowestSpan({ of, probability }: { of: Belief; probability: nu
     const { lower, upper } = span(tail);
     return upper - lower;
   };
-  const tails = Array.from({ length: STARTS + 1 }, (_, i) => (i / STARTS) * free);
-  let best = tails.reduce((a, b) => (width(b) < width(a) ? b : a), free / 2);
+  let best = { tail: free / 2, width: width(free / 2) };
+  const attempt = (tail: number) => {
+    if (tail < 0 || tail > free) return;
+    const across = width(tail);
+    if (across < best.width) best = { tail, width: across };
+  };
+  for (let i = 0; i <= STARTS; i++) attempt((i / STARTS) * free);
   for (let step = free / STARTS; step > free * 1e-9; step /= 2)
-    for (const tail of [best - step, best + step])
-      if (tail >= 0 && tail <= free && width(tail) < width(best)) best = tail;
-  return span(best);
+    for (const tail of [best.tail - step, best.tail + step]) attempt(tail);
+  return span(best.tail);
 }
 
 /** Probability of conformity if the whole distribution were moved by `shift`. */
@@ -36,15 +43,17 @@ export function probabilityWithin(of: Belief, tolerance: Tolerance): number {
   return conforming(of, tolerance, 0);
 }
 
-/** The shift between `enough` (probability reached) and `toofar` (not reached) where it is just reached. */
-function edge(reached: (shift: number) => boolean, enough: number, tooFar: number): number {
-  let [inner, outer] = [enough, tooFar];
-  for (let n = 0; n < HALVINGS; n++) {
-    const middle = (inner + outer) / 2;
-    if (reached(middle)) inner = middle;
-    else outer = middle;
-  }
-  return inner;
+/** The shift between `enough` (probability reached) and `tooFar` (not reached) where it is just reached. */
+function edge(
+  surplus: (shift: number) => number,
+  { enough, tooFar, tolerance }: { enough: number; tooFar: number; tolerance: number },
+): number {
+  const isRising = tooFar < enough;
+  return solveSign((shift) => (isRising ? surplus(shift) : -surplus(shift)), {
+    lower: Math.min(enough, tooFar),
+    upper: Math.max(enough, tooFar),
+    tolerance,
+  });
 }
 
 /**
@@ -65,13 +74,15 @@ export function acceptedByProbability({
   const lowest = tolerance.lower + estimate - of.quantile(1 - probability);
   const highest = tolerance.upper + estimate - of.quantile(probability);
   if (!Number.isFinite(highest - lowest)) return { lower: lowest, upper: highest };
-  const span = narrowestSpan({ of, probability });
-  if (span.upper - span.lower > tolerance.upper - tolerance.lower) return undefined;
-  // The narrowest span in the middle of the tolerance holds the probability: from there to either side until it no longer does.
-  const middle = (tolerance.lower + tolerance.upper - span.lower - span.upper) / 2;
-  const reached = (shift: number) => conforming(of, tolerance, shift) >= probability;
-  return {
-    lower: estimate + edge(reached, middle, lowest - estimate - (span.upper - span.lower)),
-    upper: estimate + edge(reached, middle, highest - estimate + (span.upper - span.lower)),
-  };
+  const room = tolerance.upper - tolerance.lower;
+  const equalTails = { lower: of.quantile((1 - probability) / 2), upper: of.quantile((1 + probability) / 2) };
+  // Most often equal tails fit; only where they do not is the narrowest span worth its search.
+  const span = widthOf(equalTails) <= room ? equalTails : narrowestSpan({ of, probability });
+  if (widthOf(span) > room) return undefined;
+  // A span in the middle of the tolerance holds the probability: from there to either side until it no longer does.
+  const enough = (tolerance.lower + tolerance.upper - span.lower - span.upper) / 2;
+  const surplus = (shift: number) => conforming(of, tolerance, shift) - probability;
+  const closeness = EDGE_CLOSENESS * widthOf(span);
+  const at = (tooFar: number) => estimate + edge(surplus, { enough, tooFar, tolerance: closeness });
+  return { lower: at(lowest - estimate - widthOf(span)), upper: at(highest - estimate + widthOf(span)) };
 }

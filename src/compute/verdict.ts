@@ -56,14 +56,21 @@ function probable(result: Result, of: Belief, tolerance: Tolerance, required: nu
   const accepted = (probability: number) =>
     acceptedByProbability({ of, estimate: result.estimate, tolerance, probability });
   const acceptance = accepted(required);
-  const span = narrowestSpan({ of, probability: required });
-  const share = (tolerance.upper - tolerance.lower) / (span.upper - span.lower);
   return {
     acceptance,
     // Where even the middle of the tolerance reaches less than 1 - required, every estimate is outside.
     rejection: accepted(1 - required) ?? { lower: Number.POSITIVE_INFINITY, upper: Number.NEGATIVE_INFINITY },
-    neededExpanded: acceptance === undefined ? result.propagation.expanded * share : undefined,
+    neededExpanded:
+      acceptance === undefined
+        ? result.propagation.expanded * shareThatFits(of, tolerance, required)
+        : undefined,
   };
+}
+
+/** How much of its width the narrowest span with that probability may have to fit into the tolerance. */
+function shareThatFits(of: Belief, { lower, upper }: Tolerance, probability: number): number {
+  const span = narrowestSpan({ of, probability });
+  return (upper - lower) / (span.upper - span.lower);
 }
 
 function zonesOf(result: Result, by: DecidingInterval, tolerance: Tolerance, rule: Rule): Zones {
