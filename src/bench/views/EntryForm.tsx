@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import type { BenchAction } from '../actions.ts';
 import { outlierWords } from '../outlier-words.ts';
 import type { PointResult } from '../point-result.ts';
@@ -10,6 +11,7 @@ import { MeasuredPart } from './MeasuredPart.tsx';
 import { PointsPart } from './PointsPart.tsx';
 import { RunningLine } from './RunningLine.tsx';
 import { useFocusAfter } from './use-focus-after.ts';
+import { useSameProblems, useSameTexts, useUnchanged } from './use-unchanged.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 
 interface EntryFormProps {
@@ -19,28 +21,54 @@ interface EntryFormProps {
   readonly send: (action: BenchAction) => void;
 }
 
+/** What is no matter of what is measured and how, and what is none of a point. */
+const OF_POINTS_AND_LINKS = ['links', 'points', 'log', 'checks'] as const;
+const OF_LINKS = ['links', 'checks'] as const;
+
 /**
  * Everything that can be typed. No `<form>`: nothing is ever sent, each entry counts as it is made. Hidden on paper and without
- * script, where the record and the budget say it all.
+ * script, where the record and the budget say it all. Parts that nothing has changed are not drawn again, so that a keystroke costs
+ * what it changes and not what the sheet is long.
  */
 export function EntryForm({ state, result, send }: EntryFormProps) {
-  const { entries, problems } = state;
+  const { entries } = state;
   const act = useFocusAfter({ entries, point: state.point }, send);
   useUndoKeys(act);
-  const part = { entries, problems, send: act };
+  const problems = useSameProblems(state.problems);
+  const own = useUnchanged(entries, OF_POINTS_AND_LINKS);
+  const agreed = useUnchanged(entries, OF_LINKS);
+  const { links, method } = entries;
   const point = entries.points.find(({ id }) => id === state.point) ?? entries.points[0];
   const settled = problems.length === 0 && result.point.id === point?.id;
+  const outliers = useSameTexts(settled ? outlierWords('shown', result.sheet) : []);
+  const head = useMemo(
+    () => (
+      <>
+        <BeginPart send={act} />
+        <MeasuredPart entries={own} problems={problems} send={act} />
+        <HowPart entries={own} problems={problems} send={act} />
+      </>
+    ),
+    [own, problems, act],
+  );
+  const points = useMemo(
+    () =>
+      point && (
+        <PointsPart entries={agreed} problems={problems} send={act} point={point} outliers={outliers} />
+      ),
+    [agreed, problems, act, point, outliers],
+  );
+  const chain = useMemo(
+    () => <LinksPart links={links} method={method} problems={problems} send={act} />,
+    [links, method, problems, act],
+  );
   return (
     <section class="needs-script bench-form" aria-labelledby="entries">
       <h2 id="entries">{strings.form}</h2>
       <p class="measure">{strings.formNote}</p>
-      <BeginPart send={act} />
-      <MeasuredPart {...part} />
-      <HowPart {...part} />
-      {point && (
-        <PointsPart {...part} point={point} outliers={settled ? outlierWords('shown', result.sheet) : []} />
-      )}
-      <LinksPart {...part} />
+      {head}
+      {points}
+      {chain}
       <RunningLine state={state} result={result} send={act} />
     </section>
   );

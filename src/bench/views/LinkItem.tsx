@@ -1,3 +1,4 @@
+import { useMemo } from 'preact/hooks';
 import { controlId, linkPath } from '../keys.ts';
 import { LONGEST_LABEL } from '../spec.ts';
 import { strings } from '../strings.ts';
@@ -14,8 +15,17 @@ export interface LinkItemProps extends LinkProps {
   readonly mark?: 'held' | 'before' | 'after' | undefined;
 }
 
-/** One link: its name, loss, and what it may be wrong by in a line; the rest folded away; its place in the order. */
+/** One link. Drawn again only if something of it has changed: an edit elsewhere finds the same node. */
 export function LinkItem(props: LinkItemProps) {
+  const { link, method, problems, send, position, count, mark } = props;
+  return useMemo(
+    () => <WholeLink {...{ link, method, problems, send, position, count, mark }} />,
+    [link, method, problems, send, position, count, mark],
+  );
+}
+
+/** Its name, loss, and what it may be wrong by in a line; the rest folded away; its place in the order. */
+function WholeLink(props: LinkItemProps) {
   const { link, position, count, mark } = props;
   const name = link.label.trim() || strings.link.unnamed(position);
   return (

@@ -12,6 +12,7 @@ import { editLink, LinkField, type LinkProps } from './LinkField.tsx';
 /** Id of the list of causes that links of the sheet already share. */
 export const CAUSES_ID = 'bench-causes';
 
+const DIRECTIONS = ['with', 'against'] as const;
 const INSIDE = ['freedom', 'rated', 'cause', 'reliability', 'better', 'percentOf'] as const;
 
 /** What is less often changed of a link, folded away. It unfolds where something in it cannot be used. */
@@ -84,7 +85,7 @@ function LinkDirection({ link, send }: LinkProps) {
       label={strings.link.labels.direction}
       help={strings.link.help.direction}
       value={link.direction}
-      options={['with', 'against']}
+      options={DIRECTIONS}
       words={strings.link.directions}
       onChoice={(direction) => send(editLink(link.id, 'direction', { direction }))}
     />

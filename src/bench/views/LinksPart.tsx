@@ -1,4 +1,6 @@
 import { useRef } from 'preact/hooks';
+import type { EntryProblem } from '../collector.ts';
+import { linkPath } from '../keys.ts';
 import { strings } from '../strings.ts';
 import { AddLink } from './AddLink.tsx';
 import type { PartProps } from './context.ts';
@@ -6,9 +8,18 @@ import { LinkItem } from './LinkItem.tsx';
 import { CAUSES_ID } from './LinkMore.tsx';
 import { landingMark, useLinkDrag } from './use-link-drag.ts';
 
+type LinksPartProps = Pick<PartProps['entries'], 'links' | 'method'> & Omit<PartProps, 'entries'>;
+
+const NONE: readonly EntryProblem[] = [];
+
+/** What is wrong with one link; the same empty list for all with which nothing is. */
+function problemsOf(problems: readonly EntryProblem[], id: string): readonly EntryProblem[] {
+  const own = problems.filter(({ path }) => path.startsWith(linkPath(id, '')));
+  return own.length === 0 ? NONE : own;
+}
+
 /** All links in their order, which buttons or a dragged grip change, and a way to add one. */
-export function LinksPart({ entries, problems, send }: PartProps) {
-  const { links, method } = entries;
+export function LinksPart({ links, method, problems, send }: LinksPartProps) {
   const list = useRef<HTMLOListElement>(null);
   const { dragged, handlers } = useLinkDrag({
     list,
@@ -27,7 +38,7 @@ export function LinksPart({ entries, problems, send }: PartProps) {
             key={link.id}
             link={link}
             method={method}
-            problems={problems}
+            problems={problemsOf(problems, link.id)}
             send={send}
             position={index + 1}
             count={links.length}

@@ -20,6 +20,9 @@ const SETUP_FIELDS: Readonly<Record<MethodKind, readonly [readonly SetupKey[], r
   dcSubstitution: [['load'], []],
 };
 
+const SHOWN = ['mean', 'peakEnvelope'] as const;
+const YES_NO = ['yes', 'no'] as const;
+
 /** What a method asks for once, for all points. */
 export function SetupFields(props: PartProps) {
   const { method } = props.entries;
@@ -47,20 +50,11 @@ export function SetupFields(props: PartProps) {
 function SetupField({ name, ...props }: PartProps & { name: SetupKey }) {
   switch (name) {
     case 'shows':
-      return (
-        <SheetChoice {...props} name="shows" options={['mean', 'peakEnvelope']} words={strings.setup.shown} />
-      );
+      return <SheetChoice {...props} name="shows" options={SHOWN} words={strings.setup.shown} />;
     case 'terminated':
-      return (
-        <SheetChoice
-          {...props}
-          name="terminated"
-          options={['yes', 'no']}
-          words={strings.setup.terminations}
-        />
-      );
+      return <SheetChoice {...props} name="terminated" options={YES_NO} words={strings.setup.terminations} />;
     case 'curve':
-      return <SheetChoice {...props} name="curve" options={['no', 'yes']} words={strings.setup.curves} />;
+      return <SheetChoice {...props} name="curve" options={YES_NO} words={strings.setup.curves} />;
     default:
       return <SheetField {...props} name={name} />;
   }

@@ -1,11 +1,12 @@
-import { useLayoutEffect, useRef } from 'preact/hooks';
+import { useCallback, useLayoutEffect, useRef } from 'preact/hooks';
 import type { BenchAction } from '../actions.ts';
 import { focusAfter, type Shown } from '../focus-after.ts';
 import { stamped } from '../stamped.ts';
 
 /**
  * Sends actions with the time, and keeps the focus at hand when what had it moves or goes. A pointer that drags has no focus to keep,
- * nor have the keys of undo as long as the control in use is still there.
+ * nor have the keys of undo as long as the control in use is still there. The function that sends is the same for ever, so that parts
+ * which nothing has changed need not be drawn again.
  */
 export function useFocusAfter(shown: Shown, send: (action: BenchAction) => void) {
   const pending = useRef<{ readonly action: BenchAction; readonly before: Shown }>();
@@ -19,11 +20,13 @@ export function useFocusAfter(shown: Shown, send: (action: BenchAction) => void)
       .find((control) => control !== null && !control.matches(':disabled'))
       ?.focus();
   });
-  return (action: BenchAction): void => {
+  const latest = useRef({ shown, send });
+  latest.current = { shown, send };
+  return useCallback((action: BenchAction): void => {
     const byPointer = action.type === 'move' && !isOnButton();
-    pending.current = byPointer ? undefined : { action, before: shown };
-    send(stamped(action, new Date().toISOString()));
-  };
+    pending.current = byPointer ? undefined : { action, before: latest.current.shown };
+    latest.current.send(stamped(action, new Date().toISOString()));
+  }, []);
 }
 
 const isOnButton = (): boolean => document.activeElement instanceof HTMLButtonElement;

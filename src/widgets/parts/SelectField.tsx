@@ -1,3 +1,5 @@
+import { useMemo } from 'preact/hooks';
+
 export interface SelectFieldProps<Code extends string> {
   readonly id: string;
   readonly label: string;
@@ -5,7 +7,7 @@ export interface SelectFieldProps<Code extends string> {
   /** Codes in the order in which they are offered, with their words. */
   readonly options: readonly Code[];
   /** Where the choices are many: the same codes under headings; `options` then says which may be chosen. */
-  readonly groups?: readonly { readonly label: string; readonly options: readonly Code[] }[];
+  readonly groups?: undefined | readonly { readonly label: string; readonly options: readonly Code[] }[];
   readonly words: Readonly<Record<Code, string>>;
   /** One short sentence on what belongs here. */
   readonly help?: string | undefined;
@@ -20,12 +22,7 @@ export function SelectField<Code extends string>(props: SelectFieldProps<Code>) 
     const code = options.find((option) => option === text);
     if (code !== undefined) onChoice(code);
   };
-  const offered = (codes: readonly Code[]) =>
-    codes.map((option) => (
-      <option key={option} value={option} selected={option === value}>
-        {words[option]}
-      </option>
-    ));
+  const children = useMemo(() => offered({ value, options, groups, words }), [value, options, groups, words]);
   return (
     <div class={`field ${props.class ?? ''}`.trim()}>
       <label for={id}>{label}</label>
@@ -35,13 +32,7 @@ export function SelectField<Code extends string>(props: SelectFieldProps<Code>) 
         aria-describedby={help === undefined ? undefined : `${id}-help`}
         onChange={(event) => choose(event.currentTarget.value)}
       >
-        {groups === undefined
-          ? offered(options)
-          : groups.map((group) => (
-              <optgroup key={group.label} label={group.label}>
-                {offered(group.options)}
-              </optgroup>
-            ))}
+        {children}
       </select>
       {help !== undefined && (
         <p class="field-help" id={`${id}-help`}>
@@ -50,4 +41,25 @@ export function SelectField<Code extends string>(props: SelectFieldProps<Code>) 
       )}
     </div>
   );
+}
+
+/** What can be chosen, under headings where there are any. */
+function offered<Code extends string>({
+  value,
+  options,
+  groups,
+  words,
+}: Pick<SelectFieldProps<Code>, 'value' | 'options' | 'groups' | 'words'>) {
+  const each = (codes: readonly Code[]) =>
+    codes.map((option) => (
+      <option key={option} value={option} selected={option === value}>
+        {words[option]}
+      </option>
+    ));
+  if (groups === undefined) return each(options);
+  return groups.map((group) => (
+    <optgroup key={group.label} label={group.label}>
+      {each(group.options)}
+    </optgroup>
+  ));
 }
