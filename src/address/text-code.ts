@@ -12,13 +12,9 @@ const coded = (char: string): string => `_${char.codePointAt(0)?.toString(16)}-`
  * emphasis in Markdown.
  */
 export const encodeText = (text: string): string =>
-  [...text]
-    .map((char, index) => {
-      if (/[A-Za-z0-9.]/.test(char)) return char;
-      if (char === (index === 0 ? '-' : ' ')) return '-';
-      return coded(char);
-    })
-    .join('');
+  text.replace(/[^A-Za-z0-9.]/gsu, (char, index: number) =>
+    char === (index === 0 ? '-' : ' ') ? '-' : coded(char),
+  );
 
 /** Text of one or several lines without what could disturb the text around it. Tabs stay: they set columns apart. */
 export const cleanLines = (text: string): string =>

@@ -1,17 +1,26 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { SheetEntries } from '../sheet/entries.ts';
 import type { Measurement } from '../sheet/measurement.ts';
+import type { BenchAction } from './actions.ts';
 import { decodeEntries, encodeEntries } from './address.ts';
 import { entriesOf } from './entries-of.ts';
-import { type BenchAction, demonstration } from './state.ts';
+import { demonstrationEntries } from './fresh.ts';
 
 /** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
 const REST_MS = 300;
 
+const fragments = new WeakMap<SheetEntries, { readonly fragment: string | undefined }>();
+let bare: string | undefined;
+
 /** What stands after `#` for these entries: nothing for the demonstration; undefined where an address cannot hold them. */
 export function fragmentOf(entries: SheetEntries): string | undefined {
+  const known = fragments.get(entries);
+  if (known !== undefined) return known.fragment;
   const own = encodeEntries(entries);
-  return own === encodeEntries(demonstration().entries) ? '' : own;
+  bare ??= encodeEntries(demonstrationEntries());
+  const fragment = own === bare ? '' : own;
+  fragments.set(entries, { fragment });
+  return fragment;
 }
 
 /**

@@ -1,12 +1,16 @@
 /** Longest piece of foreign text that is repeated in a sentence. */
 const QUOTED_LENGTH = 40;
 
+/** Printable ASCII, which is clean as it is: nearly all of what is typed. */
+const PRINTABLE = /^[ -~]*$/;
+
 /**
  * Text from outside without what could disturb the text around it: control characters, line ends, marks that turn the
  * direction of writing (Unicode Bidi_Control), invisible formatting and halves of surrogate pairs. Spaces of all kinds
  * become ordinary ones. The joiners U+200C and U+200D stay: some scripts need them for spelling.
  */
 export function cleanText(text: string): string {
+  if (PRINTABLE.test(text)) return text;
   return text
     .toWellFormed()
     .replace(/[\s\u0085]/gu, ' ')
