@@ -15,8 +15,8 @@ export const helpStrings = {
   waiting: '…',
   noBetter: '',
   unusable: 'amount cannot be used',
-  betterHelp:
-    'A link has a field for a better part under “Kind, source, rating and more”: what you type there is reckoned with here.',
+  betterHelp: (fold: string): string =>
+    `Each link has a field for a better part, under “${fold}”: what you type there is reckoned with here.`,
   progress: ({ done, all }: { done: string; all: string }): string => `${done} of ${all} links computed.`,
   computed: 'All links computed.',
   together: 'together, by a shared cause',

@@ -4,6 +4,7 @@ import { numberText } from '../../text/quantity-text.ts';
 import { helpOf, readingsHelp, targetsOf } from '../help.ts';
 import { helpStrings as strings } from '../help-strings.ts';
 import { cheapestWords, readingsWords, targetWords } from '../help-words.ts';
+import { linkStrings } from '../link-strings.ts';
 import type { NumberedPoint, PointResult } from '../point-result.ts';
 import { HelpTable } from './HelpTable.tsx';
 import { useHelp } from './use-help.ts';
@@ -34,7 +35,7 @@ function Found({ links, shown, open }: HelpFoundProps<NumberedPoint>) {
       <p class="small" role="status">
         {done < all ? strings.progress({ done: whole(done), all: whole(all) }) : strings.computed}
       </p>
-      <p class="small measure">{strings.betterHelp}</p>
+      <p class="small measure">{strings.betterHelp(linkStrings.more)}</p>
       <h3>{strings.cheapestHeading}</h3>
       <p class="measure cheapest" aria-busy={cheapest === undefined}>
         {cheapest === undefined ? strings.searching : cheapestWords('shown', shown.sheet, cheapest)}

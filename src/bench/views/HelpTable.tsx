@@ -40,7 +40,7 @@ export function HelpTable({ shown, links, rows }: HelpTableProps) {
         <tbody>
           <tr>
             <th scope="row">{strings.asItIs}</th>
-            <td />
+            <td class="help-empty" />
             <td colSpan={changes.length}>
               <Change words={now} />
             </td>
@@ -50,9 +50,15 @@ export function HelpTable({ shown, links, rows }: HelpTableProps) {
             return (
               <tr key={line.key}>
                 <th scope="row">{line.label}</th>
-                <td class="number">{line.share}</td>
+                <td class="number" data-label={strings.share}>
+                  {line.share}
+                </td>
                 {changes.map((change) => (
-                  <td key={change}>
+                  <td
+                    key={change}
+                    data-label={strings[change]}
+                    class={line[change] === '' ? 'help-empty' : undefined}
+                  >
                     <Change words={line[change]} />
                   </td>
                 ))}
