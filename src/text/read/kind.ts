@@ -1,8 +1,6 @@
-import { dbwToLevel, levelDbm, levelToPower, powerToLevel, powerW } from '#compute';
+import { dbwToLevel } from '#compute';
 import type { UnitName } from '../units.ts';
-
-/** Turns a number in a typed unit into the kind's own unit; undefined where there is none (the level of no power). */
-type Convert = (value: number) => number | undefined;
+import { type Convert, levelOf, powerOf, times } from './convert.ts';
 
 /** One kind of quantity that can be typed. */
 export interface Kind {
@@ -21,24 +19,6 @@ export interface Kind {
   /** What to say of a unit that is often mistaken for a right one. */
   readonly hints?: Readonly<Partial<Record<UnitName, string>>>;
 }
-
-const times =
-  (factor: number): Convert =>
-  (value) =>
-    value * factor;
-
-/** Beyond this a level or a power does not fit a double; no transmitter comes near. */
-const LARGEST_DBM = 1000;
-
-/** Level of a power in the given unit. */
-const levelOf =
-  (watts: number): Convert =>
-  (value) =>
-    value * watts > 0 ? powerToLevel(powerW(value * watts)) : undefined;
-const powerOf =
-  (toDbm: (value: number) => number): Convert =>
-  (value) =>
-    Math.abs(value) > LARGEST_DBM ? undefined : levelToPower(levelDbm(toDbm(value)));
 
 /** Peak-to-peak over RMS of a sine: 2 sqrt 2. */
 const sinePeaks = () => 2 * Math.SQRT2;
