@@ -2,6 +2,7 @@ import { useMemo, useReducer } from 'preact/hooks';
 import type { Measurement } from '../sheet/measurement.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { checkSentences } from './check-export.ts';
+import { entriesOf } from './entries-of.ts';
 import { recordSentences } from './measured-words.ts';
 import { pointResult } from './point-result.ts';
 import { summarise } from './result-words.ts';
@@ -77,7 +78,7 @@ export default function Bench() {
         measurement={measurement}
         entries={entries}
         checks={() => checkSentences(entries, measurement, shown)}
-        link={() => sheetAddress(measurement)}
+        link={() => sheetAddress(stale ? entriesOf(measurement) : entries)}
       />
       <ValidityPart {...defence} />
       <HelpPart entries={entries} shown={shown} />

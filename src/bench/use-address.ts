@@ -1,9 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { SheetEntries } from '../sheet/entries.ts';
-import type { Measurement } from '../sheet/measurement.ts';
 import type { BenchAction } from './actions.ts';
 import { decodeEntries, encodeEntries } from './address.ts';
-import { entriesOf } from './entries-of.ts';
 import { demonstrationEntries } from './fresh.ts';
 
 /** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
@@ -24,11 +22,11 @@ export function fragmentOf(entries: SheetEntries): string | undefined {
 }
 
 /**
- * The whole address that opens a measurement, the demonstration's too: what a text carries must open the same when the demonstration
- * has changed. Undefined where an address cannot hold it.
+ * The whole address that opens a sheet as it was typed, with what was agreed and checked; the demonstration's too: what a text
+ * carries must open the same when the demonstration has changed. Undefined where an address cannot hold it.
  */
-export function sheetAddress(measurement: Measurement): string | undefined {
-  const fragment = encodeEntries(entriesOf(measurement));
+export function sheetAddress(entries: SheetEntries): string | undefined {
+  const fragment = encodeEntries(entries);
   return fragment === undefined ? undefined : `${location.href.split('#')[0]}#${fragment}`;
 }
 

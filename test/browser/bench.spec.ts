@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { copyStrings } from '../../src/bench/copy-strings.ts';
 import { awake } from './awake.ts';
 import { expect, test } from './site.ts';
 
@@ -10,7 +11,7 @@ const open = async (page: Page, hash = ''): Promise<void> => {
 /** What the three answers and the verdict say. */
 const answers = (page: Page): Promise<string[]> => page.locator('.answers dt').allInnerTexts();
 const verdict = (page: Page) => page.locator('.verdict-words');
-const readingsOf = (page: Page) => page.getByLabel('Readings', { exact: true });
+const readingsOf = (page: Page) => page.getByLabel('Readings, in dBm');
 const linkNamed = (page: Page, name: string) => page.getByRole('group', { name });
 
 /** Half the width of the band at the foot, in dB, from the first answer. */
@@ -19,7 +20,7 @@ const bandDb = async (page: Page): Promise<number> =>
 
 /** The fragment once it has followed the last change. */
 async function settledFragment(page: Page): Promise<string> {
-  await expect.poll(() => page.evaluate(() => location.hash)).toContain('v=1');
+  await expect.poll(() => page.evaluate(() => location.hash)).toContain('v=2');
   const before = await page.evaluate(() => location.hash);
   await page.waitForTimeout(500); // longer than the rest after which the address follows
   const after = await page.evaluate(() => location.hash);
@@ -54,7 +55,7 @@ test('a measurement typed in gives its level, its watts and its verdict', async 
       '20 dB pad widens it most',
     ]);
   await expect(verdict(page)).toHaveText(/^Can’t tell/);
-  await expect(page.locator('.record')).toContainText('mean −3.10 dBm');
+  await expect(page.locator('.record')).toContainText('mean −3.1 dBm');
 });
 
 test('a handle that is dragged widens the band below it, and the verdict follows', async ({ page }) => {
@@ -78,37 +79,12 @@ test('a handle that is dragged widens the band below it, and the verdict follows
   await expect(page.locator('.band-wide .band-ghost').first()).toBeVisible();
 });
 
-test('links are moved, removed and brought back by the keyboard alone', async ({ page }) => {
-  await open(page);
-  const order = () => page.locator('.link > legend').allInnerTexts();
-  const before = await order();
-  await page.getByRole('button', { name: 'Move up: 20 dB pad' }).focus();
-  await page.keyboard.press('Enter');
-  await expect
-    .poll(order)
-    .toEqual([
-      '1. National standard',
-      '2. Calibration laboratory',
-      '3. The meter that was lent',
-      '4. 20 dB pad',
-      '5. Mismatch',
-      '6. 3 m of thin coax',
-    ]);
-  await expect(page.getByRole('button', { name: 'Move up: 20 dB pad' })).toBeFocused();
-  await page.getByRole('button', { name: 'Move down: 20 dB pad' }).press('Enter');
-  await page.getByRole('button', { name: 'Remove: 20 dB pad' }).press('Enter');
-  await expect(page.locator('.link')).toHaveCount(5);
-  await expect(page.getByRole('button', { name: 'Bring back “20 dB pad”' })).toBeFocused();
-  await page.keyboard.press('Enter');
-  await expect.poll(order).toEqual(before);
-});
-
 test('the result is copied as text, with the address that opens it', async ({ page, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await open(page);
   await readingsOf(page).fill('8 dBm');
   const fragment = await settledFragment(page);
-  await page.getByRole('button', { name: 'Copy the result as text' }).click();
+  await page.getByRole('button', { name: copyStrings.button }).click();
   await expect(page.getByText('Copied.')).toBeVisible();
   const text = await page.evaluate(() => navigator.clipboard.readText());
   expect(text).toContain('28.10 dBm +/-0.69 dB');
@@ -123,8 +99,8 @@ test('where the browser refuses to copy, the text stands there selected', async 
       value: { writeText: () => Promise.reject(new Error('no')) },
     });
   });
-  await page.getByRole('button', { name: 'Copy the result as text' }).click();
-  const area = page.getByLabel('The result as text');
+  await page.getByRole('button', { name: copyStrings.button }).click();
+  const area = page.getByLabel(copyStrings.area);
   await expect(area).toBeFocused();
   const selected = await area.evaluate((node: HTMLTextAreaElement) =>
     node.value.slice(node.selectionStart, node.selectionEnd),
@@ -170,20 +146,11 @@ test('what cannot be used is told at its place, kept as typed over a reload, and
   await expect(linkNamed(page, '5. 20 dB pad').getByLabel('Limits ±')).toBeFocused();
 });
 
-test('a problem in a folded part is unfolded where it is', async ({ page }) => {
-  await open(page);
-  const pad = linkNamed(page, '5. 20 dB pad');
-  await pad.getByText('Kind, source and rating').click();
-  await pad.getByLabel('Rated power').fill('minus one');
-  await page.getByRole('button', { name: '20 dB pad: Rated power' }).click();
-  await expect(pad.getByLabel('Rated power')).toBeFocused();
-});
-
 test('a damaged link is told, and what could be read of it is open', async ({ page }) => {
   await open(page);
   await readingsOf(page).fill('8,5 dBm');
   const fragment = await settledFragment(page);
-  const damaged = fragment.replaceAll('&', '&amp;').replace('#', '%23').replace('v=1', 'xyz=3');
+  const damaged = fragment.replaceAll('&', '&amp;').replace('#', '%23').replace('v=2', 'xyz=3');
   await page.goto('about:blank');
   await open(page, `#${damaged}`);
   await expect(page.locator('.address-told')).toContainText('could not be read in full');
