@@ -43,6 +43,7 @@ export const recordStrings = {
   noReason: 'no reason given',
   logHeading: 'What was agreed, and what was changed',
   checksHeading: 'Validity checks',
+  notMade: 'Not made',
   checksWaiting: 'Validity checks have been made; what they say is being fetched.',
   noChecks: 'None of the validity checks that the method offers has been made.',
 } as const;

@@ -53,13 +53,19 @@ function ChecksOnPaper({ entries, measurement, shown }: DefenceProps) {
   const { module } = useFetched(load, anyCheck(entries));
   if (module === undefined) return <p>{anyCheck(entries) ? strings.checksWaiting : strings.noChecks}</p>;
   const lines = module.checkLines('shown', checkQuestion(entries, measurement, shown));
+  const left = lines.filter(({ status }) => status === 'notMade').map(({ name }) => name);
   return (
     <Lines
-      lines={lines.map(({ check, name, statusText: status, says }) => ({
-        key: check,
-        label: name,
-        text: says === '' ? status : `${status}: ${says}`,
-      }))}
+      lines={[
+        ...lines
+          .filter(({ status }) => status !== 'notMade')
+          .map(({ check, name, statusText, says }) => ({
+            key: check,
+            label: name,
+            text: `${statusText}: ${says}`,
+          })),
+        ...(left.length === 0 ? [] : [{ key: 'left', label: strings.notMade, text: left.join('; ') }]),
+      ]}
     />
   );
 }
