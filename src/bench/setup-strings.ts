@@ -14,7 +14,7 @@ export const setupStrings = {
       name: 'Pads into a power meter or receiver',
       when: 'When an instrument shows a level, and pads bring the transmitter down to what it stands.',
       caution:
-        'The first pad must stand the full power, and the input what is left of it: work out both before you key, also for the day a pad is forgotten.',
+        'The first pad must stand the full power, and the input what is left of it, also on the day a pad is forgotten: “Before you key the transmitter” works out both.',
     },
     oscilloscope: {
       name: 'Oscilloscope across a load',
