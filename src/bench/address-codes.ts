@@ -1,7 +1,7 @@
 import type { ChoiceSpec, TextSpec } from '../address/field-spec.ts';
 
-/** Longest text of a number field that an address carries: what is longer is no number. */
-const LONGEST_NUMBER = 60;
+/** Longest text of a number field that an address carries: what is longer is no number, nor worth keeping. */
+const LONGEST_NUMBER = 200;
 
 /** A text, empty unless told otherwise. */
 export const text = (key: string, label: string, maxLength = LONGEST_NUMBER, byDefault = ''): TextSpec => ({

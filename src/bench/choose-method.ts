@@ -1,3 +1,4 @@
+import type { PowerDelivery } from '#compute';
 import type { LinkEntries, SheetEntries } from '../sheet/entries.ts';
 import type { MethodKind } from '../sheet/method.ts';
 import { usualLinks } from '../sheet/method-links.ts';
@@ -24,5 +25,12 @@ export function chooseMethod(entries: SheetEntries, method: MethodKind): SheetEn
     const clash = taken.some(({ id }) => id === link.id);
     brought.push(clash ? { ...link, id: freeId('link', taken) } : link);
   }
-  return { ...entries, method, links: kept.toSpliced(above, 0, ...brought) };
+  const delivery = deliveryBy(method, entries);
+  return { ...entries, method, delivery, links: kept.toSpliced(above, 0, ...brought) };
+}
+
+/** A meter in the line shows what goes forward and what is left of it, the others what an ideal load would take; a choice stays. */
+function deliveryBy(method: MethodKind, { method: before, delivery }: SheetEntries): PowerDelivery {
+  if (method === 'inLine') return delivery === 'intoIdeal' ? 'net' : delivery;
+  return before === 'inLine' && delivery === 'net' ? 'intoIdeal' : delivery;
 }

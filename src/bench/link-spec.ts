@@ -15,7 +15,8 @@ export const LINK_SPECS = {
   count: { kind: 'number', min: 2, max: 1e6, decimals: 0, whole: true },
   top: { kind: 'number', min: 0, max: 1, decimals: 0 },
   rated: { kind: 'power', min: 0.001, max: 100_000, decimals: 3 },
-  reliability: { kind: 'percent', min: 1, max: 100, decimals: 0 },
+  // 70 % leaves one degree of freedom (GUM G.4.2), the fewest that a statement may bring
+  reliability: { kind: 'percent', min: 1, max: 70, decimals: 0 },
   sourceSwr: { kind: 'number', min: 1, max: 100, decimals: 0 },
   loadSwr: { kind: 'number', min: 1, max: 100, decimals: 0 },
   ofReading: share,

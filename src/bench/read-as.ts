@@ -45,7 +45,7 @@ export function limitsAs(point: PointEntries): string | undefined {
     ? [number('tolerance'), number('tolerance')]
     : [number('above'), number('below')];
   if (nominal === undefined || above === undefined || below === undefined) return undefined;
-  const [lower, upper] = [nominal - below, nominal + above];
+  const [lower, upper] = [nominal - Math.abs(below), nominal + above];
   if (lower > upper) return undefined;
   return strings.limitsAre({
     lower: shownLevel(lower),

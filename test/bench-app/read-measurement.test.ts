@@ -393,6 +393,7 @@ describe('a link', () => {
     [{ form: 'swr', sourceSwr: '0.9', loadSwr: '1.2' }, 'pad.sourceSwr'],
     [{ form: 'swr', sourceSwr: '1.5', loadSwr: '' }, 'pad.loadSwr'],
     [{ reliability: '0' }, 'pad.reliability'],
+    [{ reliability: '71' }, 'pad.reliability'],
     [{ form: 'readings', amount: '0.1', count: '5', reliability: '25' }, 'pad.reliability'],
     [{ form: 'standard', amount: '0.1', freedom: '9', reliability: '25' }, 'pad.reliability'],
   ] as const)('tells what is wrong with %j at its field', (change, path) => {

@@ -192,6 +192,8 @@ describe('another method', () => {
     expect(pointOf(state, 'point1')?.readings).toBe('7.5');
     const back = on(state, { type: 'chooseMethod', method: 'padsIntoMeter' });
     expect(back.entries.points).toEqual(state.entries.points);
+    expect(state.entries.delivery).toBe('net'); // what a meter in the line shows
+    expect(back.entries.delivery).toBe('intoIdeal');
     expect(on(state, undo).entries.method).toBe('padsIntoMeter');
     expect(bench({ type: 'chooseMethod', method: 'padsIntoMeter' }).past).toEqual([]);
   });
