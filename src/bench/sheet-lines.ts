@@ -52,7 +52,7 @@ function linkParts(link: StatedLink): readonly Part[] {
     { foreign: label },
     ' ',
     ...(lossDb === 0 ? [] : [(style: Style) => dbText(style, { db: lossDb, decimals }), ', ']),
-    (style) => statedText(style, link),
+    { sentence: (style: Style) => statedText(style, link) },
     ` (${assumed ? strings.assumed : sourceWords[source]}`,
     ...(reliability === undefined
       ? []
@@ -71,5 +71,7 @@ function linkParts(link: StatedLink): readonly Part[] {
 /** Who, when and with what, then what was agreed and changed: a line each. */
 export const recordLinesOf = (entries: SheetEntries): readonly Line[] =>
   recordLines('unicode', entries).map(({ key, label, text }) =>
-    line(RECORD_KEYS.some((note) => note === key) ? 'notes' : 'agreed', { foreign: `${label}: ${text}` }),
+    line(RECORD_KEYS.some((note) => note === key) ? 'notes' : 'agreed', {
+      foreign: `${label}: ${unstopped(text)}`,
+    }),
   );
