@@ -1,3 +1,4 @@
+import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { checkStrings } from '../../src/bench/check-strings.ts';
 import { helpPartStrings } from '../../src/bench/help-part-strings.ts';
@@ -216,4 +217,22 @@ test.describe('the simulation', () => {
     await release(page);
     await expect(tried.getByRole('table')).toHaveCount(0);
   });
+});
+
+test('what is unfolded passes the rules of accessibility and fits a telephone', async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  await open(page);
+  const validity = await unfold(page, validityStrings);
+  await field(validity, 'off').fill('hardly any');
+  await field(validity, 'reconnections').fill('7\n8');
+  const help = await unfold(page, helpPartStrings);
+  await expect(help.locator('.cheapest')).toContainText('The verdict is there already');
+  const tried = await unfold(page, simulationPartStrings);
+  await press(tried, simulationStrings.start);
+  await expect(tried.getByRole('row')).toHaveCount(4, { timeout: 30_000 });
+  const { violations } = await new AxeBuilder({ page }).include('.defence').include('.record-part').analyze();
+  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual(
+    [],
+  );
+  expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
 });
