@@ -5,6 +5,7 @@ import { quantityText } from '../text/quantity-text.ts';
 import { kindOf } from '../text/read/kind.ts';
 import type { UnitName } from '../text/units.ts';
 import { columnValues } from './column-values.ts';
+import { outlierIn } from './outlier-words.ts';
 import { columnSpec } from './point-spec.ts';
 import { pointStrings as strings } from './point-strings.ts';
 import { readAs } from './read-as.ts';
@@ -17,6 +18,13 @@ export interface TypedColumn {
   readonly method: MethodKind;
   readonly column: ColumnName;
   readonly text: string;
+}
+
+/** The sentence on the reading of a column that stands too far off, if one does. */
+export function columnOutlier({ method, column, text }: TypedColumn): string | undefined {
+  const spec = columnSpec(method, column);
+  const { values, problem } = columnValues(text, spec);
+  return problem === undefined ? outlierIn('shown', { values, unit: kindOf(spec.kind).base }) : undefined;
 }
 
 /**

@@ -18,7 +18,11 @@ export function outlierWords(style: Style, sheet: Sheet): readonly string[] {
   });
 }
 
-function outlierIn(style: Style, { values, unit }: ReadColumn): string | undefined {
+/** The same of one column; undefined where no reading stands off. */
+export function outlierIn(
+  style: Style,
+  { values, unit }: Pick<ReadColumn, 'values' | 'unit'>,
+): string | undefined {
   if (values.length < LEAST_READINGS) return undefined;
   const suspect = suspectOf({ values });
   if (!suspect?.suspicious) return undefined;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { columnSummary } from '../../src/bench/column-summary.ts';
+import { columnOutlier, columnSummary } from '../../src/bench/column-summary.ts';
 import { COLUMNS, METHODS } from '../../src/sheet/method.ts';
 
 /** Spaces of every kind as ordinary ones. */
@@ -49,5 +49,22 @@ describe('what is said under a column of readings', () => {
   it('is a summary and no list for ten thousand readings', () => {
     const text = Array.from({ length: 10_000 }, (_, index) => (7 + (index % 2) / 10).toFixed(1)).join('\n');
     expect(levels(text)).toBe('10000 readings, mean 7.050 dBm, scatter s = 0.050 dB');
+  });
+});
+
+describe('the reading that stands off', () => {
+  const outlier = (text: string) => columnOutlier({ method: 'oscilloscope', column: 'readings', text });
+
+  it('is pointed at with its place in the column', () => {
+    // by hand: mean 14.186, s 0.3625, so 15 stands 2.25 s off; more than 2.02 is too far for seven (NIST e-Handbook, 1.3.5.17.1)
+    const sentence = plain(outlier('14.0\n14.1\n14.0\n14.1\n14.0\n14.1\n15'));
+    expect(sentence).toContain('15 Vpp');
+    expect(sentence).toContain('2.25');
+    expect(sentence).toContain('2.02');
+  });
+
+  it('is none where all stand together, where there are too few, or where a line is no reading', () => {
+    for (const text of ['', '14', '14\n15', '14.0\n14.1\n14.2\n14.1', '14\n14.1\n14\n14.1\nabc\n14\n19'])
+      expect(outlier(text), text).toBeUndefined();
   });
 });

@@ -105,6 +105,9 @@ test('a pasted column is counted, and the reading that stands off is pointed at'
   await expect(page.locator('.outlier')).toHaveCount(0);
   await paste('7,0\n7,1\n7,0\n7,1\n7,0\n7,1\n8,6\n');
   await expect(page.locator('.outlier')).toContainText('8.6');
+  // also while something else cannot be used
+  await page.getByLabel('Nominal level').fill('');
+  await expect(page.locator('.outlier')).toContainText('8.6');
   await paste('7,0\nabc\n7,2');
   await expect(readings(page)).toHaveAccessibleDescription(/Line 2/);
 });

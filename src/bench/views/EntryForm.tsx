@@ -1,6 +1,5 @@
 import { useMemo } from 'preact/hooks';
 import type { BenchAction } from '../actions.ts';
-import { outlierWords } from '../outlier-words.ts';
 import type { PointResult } from '../point-result.ts';
 import type { BenchState } from '../state.types.ts';
 import { strings } from '../strings.ts';
@@ -11,7 +10,7 @@ import { MeasuredPart } from './MeasuredPart.tsx';
 import { PointsPart } from './PointsPart.tsx';
 import { RunningLine } from './RunningLine.tsx';
 import { useFocusAfter } from './use-focus-after.ts';
-import { useSameProblems, useSameTexts, useUnchanged } from './use-unchanged.ts';
+import { useSameProblems, useUnchanged } from './use-unchanged.ts';
 import { useUndoKeys } from './use-undo-keys.ts';
 
 interface EntryFormProps {
@@ -39,8 +38,6 @@ export function EntryForm({ state, result, send }: EntryFormProps) {
   const agreed = useUnchanged(entries, OF_LINKS);
   const { links, method } = entries;
   const point = entries.points.find(({ id }) => id === state.point) ?? entries.points[0];
-  const settled = problems.length === 0 && result.point.id === point?.id;
-  const outliers = useSameTexts(settled ? outlierWords('shown', result.sheet) : []);
   const head = useMemo(
     () => (
       <>
@@ -52,11 +49,8 @@ export function EntryForm({ state, result, send }: EntryFormProps) {
     [own, problems, act],
   );
   const points = useMemo(
-    () =>
-      point && (
-        <PointsPart entries={agreed} problems={problems} send={act} point={point} outliers={outliers} />
-      ),
-    [agreed, problems, act, point, outliers],
+    () => point && <PointsPart entries={agreed} problems={problems} send={act} point={point} />,
+    [agreed, problems, act, point],
   );
   const chain = useMemo(
     () => <LinksPart links={links} method={method} problems={problems} send={act} />,

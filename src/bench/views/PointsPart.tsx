@@ -10,13 +10,8 @@ import { RulePart } from './RulePart.tsx';
 import { SheetField } from './SheetField.tsx';
 import { SpecificationFields } from './SpecificationFields.tsx';
 
-interface PointsPartProps extends PointProps {
-  /** Sentences on readings that stand too far off. */
-  readonly outliers: readonly string[];
-}
-
 /** The points: which one is edited, what is demanded there, by which rule, and what was read. */
-export function PointsPart({ outliers, ...props }: PointsPartProps) {
+export function PointsPart(props: PointProps) {
   const { entries, point, problems } = props;
   return (
     <fieldset class="bench-part">
@@ -39,11 +34,6 @@ export function PointsPart({ outliers, ...props }: PointsPartProps) {
       <RulePart {...props} />
       <h3 class="bench-sub">{strings.point.readingsOf}</h3>
       <ReadingsFields {...props} />
-      {outliers.map((sentence) => (
-        <p key={sentence} class="outlier measure">
-          {sentence}
-        </p>
-      ))}
       <Folded summary={strings.point.earlier} faulty={faultyAt(problems, ['scatter', 'repeats'])}>
         <p class="field-help measure">{strings.point.earlierHelp}</p>
         <div class="fields">

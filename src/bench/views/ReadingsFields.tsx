@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { COLUMNS_OF, type ColumnName, type MethodKind } from '../../sheet/method.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
-import { columnSummary } from '../column-summary.ts';
+import { columnOutlier, columnSummary, type TypedColumn } from '../column-summary.ts';
 import { columnTexts } from '../column-texts.ts';
 import { controlId, pointPath } from '../keys.ts';
 import { strings } from '../strings.ts';
@@ -19,13 +19,28 @@ export function ReadingsFields(props: PointProps) {
   const { point, entries } = props;
   const pasted = columnTexts(point, entries.method);
   const understood = new Map(pasted.clear ? pasted.texts : []);
+  const columns = COLUMNS_OF[entries.method].map((column) => ({
+    column,
+    understood: understood.get(column) ?? '',
+  }));
   return (
-    <div class="fields">
-      {COLUMNS_OF[entries.method].map((column) => (
-        <ColumnField key={column} {...props} column={column} understood={understood.get(column) ?? ''} />
+    <>
+      <div class="fields">
+        {columns.map((one) => (
+          <ColumnField key={one.column} {...props} {...one} />
+        ))}
+      </div>
+      {columns.map(({ column, understood: text }) => (
+        <Outlier key={column} method={entries.method} column={column} text={text} />
       ))}
-    </div>
+    </>
   );
+}
+
+/** The reading of a column that stands off: pointed at, never taken out. */
+function Outlier({ method, column, text }: TypedColumn) {
+  const sentence = useMemo(() => columnOutlier({ method, column, text }), [method, column, text]);
+  return sentence === undefined ? null : <p class="outlier measure">{sentence}</p>;
 }
 
 interface ColumnFieldProps extends PointProps {

@@ -31,10 +31,3 @@ export const useUnchanged = (entries: SheetEntries, aside: readonly (keyof Sheet
 /** The problems of an earlier drawing as long as they are the same. */
 export const useSameProblems = (problems: readonly EntryProblem[]): readonly EntryProblem[] =>
   useKept(problems, areSameProblems);
-
-/** A list of texts of an earlier drawing as long as they are the same. */
-export const useSameTexts = (texts: readonly string[]): readonly string[] =>
-  useKept(
-    texts,
-    (one, other) => one.length === other.length && one.every((text, index) => text === other[index]),
-  );
