@@ -8,6 +8,7 @@ import { controlId } from '../../src/bench/keys.ts';
 import { pointResult } from '../../src/bench/point-result.ts';
 import { recordStrings } from '../../src/bench/record-strings.ts';
 import { validityStrings } from '../../src/bench/validity-strings.ts';
+import { BetterField } from '../../src/bench/views/BetterField.tsx';
 import { ChecksCaution } from '../../src/bench/views/ChecksCaution.tsx';
 import { HelpFound } from '../../src/bench/views/HelpFound.tsx';
 import { HelpPart } from '../../src/bench/views/HelpPart.tsx';
@@ -18,6 +19,8 @@ import { ValidityChecks } from '../../src/bench/views/ValidityChecks.tsx';
 import { type DefenceProps, ValidityPart } from '../../src/bench/views/ValidityPart.tsx';
 import { blankSheet } from '../../src/sheet/blank-sheet.ts';
 import { CHECK_KEYS, type CheckKey } from '../../src/sheet/check-keys.ts';
+import { ENTRY_FORMS } from '../../src/sheet/entries.ts';
+import { blankLink } from '../../src/sheet/link-entries.ts';
 import { METHODS, type MethodKind } from '../../src/sheet/method.ts';
 import { checkQuestion } from './check-question.ts';
 
@@ -97,6 +100,16 @@ describe('the parts that defend a result', () => {
     expect(html).toMatch(/id="field-check-off-problem"/);
     expect(html).toContain('aria-invalid="true"');
     expect(html).toContain(checkStrings.faulty);
+  });
+
+  it('ask for a better part in the link itself, whatever its form, and say what is wrong with it there', () => {
+    for (const form of ENTRY_FORMS) {
+      const field = (better: string): string =>
+        render(<BetterField link={{ ...blankLink('pad'), form, better }} send={() => undefined} />);
+      expect(field('0,3')).not.toContain('aria-invalid');
+      expect(field('')).not.toContain('aria-invalid');
+      expect(field('good')).toMatch(/aria-invalid="true".*id="field-pad-better-problem"/s);
+    }
   });
 
   it('rest folded at first, their insides not drawn', () => {

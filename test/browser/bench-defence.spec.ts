@@ -157,6 +157,9 @@ test.describe('what would help', () => {
     await expect(help.getByRole('columnheader', { name: helpStrings.replaced })).toBeVisible();
     await pad.getByLabel(linkStrings.labels.better).fill('good');
     await expect(help.getByText(helpStrings.unusable)).toBeVisible();
+    await expect(pad.getByLabel(linkStrings.labels.better)).toHaveAttribute('aria-invalid', 'true');
+    // the result does not wait for it
+    await expect(page.locator('.bench-problems')).toHaveCount(0);
   });
 
   test('rests while it is folded', async ({ page }) => {

@@ -6,6 +6,7 @@ import { controlId, linkPath } from '../keys.ts';
 import { FORM_KEYS, hasUnit } from '../link-spec.ts';
 import { LONGEST_LABEL, PERCENT_OF, SOURCES } from '../spec.ts';
 import { strings } from '../strings.ts';
+import { BetterField, betterProblem } from './BetterField.tsx';
 import { faultyAt } from './context.ts';
 import { editLink, LinkField, type LinkProps } from './LinkField.tsx';
 
@@ -13,15 +14,13 @@ import { editLink, LinkField, type LinkProps } from './LinkField.tsx';
 export const CAUSES_ID = 'bench-causes';
 
 const DIRECTIONS = ['with', 'against'] as const;
-const INSIDE = ['freedom', 'rated', 'cause', 'reliability', 'better', 'percentOf'] as const;
+const INSIDE = ['freedom', 'rated', 'cause', 'reliability', 'percentOf'] as const;
 
 /** What is less often changed of a link, folded away. It unfolds where something in it cannot be used. */
 export function LinkMore(props: LinkProps & { name: string }) {
   const { link, problems, name } = props;
-  const faulty = faultyAt(
-    problems,
-    INSIDE.map((key) => linkPath(link.id, key)),
-  );
+  const inside = INSIDE.map((key) => linkPath(link.id, key));
+  const faulty = faultyAt(problems, inside) || betterProblem(link) !== undefined;
   return (
     <Folded class="link-more" summary={strings.link.more} of={strings.link.of(name)} faulty={faulty}>
       <div class="fields">
@@ -33,9 +32,7 @@ export function LinkMore(props: LinkProps & { name: string }) {
         {link.source === 'judged' && <LinkField {...props} name="reliability" inputMode="decimal" />}
         <LinkField {...props} name="cause" maxLength={LONGEST_LABEL} list={CAUSES_ID} />
         {link.cause.trim() !== '' && <LinkDirection {...props} />}
-        {FORM_KEYS[link.form].includes('amount') && (
-          <LinkField {...props} name="better" inputMode="decimal" />
-        )}
+        <BetterField {...props} />
       </div>
     </Folded>
   );
