@@ -8,7 +8,7 @@ import { pointResult } from './point-result.ts';
 import { summarise } from './result-words.ts';
 import { demonstration, reduceBench, shownPoint } from './state.ts';
 import { strings } from './strings.ts';
-import { fragmentOf, sheetAddress, useBenchAddress } from './use-address.ts';
+import { sheetAddress, useBenchAddress } from './use-address.ts';
 import { useResults } from './use-results.ts';
 import { AddressPart } from './views/AddressPart.tsx';
 import { AllPointsPart } from './views/AllPointsPart.tsx';
@@ -38,7 +38,7 @@ function useChainOf(measurement: Measurement | undefined, point: string) {
  */
 export default function Bench() {
   const [state, send] = useReducer(reduceBench, undefined, demonstration);
-  useBenchAddress(state.entries, send);
+  const tooLong = useBenchAddress(state.entries, send);
   const { measurement, entries, problems } = state;
   const point = shownPoint(state);
   const { shown, all, settled } = useResults(measurement, point);
@@ -50,7 +50,7 @@ export default function Bench() {
   const { title } = shown.sheet;
   return (
     <div class="bench">
-      <AddressPart problems={state.addressProblems} tooLong={fragmentOf(entries) === undefined} />
+      <AddressPart problems={state.addressProblems} tooLong={tooLong} />
       <section class="bench-result" aria-labelledby="result">
         <h2 id="result">{title}</h2>
         <p class="record">{recordSentences('shown', shown).join(' ')}</p>

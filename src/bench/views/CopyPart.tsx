@@ -12,7 +12,7 @@ export interface CopyPartProps {
   /** What the validity checks say, a sentence each, asked for when the text is made. */
   readonly checks: () => readonly string[] | Promise<readonly string[]>;
   /** Address that opens the same sheet; undefined where it would be too long. */
-  readonly link: () => string | undefined;
+  readonly link: () => Promise<string | undefined>;
 }
 
 /** Copies the record as text; where the browser refuses, the text stands there selected. The text is made on request. */
@@ -26,7 +26,7 @@ export function CopyPart({ measurement, entries, checks, link }: CopyPartProps) 
   useEffect(forget, [measurement, entries]);
   const onCopy = async (): Promise<void> => {
     const { recordAsText } = await import('../plain-text.ts');
-    await copy(recordAsText({ measurement, entries, checks: await checks(), link: link() }));
+    await copy(recordAsText({ measurement, entries, checks: await checks(), link: await link() }));
   };
   return (
     <section class="needs-script" aria-labelledby="copy">
