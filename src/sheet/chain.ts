@@ -1,6 +1,7 @@
 import { type BandResult, propagatePrefixes, type Result, type SumModel } from '#compute';
+import { meterModel } from './meter-model.ts';
+import { READINGS_ID } from './meter-scatter.ts';
 import type { Link, Sheet } from './sheet.ts';
-import { READINGS_ID, toModel } from './to-model.ts';
 
 /** Coverage factor of the expanded uncertainty for a bell, the convention of calibration certificates. */
 export const COVERAGE_FACTOR = 2;
@@ -37,11 +38,11 @@ export type Cumulative = BandResult & { readonly whole?: Result['whole'] };
 export type BandChain = Chain<Cumulative>;
 
 /**
- * The chain of a sheet with worst case and propagation. Cumulative results are centred where the estimate stands after each
+ * The chain of a prepared sheet (pads and cable into a meter) with worst case and propagation. Cumulative results are centred where the estimate stands after each
  * rung; without any input the result is the bare reading, exact.
  */
 export function bandChainOf(sheet: Sheet): Chain<BandResult> {
-  const model = toModel(sheet);
+  const model = meterModel(sheet);
   return chainFrom({
     sheet,
     model,

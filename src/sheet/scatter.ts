@@ -1,9 +1,9 @@
 import { type Influence, mean, netPower, powerW, type Statement, standardDeviation } from '#compute';
+import { READINGS_ID, repeatabilityOf } from './meter-scatter.ts';
 import type { ColumnName, LinkUnit, MethodReading } from './method.ts';
 import type { Sheet } from './sheet.ts';
 
-/** Id of the input that stands for the scatter of the main readings; of another column `readings.` and its name. */
-export const READINGS_ID = 'readings';
+export { READINGS_ID };
 
 /** Id of the input that stands for the scatter of a column. */
 export const scatterId = (column: ColumnName): string =>
@@ -52,18 +52,6 @@ export function scatterOf(sheet: Sheet): Influence<LinkUnit>[] {
     return [{ id: scatterId(column), statement, unit: 'dB' }];
   });
   return reading.columns.readings.length === 1 ? [...repeatabilityOf(sheet), ...own] : own;
-}
-
-function repeatabilityOf({ repeatability }: Sheet): Influence<LinkUnit>[] {
-  if (repeatability === undefined) return [];
-  const { standardDeviationDb: standardUncertainty, degreesOfFreedom } = repeatability;
-  return [
-    {
-      id: READINGS_ID,
-      statement: { form: 'standard', standardUncertainty, degreesOfFreedom },
-      unit: 'dB',
-    },
-  ];
 }
 
 /** A sheet without a method is one by pads into a meter. */

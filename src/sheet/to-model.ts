@@ -19,6 +19,7 @@ import {
   type SumModel,
   voltsPeakToPeak,
 } from '#compute';
+import { influenceOf, inUnits } from './influence-of.ts';
 import { keyingDb } from './keying.ts';
 import { type LinkUnit, type MethodReading, shownBy, UNITS_OF } from './method.ts';
 import { asMeter, READINGS_ID, scatterOf } from './scatter.ts';
@@ -59,41 +60,6 @@ export function toModel(sheet: Sheet): SumModel {
   if (!outcome.inRange)
     throw rangeError({ where: 'toModel', wish: 'method must be in range', got: outcome.reason.code });
   return outcome.model;
-}
-
-const influenceOf = ({
-  id,
-  statement,
-  unit,
-  percentOf,
-  cause,
-  sensitivity,
-  reliability,
-}: Link): Influence<LinkUnit> => ({
-  id,
-  statement,
-  unit,
-  percentOf,
-  ...(cause !== undefined && { cause }),
-  ...(sensitivity !== undefined && { sensitivity }),
-  ...(reliability !== undefined && { reliability }),
-});
-
-/** The influences in units that the method understands. @throws RangeError for another. */
-function inUnits<Unit extends LinkUnit>(
-  influences: readonly Influence<LinkUnit>[],
-  units: readonly Unit[],
-): Influence<Unit>[] {
-  return influences.map((influence) => {
-    const unit = units.find((candidate) => candidate === influence.unit);
-    if (unit === undefined)
-      throw rangeError({
-        where: 'outcomeOf',
-        wish: `unit must be one of ${units.join(', ')}`,
-        got: influence.unit,
-      });
-    return { ...influence, unit };
-  });
 }
 
 function outcomeBy(
