@@ -10,8 +10,8 @@ import { concerning } from './caution-words.ts';
 import { inputLabel } from './input-labels.ts';
 import { measurandText } from './measured-words.ts';
 import { pointLines } from './point-lines.ts';
+import { pointLabel } from './point-order.ts';
 import { type PointResult, pointResult } from './point-result.ts';
-import { pointLabel } from './points-words.ts';
 import { chainLines, methodLine, recordLinesOf, unstopped } from './sheet-lines.ts';
 import { textStrings as strings } from './text-strings.ts';
 

@@ -1,23 +1,15 @@
 import type { ChartPoint } from '../figures/points-chart.types.ts';
-import type { Point } from '../sheet/measurement.ts';
 import { outOfRangeText } from '../text/out-of-range-text.ts';
-import { decimalsFor, fewestDecimals } from '../text/place.ts';
+import { decimalsFor } from '../text/place.ts';
 import { coverageText, shareText } from '../text/probability-text.ts';
-import { levelText, quantityText } from '../text/quantity-text.ts';
+import { levelText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
 import { verdictLabel } from '../text/words.ts';
+import { isByFrequency, type PointWithResult } from './point-order.ts';
 import type { NumberedPoint, PointResult } from './point-result.ts';
 import { pointsStrings as strings } from './points-strings.ts';
 import { halfWidthText, wattsIntervalText } from './result-words.ts';
 import { conformityText, shownWords } from './verdict-words.ts';
-
-/** A point with its result, as far as that is worked out. */
-export interface PointWithResult {
-  readonly point: Point;
-  /** The reader's own name of it, its frequency, or its place in the sheet. */
-  readonly label: string;
-  readonly result: PointResult | undefined;
-}
 
 /** A row of the table over points, as text. */
 export type PointLine =
@@ -35,43 +27,10 @@ export interface PointCells {
   readonly dominant: string;
 }
 
-/** Nobody states a frequency in megahertz to more decimals than this: that is one hertz. */
-const FREQUENCY_DECIMALS = 6;
 /** Decimals of a level that has no uncertainty of its own, and most that any has. */
 const LEVEL_DECIMALS = { exact: 2, most: 4 } as const;
 /** k is 2 for a bell; what differs by less comes from rounding. */
 const USUAL_FACTOR = { k: 2, within: 0.005 } as const;
-
-/** How a point is called: by its own label, else its frequency, else its place in the sheet. */
-export function pointLabel(style: Style, { label, frequencyHz }: Point, position: number): string {
-  if (label.trim() !== '') return label;
-  if (frequencyHz === undefined) return strings.unnamed(position + 1);
-  const megahertz = frequencyHz / 1e6;
-  return quantityText(style, {
-    value: megahertz,
-    decimals: fewestDecimals(megahertz, FREQUENCY_DECIMALS),
-    unit: 'MHz',
-  });
-}
-
-/** Points with their results, by frequency where each has one, else as they stand in the sheet. */
-export function pointsInOrder(
-  style: Style,
-  points: readonly Point[],
-  results: readonly (PointResult | undefined)[],
-): readonly PointWithResult[] {
-  const named = points.map((point, index) => ({
-    point,
-    label: pointLabel(style, point, index),
-    result: results[index],
-  }));
-  return isByFrequency(points)
-    ? named.toSorted((a, b) => (a.point.frequencyHz ?? 0) - (b.point.frequencyHz ?? 0))
-    : named;
-}
-
-const isByFrequency = (points: readonly Point[]): boolean =>
-  points.every(({ frequencyHz }) => frequencyHz !== undefined);
 
 /** One row a point. */
 export const pointLines = (style: Style, points: readonly PointWithResult[]): readonly PointLine[] =>

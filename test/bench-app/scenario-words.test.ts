@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { budgetLines } from '../../src/bench/budget.ts';
 import { cautionWords } from '../../src/bench/caution-words.ts';
+import { pointsInOrder } from '../../src/bench/point-order.ts';
 import { type NumberedPoint, type PointResult, pointResult } from '../../src/bench/point-result.ts';
-import { pointLines, pointsInOrder, pointsSummary } from '../../src/bench/points-words.ts';
+import { pointLines, pointsSummary } from '../../src/bench/points-words.ts';
 import { readMeasurement } from '../../src/bench/read-measurement.ts';
 import { aloneWords, summarise } from '../../src/bench/result-words.ts';
 import { statedForms } from '../../src/bench/stated-words.ts';

@@ -1,91 +1,37 @@
-import { PointsChart } from '../../figures/PointsChart.tsx';
 import type { Point } from '../../sheet/measurement.ts';
+import { partStrings } from '../part-strings.ts';
 import type { PointResult } from '../point-result.ts';
 import { pointsStrings as strings } from '../points-strings.ts';
-import {
-  chartPoints,
-  coverageNote,
-  type PointCells,
-  type PointLine,
-  pointLines,
-  pointsInOrder,
-  pointsSummary,
-} from '../points-words.ts';
-import { shownWords } from '../verdict-words.ts';
+import { useFetched } from './use-fetched.ts';
 
-const FRAMES = ['wide', 'narrow'] as const;
-const COLUMNS = [
-  'estimate',
-  'expanded',
-  'watts',
-  'verdict',
-  'probability',
-  'dominant',
-] as const satisfies readonly (keyof PointCells)[];
+const loadPoints = () => import('./AllPoints.tsx');
 
-/** The result over several points as a chart and a table; with one point there is nothing to compare. */
-export function AllPointsPart({
-  points,
-  all,
-}: {
-  points: readonly Point[];
-  all: readonly (PointResult | undefined)[];
-}) {
-  if (points.length < 2) return null;
-  const ordered = pointsInOrder('shown', points, all);
-  const summary = pointsSummary(ordered);
-  const note = coverageNote('shown', ordered);
+interface AllPointsPartProps {
+  readonly points: readonly Point[];
+  /** One a point, undefined where it is still being worked out. */
+  readonly all: readonly (PointResult | undefined)[];
+}
+
+/** The result over several points, fetched with the second of them: with one point there is nothing to compare. */
+export function AllPointsPart({ points, all }: AllPointsPartProps) {
+  const areSeveral = points.length > 1;
+  const { module, failed, again } = useFetched(loadPoints, areSeveral);
+  if (!areSeveral) return null;
   return (
     <section aria-labelledby="all-points">
       <h2 id="all-points">{strings.heading}</h2>
-      <p class="measure">{summary}</p>
-      <div class="figure-place">
-        {FRAMES.map((frame) => (
-          <PointsChart
-            key={frame}
-            frame={frame}
-            points={chartPoints(ordered)}
-            name={strings.chartName}
-            description={strings.chartDescription(summary)}
-          />
-        ))}
-      </div>
-      <section class="scroll" aria-label={strings.region} tabIndex={0}>
-        <table class="points">
-          <caption>{strings.caption}</caption>
-          <thead>
-            <tr>
-              <th scope="col">{strings.point}</th>
-              {COLUMNS.map((name) => (
-                <th key={name} scope="col">
-                  {strings[name]}
-                </th>
-              ))}
-            </tr>
-          </thead>
-          <tbody>
-            {pointLines('shown', ordered).map((line) => (
-              <Row key={line.id} line={line} />
-            ))}
-          </tbody>
-        </table>
-      </section>
-      {note && <p class="small">{note}</p>}
-    </section>
-  );
-}
-
-function Row({ line }: { line: PointLine }) {
-  return (
-    <tr>
-      <th scope="row">{line.label}</th>
-      {line.state === 'numbered' ? (
-        COLUMNS.map((name) => <td key={name}>{line[name]}</td>)
+      {module ? (
+        <module.AllPoints points={points} all={all} />
       ) : (
-        <td colSpan={COLUMNS.length}>
-          {line.state === 'pending' ? strings.pending : shownWords(line.reason)}
-        </td>
+        <p role="status">
+          {failed ? partStrings.failed : partStrings.fetching}
+          {failed && (
+            <button type="button" onClick={again}>
+              {partStrings.again}
+            </button>
+          )}
+        </p>
       )}
-    </tr>
+    </section>
   );
 }

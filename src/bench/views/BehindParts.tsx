@@ -1,5 +1,5 @@
+import { pointsInOrder } from '../point-order.ts';
 import type { PointResult } from '../point-result.ts';
-import { pointsInOrder } from '../points-words.ts';
 import { BudgetPart } from './BudgetPart.tsx';
 import { CautionsPart } from './CautionsPart.tsx';
 import { CopyPart, type CopyPartProps } from './CopyPart.tsx';
