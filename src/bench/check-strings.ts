@@ -60,7 +60,7 @@ export const checkStrings = {
       reconnection: connectors,
       drift,
       harmonics:
-        'The detectors of an in-line meter are diodes and follow the crest, and its coupler favours the harmonics.',
+        'The detectors of an in-line meter are diodes and follow the crest, and its coupler may favour the harmonics.',
     },
     dcSubstitution: {
       steady: 'Heat takes its time: read too early, the rise belongs to no power at all.',
@@ -152,7 +152,7 @@ export const checkStrings = {
   /** What to do about a check that failed. */
   remedy: {
     step: 'Read with the pad left in, or find what is overloaded.',
-    floor: 'Take pads out, shield, or measure at a higher level.',
+    floor: 'Shield, find what leaks in, or read at a higher level, but never beyond what the input stands.',
     reconnection: 'Count this scatter as a link of its own, or mend the connector.',
     drift: 'Wait until it is over, or count half of it to either side as a link.',
     steady: 'Wait longer, and read again.',
