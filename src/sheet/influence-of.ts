@@ -2,6 +2,9 @@ import type { Influence } from '#compute';
 import type { LinkUnit } from './method.ts';
 import type { Link } from './sheet.ts';
 
+/** Units in which a link of pads and cable into a meter may be stated; the first is what a new link starts with. */
+export const METER_UNITS = ['dB', 'percentOfPower', 'percentOfVolts'] as const satisfies readonly LinkUnit[];
+
 /** What a link brings to the sums: what is stated of it, without its loss. */
 export const influenceOf = ({
   id,

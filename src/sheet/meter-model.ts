@@ -1,7 +1,6 @@
 import { gainDb, levelDbm, mean, padsIntoMeter, rangeError, type SumModel } from '#compute';
-import { influenceOf, inUnits } from './influence-of.ts';
+import { influenceOf, inUnits, METER_UNITS } from './influence-of.ts';
 import { meterScatterOf } from './meter-scatter.ts';
-import { UNITS_OF } from './method.ts';
 import type { Sheet } from './sheet.ts';
 
 /** Whether a sheet needs more than `meterModel` knows: another method, keying, the exact shape of a mismatch. */
@@ -24,7 +23,7 @@ export function meterModel(sheet: Sheet): SumModel {
     reading: levelDbm(mean(sheet.readings)),
     corrections: [],
     gains: [gainDb(0)],
-    influences: inUnits([...sheet.links.map(influenceOf), ...meterScatterOf(sheet)], UNITS_OF.padsIntoMeter),
+    influences: inUnits([...sheet.links.map(influenceOf), ...meterScatterOf(sheet)], METER_UNITS),
   });
   if (!outcome.inRange || outcome.model.kind !== 'sum')
     throw rangeError({ where: 'meterModel', wish: 'pads into a meter must give a sum', got: sheet.title });

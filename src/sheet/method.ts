@@ -1,4 +1,5 @@
 import type { LevelDbm, MethodUnit, Ohms, PowerW, VoltsPeak } from '#compute';
+import { METER_UNITS } from './influence-of.ts';
 
 /** The five ways from a socket to a power. */
 export const METHODS = ['padsIntoMeter', 'oscilloscope', 'peakDetector', 'inLine', 'dcSubstitution'] as const;
@@ -9,7 +10,7 @@ export type LinkUnit = MethodUnit;
 
 /** Units in which a link may be stated, by method; the first is what a new link starts with. */
 export const UNITS_OF = {
-  padsIntoMeter: ['dB', 'percentOfPower', 'percentOfVolts'],
+  padsIntoMeter: METER_UNITS,
   oscilloscope: ['dB', 'percentOfVolts', 'percentOfPower', 'percentOfResistance', 'voltsPeakToPeak'],
   peakDetector: ['dB', 'percentOfVolts', 'percentOfPower', 'percentOfResistance', 'volts'],
   inLine: ['dB', 'percentOfPower', 'percentOfVolts'],
