@@ -8,6 +8,7 @@ import { changeText, dbText, levelText, numberText, quantityText } from '../text
 import { type Style, signsOf } from '../text/style.ts';
 import { freedomText } from './budget.ts';
 import type { BenchResult } from './result.ts';
+import { wattsIntervalText } from './result-words.ts';
 import { statedStrings as strings } from './stated-strings.ts';
 
 /** From here on Student's t is a bell for every purpose, and its degrees of freedom tell nothing. */
@@ -106,7 +107,7 @@ function wattsForm(style: Style, result: BenchResult): string {
   const down = changeText(style, { value: -stated.minus, decimals, unit });
   return strings.watts({
     value: `${value}, ${up}${signsOf(style).between}${down}`,
-    interval: intervalText(style, { ...stated.interval, decimals, unit }),
+    interval: wattsIntervalText(style, { lower, upper }),
     coverage: coverageOf(style, result),
   });
 }
