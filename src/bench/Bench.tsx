@@ -1,36 +1,19 @@
-import { useMemo, useReducer } from 'preact/hooks';
-import type { Measurement } from '../sheet/measurement.ts';
+import { useReducer } from 'preact/hooks';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { checkSentences } from './check-export.ts';
-import { entriesOf } from './entries-of.ts';
 import { recordSentences } from './measured-words.ts';
-import { pointResult } from './point-result.ts';
 import { summarise } from './result-words.ts';
 import { demonstration, reduceBench, shownPoint } from './state.ts';
 import { strings } from './strings.ts';
-import { sheetAddress, useBenchAddress } from './use-address.ts';
+import { useBenchAddress } from './use-address.ts';
 import { useResults } from './use-results.ts';
 import { AddressPart } from './views/AddressPart.tsx';
 import { AllPointsPart } from './views/AllPointsPart.tsx';
-import { BehindParts } from './views/BehindParts.tsx';
 import { BenchFigure } from './views/BenchFigure.tsx';
 import { ChecksCaution } from './views/ChecksCaution.tsx';
 import { EntryForm } from './views/EntryForm.tsx';
-import { HelpPart } from './views/HelpPart.tsx';
+import { LateParts } from './views/LateParts.tsx';
 import { ProblemsPart } from './views/ProblemsPart.tsx';
-import { RecordPart } from './views/RecordPart.tsx';
 import { ResultPart } from './views/ResultPart.tsx';
-import { SimulationPart } from './views/SimulationPart.tsx';
-import { ValidityPart } from './views/ValidityPart.tsx';
-
-/** The chain of a point in another state of the sheet, where it has that point and a number there. */
-function useChainOf(measurement: Measurement | undefined, point: string) {
-  return useMemo(() => {
-    if (!measurement?.points.some(({ id }) => id === point)) return undefined;
-    const shown = pointResult(measurement, point);
-    return shown.inRange ? shown.result.chain : undefined;
-  }, [measurement, point]);
-}
 
 /**
  * The bench: a reader's own measurement from reading to verdict. After using it a reader knows what leaves the transmitter,
@@ -41,9 +24,9 @@ export default function Bench() {
   const tooLong = useBenchAddress(state.entries, send);
   const { measurement, entries, problems } = state;
   const point = shownPoint(state);
-  const { shown, all, settled } = useResults(measurement, point);
-  const before = useChainOf(state.before, point);
-  const held = useChainOf(state.held?.measurement, point);
+  const { shown, all, settled, chainAt } = useResults(measurement, point);
+  const before = chainAt(state.before, point);
+  const held = chainAt(state.held?.measurement, point);
   const summary = summarise(shown);
   const stale = problems.length > 0;
   const defence = { entries, problems, send, measurement, shown };
@@ -72,18 +55,7 @@ export default function Bench() {
         </div>
       </section>
       <EntryForm state={state} result={shown} send={send} />
-      <BehindParts
-        shown={shown}
-        all={all}
-        measurement={measurement}
-        entries={entries}
-        checks={() => checkSentences(entries, measurement, shown)}
-        link={() => sheetAddress(stale ? entriesOf(measurement) : entries)}
-      />
-      <ValidityPart {...defence} />
-      <HelpPart entries={entries} shown={shown} />
-      <SimulationPart measurement={measurement} shown={shown} />
-      <RecordPart {...defence} />
+      <LateParts {...defence} all={all} />
       <Announcer
         summary={stale ? `${strings.problems(problems.length)}. ${strings.stale(title)}` : summary}
       />

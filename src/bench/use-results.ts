@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Measurement } from '../sheet/measurement.ts';
+import type { BenchChain } from './chain.ts';
 import type { PointResult } from './point-result.ts';
 import { remembered } from './remembered.ts';
 import { inSlices } from './slices.ts';
@@ -12,6 +13,8 @@ export interface Results {
   readonly all: readonly (PointResult | undefined)[];
   /** Whether every point has its result. */
   readonly settled: boolean;
+  /** The chain of a point in another state of the sheet, where it has that point and a number there. */
+  chainAt(other: Measurement | undefined, pointId: string): BenchChain | undefined;
 }
 
 /**
@@ -38,5 +41,10 @@ export function useResults(measurement: Measurement, pointId: string): Results {
     });
     return () => stop.abort();
   }, [memory, measurement, settled]);
-  return { shown, all, settled };
+  const chainAt = (other: Measurement | undefined, id: string): BenchChain | undefined => {
+    if (!other?.points.some((point) => point.id === id)) return undefined;
+    const result = memory.of(other, id);
+    return result.inRange ? result.result.chain : undefined;
+  };
+  return { shown, all, settled, chainAt };
 }
