@@ -4,7 +4,7 @@ import { decode } from '../../src/address/decode.ts';
 import { encode } from '../../src/address/encode.ts';
 import { specFaults } from '../../src/address/spec-faults.ts';
 import { amountOf } from '../../src/sheet/amount.ts';
-import { queryWith, readQuery } from '../../src/widgets/reading-band/address.ts';
+import { queryWith, readQuery } from '../../src/widgets/parts/address.ts';
 import { PRESETS, presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { AMOUNT, bandSpec, fromAddressState, toAddressState } from '../../src/widgets/reading-band/spec.ts';
 import { allowed } from '../../src/widgets/reading-band/state.ts';

@@ -1,6 +1,7 @@
 import { useMemo, useReducer } from 'preact/hooks';
 import { bandChainOf } from '../../sheet/chain.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
+import { AddressProblems } from '../parts/AddressProblems.tsx';
 import { Announcer } from '../parts/Announcer.tsx';
 import { BandFigure } from '../parts/BandFigure.tsx';
 import { bandRows } from '../parts/band-rows.ts';
@@ -43,8 +44,8 @@ export default function ReadingBandWidget({
   const before = state.before && bandChainOf(state.before);
   const summary = summarise(chain);
   return (
-    <figure class="reading-band" id="figure">
-      {problems.length > 0 && <AddressProblems problems={problems} />}
+    <figure class="reading-band" id={instance ?? 'figure'}>
+      <AddressProblems problems={problems} />
       <BandFigure
         rows={bandRows({
           chain,
@@ -73,15 +74,5 @@ export default function ReadingBandWidget({
       </p>
       <Announcer summary={summary} />
     </figure>
-  );
-}
-
-function AddressProblems({ problems }: { problems: readonly string[] }) {
-  return (
-    <div class="caution" role="status">
-      {problems.map((problem) => (
-        <p key={problem}>{problem}</p>
-      ))}
-    </div>
   );
 }

@@ -1,0 +1,11 @@
+import StageBand from '../../stage/StageBand.astro';
+import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
+
+/** The figures that a lesson may show, by tag: as a page has them, and as the wall has them. */
+export const figureTags = {
+  ChainFigure: { page: ReadingBandWidget, stage: StageBand },
+};
+
+/** One form of every figure, by tag. */
+export const figuresFor = (form: 'page' | 'stage') =>
+  Object.fromEntries(Object.entries(figureTags).map(([tag, forms]) => [tag, forms[form]]));
