@@ -1,9 +1,21 @@
-import { certificateTwice, weakestRung } from './chain.ts';
+import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
 import type { Question } from './question.ts';
+import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
+import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
 
 const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'chain-weakest-rung': weakestRung,
   'chain-certificate-once': certificateTwice,
+  'volts-trace-watts': traceWatts,
+  'volts-trace-height': traceHeight,
+  'volts-trace-load': traceLoad,
+  'volts-trace-percent': tracePercent,
+  'chain-better-laboratory': betterLaboratory,
+  'chain-what-is-traceable': whatIsTraceable,
+  'ratios-behind-two-pads': behindTwoPads,
+  'ratios-doublings': doublings,
+  'ratios-twice-the-volts': twiceTheVolts,
+  'ratios-seventeen': seventeen,
 };
 
 /** Ids of every question. */

@@ -92,6 +92,18 @@ export const addresses: readonly KeptAddress[] = [
       showCurve: 'on',
     },
   },
+  {
+    kind: 'club',
+    version: 1,
+    address: 'r=2&r1n=Second-pad&r1a=0.5&r2n=Lent-meter&r2f=u&r2a=0.3&o=me-pa&v=1',
+    opens: {
+      own: [
+        { name: 'Second pad', form: 'limits', amount: 0.5 },
+        { name: 'Lent meter', form: 'expanded', amount: 0.3 },
+      ],
+      out: 'me pa',
+    },
+  },
   { kind: 'club', version: 1, address: 'v=1', opens: { meter: 0.25, pad: 0.5, showLimits: 'on' } },
   {
     kind: 'two-pads',

@@ -8,7 +8,7 @@ import { anyState } from '../address/any-state.ts';
 const shown = { showLimits: true, showCurve: false };
 const sheet = presetSheet('club');
 const spec = bandSpec(sheet, shown);
-const prepared = toAddressState(sheet, shown);
+const prepared = toAddressState(sheet, sheet, shown);
 const changed = { ...prepared, pad: 0.1 };
 const instance = fc.constantFrom(undefined, 'a', 'b', 'second2');
 

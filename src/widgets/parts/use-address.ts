@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AddressSpec, Fields, StateOf } from '../../address/field-spec.ts';
 
 /** Rest before the address follows a change: browsers refuse more than about a hundred changes in half a minute. */
-const REST_MS = 300;
+export const ADDRESS_REST_MS = 300;
 
 /** Reading and writing addresses, fetched when there is one to read or to write. */
 const codec = () => import('./address.ts');
@@ -41,7 +41,7 @@ export function useAddress<Of extends Fields>(use: AddressUse<Of>): readonly str
       const { queryWith } = await codec();
       const query = queryWith({ spec, state, query: location.search, instance });
       history.replaceState(null, '', `${location.pathname}${query}${location.hash}`);
-    }, REST_MS);
+    }, ADDRESS_REST_MS);
     return () => clearTimeout(timer);
   }, [state, spec, instance]);
   return problems;

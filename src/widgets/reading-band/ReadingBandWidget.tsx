@@ -6,6 +6,7 @@ import { Announcer } from '../parts/Announcer.tsx';
 import { BandFigure } from '../parts/BandFigure.tsx';
 import { bandRows } from '../parts/band-rows.ts';
 import { Answers } from './Answers.tsx';
+import { BuildYourOwn } from './BuildYourOwn.tsx';
 import { RungControls } from './RungControls.tsx';
 import { Switches } from './Switches.tsx';
 import { halfSpanOf, initialState, reduceBand } from './state.ts';
@@ -22,6 +23,8 @@ export interface ReadingBandWidgetProps {
   readonly showCurve?: boolean;
   /** Whether the three answers stand below the figure; not where the page gives them already. */
   readonly answers?: boolean;
+  /** Whether the reader may take rungs out and add others. */
+  readonly build?: boolean;
   /** Name of this widget in the address, where two share a page. */
   readonly instance?: string;
 }
@@ -35,6 +38,7 @@ export default function ReadingBandWidget({
   showLimits = true,
   showCurve = false,
   answers = true,
+  build = false,
   instance,
 }: ReadingBandWidgetProps) {
   const prepared = useMemo(() => ({ sheet, showLimits, showCurve }), [sheet, showLimits, showCurve]);
@@ -66,6 +70,7 @@ export default function ReadingBandWidget({
       {answers && <Answers chain={chain} />}
       <Switches state={state} chain={chain} send={send} />
       <RungControls chain={chain} send={send} />
+      {build && <BuildYourOwn sheet={state.sheet} send={send} />}
       <p class="no-script-only">{strings.noScript}</p>
       <p class="needs-script">
         <button type="button" onClick={() => send({ type: 'replace', sheet: prepared.sheet })}>

@@ -1,10 +1,16 @@
-import { useMemo } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Sheet } from '../../sheet/sheet.ts';
-import { useAddress } from '../parts/use-address.ts';
-import { bandSpec, fromAddressState, type Shown, toAddressState } from './spec.ts';
+import { ADDRESS_REST_MS } from '../parts/use-address.ts';
+import type { Shown } from './spec.ts';
 import type { BandAction, BandState } from './state.ts';
 
-/** Keeps the band in step with the query; returns what was wrong with the address, as sentences. */
+/** What the band's address says, and how it is read, fetched when there is one to read or to write. */
+const codec = () => import('./band-address.ts');
+
+/**
+ * Reads the band from the query when it wakes, and keeps the query in step from then on. Returns what was wrong with the address,
+ * as sentences. As `useAddress`, but that the specification, too, is fetched on first use: this is the heaviest page.
+ */
 export function useBandAddress({
   state,
   send,
@@ -16,16 +22,24 @@ export function useBandAddress({
   prepared: Shown & { sheet: Sheet };
   instance?: string | undefined;
 }): readonly string[] {
-  const spec = useMemo(() => bandSpec(prepared.sheet, prepared), [prepared]);
-  // An address that came with the reader stays as it came, damaged or not, until the reader changes something.
-  const own = useMemo(
-    () => (state.touched && !state.held ? toAddressState(state.sheet, state) : undefined),
-    [state],
-  );
-  return useAddress({
-    spec,
-    instance,
-    state: own,
-    open: (opened) => send({ type: 'open', state: fromAddressState(prepared.sheet, opened) }),
-  });
+  const [problems, setProblems] = useState<readonly string[]>([]);
+  useEffect(() => {
+    if (location.search === '') return;
+    void codec().then(({ readBand }) => {
+      const found = readBand(prepared, location.search, instance);
+      if (found.opened) send({ type: 'open', state: found.opened });
+      setProblems(found.problems);
+    });
+  }, [prepared, instance, send]);
+  useEffect(() => {
+    // An address that came with the reader stays as it came, damaged or not, until the reader changes something.
+    if (!state.touched || state.held) return;
+    const timer = setTimeout(async () => {
+      const { queryWithBand } = await codec();
+      const query = queryWithBand({ prepared, state, query: location.search, instance });
+      history.replaceState(null, '', `${location.pathname}${query}${location.hash}`);
+    }, ADDRESS_REST_MS);
+    return () => clearTimeout(timer);
+  }, [state, prepared, instance]);
+  return problems;
 }
