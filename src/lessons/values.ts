@@ -1,10 +1,12 @@
 import { chainValues } from './values/the-chain-to-the-definition.ts';
+import { voltsValues } from './values/volts-and-watts.ts';
 
 type Values = Readonly<Record<string, () => string>>;
 
 /** Every number that a lesson's prose may show, by group and name: made when a page asks, never typed. */
 const groups: Readonly<Record<string, () => Values>> = {
   chain: chainValues,
+  trace: voltsValues,
 };
 
 /** Ids of every number. */

@@ -119,4 +119,10 @@ export const addresses: readonly KeptAddress[] = [
       showCurve: 'on',
     },
   },
+  {
+    kind: 'trace',
+    version: 1,
+    address: 'pp=20&r=75&w=q&sl=al&v=1',
+    opens: { peakToPeak: 20, load: 75, wave: 'square', slip: 'assumedLoad' },
+  },
 ];

@@ -2,6 +2,7 @@ import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
+import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { spec as codec } from '../address/demonstration.ts';
 
 /** Every kind of address that this site makes, with its present specification. A new kind is added here and in `addresses.ts`. */
@@ -14,6 +15,8 @@ export const kinds = {
   club: bandSpec(presetSheet('club'), { showLimits: true, showCurve: false }),
   /** `/examples/two-pads-into-a-receiver/?...` */
   'two-pads': bandSpec(presetSheet('two-pads'), { showLimits: true, showCurve: false }),
+  /** `/learn/decibels/volts-and-watts/?...` */
+  trace: traceSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;
 
 export type Kind = keyof typeof kinds;

@@ -1,12 +1,14 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { type Preset, presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
+import { traceSpec } from '../../src/widgets/trace/spec.ts';
 
 /** Attributes of a tag as they stand in a lesson. */
 export type Attributes = Readonly<Record<string, string>>;
 
 /** What the address of a figure may say, by the figure's tag: one line for each tag that a lesson may use (`figure-tags.ts`). */
 export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => AddressSpec>> = {
+  TraceFigure: () => traceSpec,
   ChainFigure: ({ preset }) =>
     bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),
 };

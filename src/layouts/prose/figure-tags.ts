@@ -1,8 +1,11 @@
 import StageBand from '../../stage/StageBand.astro';
+import StageTrace from '../../stage/StageTrace.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
+import TraceWidget from '../../widgets/trace/TraceWidget.astro';
 
 /** The figures that a lesson may show, by tag: as a page has them, and as the wall has them. */
 export const figureTags = {
+  TraceFigure: { page: TraceWidget, stage: StageTrace },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 
