@@ -1,3 +1,4 @@
+import { ratiosValues } from './values/ratios-that-add.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
 import { voltsValues } from './values/volts-and-watts.ts';
 
@@ -5,6 +6,7 @@ type Values = Readonly<Record<string, () => string>>;
 
 /** Every number that a lesson's prose may show, by group and name: made when a page asks, never typed. */
 const groups: Readonly<Record<string, () => Values>> = {
+  ratios: ratiosValues,
   chain: chainValues,
   trace: voltsValues,
 };

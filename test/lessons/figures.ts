@@ -1,4 +1,5 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
+import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { type Preset, presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
@@ -8,6 +9,7 @@ export type Attributes = Readonly<Record<string, string>>;
 
 /** What the address of a figure may say, by the figure's tag: one line for each tag that a lesson may use (`figure-tags.ts`). */
 export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => AddressSpec>> = {
+  RatioFigure: () => ratioSpec(),
   TraceFigure: () => traceSpec,
   ChainFigure: ({ preset }) =>
     bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),
