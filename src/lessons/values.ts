@@ -1,3 +1,4 @@
+import { lineValues } from './values/down-the-line.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
 import { voltsValues } from './values/volts-and-watts.ts';
@@ -8,6 +9,7 @@ type Values = Readonly<Record<string, () => string>>;
 const groups: Readonly<Record<string, () => Values>> = {
   ratios: ratiosValues,
   chain: chainValues,
+  line: lineValues,
   trace: voltsValues,
 };
 

@@ -1,4 +1,5 @@
 import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
+import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
 import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
@@ -16,6 +17,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'ratios-doublings': doublings,
   'ratios-twice-the-volts': twiceTheVolts,
   'ratios-seventeen': seventeen,
+  'line-at-input': lineAtInput,
+  'line-heat': lineHeat,
+  'line-back': lineBack,
+  'line-erp': lineErp,
 };
 
 /** Ids of every question. */

@@ -79,7 +79,7 @@ test('a slip is chosen from the list, told in the answers and drawn', async ({ p
   await open(page);
   await page.getByRole('combobox', { name: 'Slip to look at' }).selectOption('wholeAsRms');
   await expect(answer(page, 2)).toHaveText(`3.98${nb}W by the slip`);
-  await expect(page.locator('#figure .plot-slipped:visible')).toHaveCount(1);
+  await expect(page.locator('#figure .plot-wide .plot-slipped')).toHaveCount(1);
   await expect.poll(() => search(page)).toBe('?sl=pr&v=1');
 });
 

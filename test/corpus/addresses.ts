@@ -125,4 +125,16 @@ export const addresses: readonly KeptAddress[] = [
     address: 'pp=20&r=75&w=q&sl=al&v=1',
     opens: { peakToPeak: 20, load: 75, wave: 'square', slip: 'assumedLoad' },
   },
+  {
+    kind: 'line',
+    version: 1,
+    address: 'l=30&am=3&fp=10&co=0.5&sp=6&d=10&w=s&sl=t&v=1',
+    opens: { level: 30, amplifier: 3, first: 10, second: 6, damage: 10, without: 'second', slip: 'twice' },
+  },
+  {
+    kind: 'line',
+    version: 1,
+    address: 'e=a&co=0.6&ag=5&ao=d&v=1',
+    opens: { end: 'antenna', coax: 0.6, antenna: 5, over: 'halfWaveDipole' },
+  },
 ];

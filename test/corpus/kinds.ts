@@ -1,5 +1,6 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
+import { lineSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
@@ -17,6 +18,8 @@ export const kinds = {
   'two-pads': bandSpec(presetSheet('two-pads'), { showLimits: true, showCurve: false }),
   /** `/learn/decibels/volts-and-watts/?...` */
   trace: traceSpec,
+  /** `/learn/decibels/down-the-line/?...` */
+  line: lineSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;
 
 export type Kind = keyof typeof kinds;

@@ -1,4 +1,5 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
+import { lineSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { type Preset, presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
@@ -11,6 +12,7 @@ export type Attributes = Readonly<Record<string, string>>;
 export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => AddressSpec>> = {
   RatioFigure: () => ratioSpec(),
   TraceFigure: () => traceSpec,
+  LineFigure: () => lineSpec,
   ChainFigure: ({ preset }) =>
     bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),
 };

@@ -1,12 +1,15 @@
 import StageBand from '../../stage/StageBand.astro';
+import StageLevels from '../../stage/StageLevels.astro';
 import StageRatio from '../../stage/StageRatio.astro';
 import StageTrace from '../../stage/StageTrace.astro';
+import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
 import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
 import TraceWidget from '../../widgets/trace/TraceWidget.astro';
 
 /** The figures that a lesson may show, by tag: as a page has them, and as the wall has them. */
 export const figureTags = {
+  LineFigure: { page: LevelWidget, stage: StageLevels },
   RatioFigure: { page: RatioRuler, stage: StageRatio },
   TraceFigure: { page: TraceWidget, stage: StageTrace },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },

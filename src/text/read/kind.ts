@@ -75,6 +75,13 @@ const make = {
     example: { value: -20, decimals: 0 },
     hints: { dBm: LEVEL },
   }),
+  loss: (): Kind => ({
+    name: 'a loss',
+    base: 'dB',
+    units: { dB: times(1) },
+    example: { value: 20, decimals: 0 },
+    hints: { dBm: LEVEL },
+  }),
   halfWidthDb: (): Kind => ({
     name: 'a limit',
     base: 'dB',
