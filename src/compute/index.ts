@@ -41,6 +41,8 @@ export type { ComponentUnit } from './component.ts';
 export { componentOf, degreesFromReliability } from './component.ts';
 export type { CorrectionLine, CorrectionPoint } from './correction-line.ts';
 export { correctionLine, LINE_ID, readCorrection } from './correction-line.ts';
+export type { CorrectionRead, TabledCorrection } from './correction-table.ts';
+export { readCorrectionTable } from './correction-table.ts';
 export {
   amplitudeRatioToDb,
   dbToAmplitudeRatio,

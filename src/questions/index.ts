@@ -1,10 +1,20 @@
 import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
 import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
+import { applyCorrection, meterChanged, meterVerified, screwTurned } from './own-meter.ts';
 import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
+import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
 
 const QUESTIONS: Readonly<Record<string, () => Question>> = {
+  'rules-why-no-fit': whyNoFit,
+  'rules-misfit-grows': frameMisfit,
+  'rules-which-word': whichWord,
+  'rules-finer-marks': finerMarks,
+  'meter-what-changed': meterChanged,
+  'meter-apply': applyCorrection,
+  'meter-verified': meterVerified,
+  'meter-screw-turned': screwTurned,
   'chain-weakest-rung': weakestRung,
   'chain-certificate-once': certificateTwice,
   'volts-trace-watts': traceWatts,

@@ -106,6 +106,18 @@ export const addresses: readonly KeptAddress[] = [
   },
   { kind: 'club', version: 1, address: 'v=1', opens: { meter: 0.25, pad: 0.5, showLimits: 'on' } },
   {
+    kind: 'rules',
+    version: 1,
+    address: 'le=1500&fi=-0.06&se=0.1&st=01&kn=c&v=1',
+    opens: { length: 1500, first: -0.06, second: 0.1, step: 'tenth', known: 'compared' },
+  },
+  {
+    kind: 'meter',
+    version: 1,
+    address: 're=-20&mo=36&tr=a&pe=0.2&v=1',
+    opens: { reading: -20, months: 36, treatment: 'adjusted', permissible: 0.2 },
+  },
+  {
     kind: 'two-pads',
     version: 1,
     address: 're=0.3&mi=0.1&ca=0.05&se=0.1&fi=0.2&en=0&cu=1&v=1',

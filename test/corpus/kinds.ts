@@ -1,9 +1,11 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
 import { lineSpec } from '../../src/widgets/level-diagram/spec.ts';
+import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
+import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { spec as codec } from '../address/demonstration.ts';
 
 /** Every kind of address that this site makes, with its present specification. A new kind is added here and in `addresses.ts`. */
@@ -20,6 +22,10 @@ export const kinds = {
   trace: traceSpec,
   /** `/learn/decibels/down-the-line/?...` */
   line: lineSpec,
+  /** `/learn/traceability/measuring-is-comparing/?...` */
+  rules: rulesSpec,
+  /** `/learn/traceability/calibration-changes-nothing/?...` */
+  meter: meterSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;
 
 export type Kind = keyof typeof kinds;

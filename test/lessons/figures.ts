@@ -1,9 +1,11 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { lineSpec } from '../../src/widgets/level-diagram/spec.ts';
+import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { type Preset, presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
+import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 
 /** Attributes of a tag as they stand in a lesson. */
 export type Attributes = Readonly<Record<string, string>>;
@@ -12,6 +14,8 @@ export type Attributes = Readonly<Record<string, string>>;
 export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => AddressSpec>> = {
   RatioFigure: () => ratioSpec(),
   TraceFigure: () => traceSpec,
+  RulesFigure: () => rulesSpec,
+  MeterFigure: () => meterSpec,
   LineFigure: () => lineSpec,
   ChainFigure: ({ preset }) =>
     bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),

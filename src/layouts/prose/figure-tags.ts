@@ -1,17 +1,23 @@
 import StageBand from '../../stage/StageBand.astro';
 import StageLevels from '../../stage/StageLevels.astro';
+import StageMeter from '../../stage/StageMeter.astro';
 import StageRatio from '../../stage/StageRatio.astro';
+import StageRules from '../../stage/StageRules.astro';
 import StageTrace from '../../stage/StageTrace.astro';
 import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
+import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
 import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
 import TraceWidget from '../../widgets/trace/TraceWidget.astro';
+import TwoRules from '../../widgets/two-rules/TwoRules.astro';
 
 /** The figures that a lesson may show, by tag: as a page has them, and as the wall has them. */
 export const figureTags = {
   LineFigure: { page: LevelWidget, stage: StageLevels },
   RatioFigure: { page: RatioRuler, stage: StageRatio },
   TraceFigure: { page: TraceWidget, stage: StageTrace },
+  RulesFigure: { page: TwoRules, stage: StageRules },
+  MeterFigure: { page: OwnMeter, stage: StageMeter },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 

@@ -169,6 +169,13 @@ const make = {
     plusMinus: true,
     example: { value: 0.2, decimals: 1 },
   }),
+  millimetres: (): Kind => ({
+    name: 'a length',
+    base: 'mm',
+    units: { mm: times(1), um: times(1e-3), m: times(1e3) },
+    plusMinus: true,
+    example: { value: 600, decimals: 0 },
+  }),
   number: (): Kind => ({
     name: 'a number without a unit',
     base: 'none',
