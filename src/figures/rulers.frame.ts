@@ -5,7 +5,7 @@ export interface RulersMeasures {
   readonly width: number;
   /** Ends of every ruler. */
   readonly axis: readonly [number, number];
-  /** Above the first lane or ruler, and below the last ruler. */
+  /** Above the first lane or ruler, and below the last ruler where a knob hangs there. */
   readonly head: number;
   readonly foot: number;
   readonly lanePitch: number;

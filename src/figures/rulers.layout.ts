@@ -17,6 +17,9 @@ const LETTER = 0.58;
 /** Least room between two numbers, and between a step and the words beside it, as shares of the letters' size. */
 const GAP = 0.6;
 
+/** Below the last ruler where no knob hangs from it. */
+const FOOT_WITHOUT_KNOB = 6;
+
 /** About how wide a text is drawn, in units of the view box. */
 const widthOf = (text: string, { fontSize }: RulersMeasures): number => text.length * LETTER * fontSize;
 
@@ -31,7 +34,8 @@ export function rulersLayout({ frame, lanes, rulers, needles }: RulersProps): Ru
   const common = scaleOf(first, measures);
   const at = (value: number): number => coordinate(common(within(value, first.domain)));
   const below = measures.head + lanes.length * measures.lanePitch;
-  const height = below + rulers.length * measures.rulerPitch + measures.foot;
+  const foot = needles.some(({ handle }) => handle !== undefined) ? measures.foot : FOOT_WITHOUT_KNOB;
+  const height = below + rulers.length * measures.rulerPitch + foot;
   return {
     measures,
     width: measures.width,
@@ -42,7 +46,7 @@ export function rulersLayout({ frame, lanes, rulers, needles }: RulersProps): Ru
     ),
     needles: needles.map((needle) => ({ ...needle, x: at(needle.at) })),
     needleTop: measures.head,
-    needleBottom: height - measures.foot + 4,
+    needleBottom: height - foot + 4,
   };
 }
 

@@ -1,5 +1,6 @@
 import { meterValues } from './values/calibration-changes-nothing.ts';
 import { lineValues } from './values/down-the-line.ts';
+import { levelsValues } from './values/levels-and-gains.ts';
 import { rulesValues } from './values/measuring-is-comparing.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
@@ -9,6 +10,7 @@ type Values = Readonly<Record<string, () => string>>;
 
 /** Every number that a lesson's prose may show, by group and name: made when a page asks, never typed. */
 const groups: Readonly<Record<string, () => Values>> = {
+  levels: levelsValues,
   ratios: ratiosValues,
   rules: rulesValues,
   meter: meterValues,

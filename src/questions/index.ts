@@ -1,4 +1,5 @@
 import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
+import { levelsApart, throughTheChain, twoTransmitters, whatIsNegative } from './levels.ts';
 import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
 import { applyCorrection, meterChanged, meterVerified, screwTurned } from './own-meter.ts';
 import type { Question } from './question.ts';
@@ -7,6 +8,10 @@ import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
 import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
 
 const QUESTIONS: Readonly<Record<string, () => Question>> = {
+  'levels-difference': levelsApart,
+  'levels-what-is-negative': whatIsNegative,
+  'levels-through-the-chain': throughTheChain,
+  'levels-two-transmitters': twoTransmitters,
   'rules-why-no-fit': whyNoFit,
   'rules-misfit-grows': frameMisfit,
   'rules-which-word': whichWord,

@@ -85,6 +85,7 @@ describe('the geometry of rulers', () => {
               frame: where,
               lanes: Array.from({ length: above }, (_, index) => ({ id: `${index}`, label: '', stops: [0] })),
               rulers: Array.from({ length: count }, (_, index) => ruler(`${index}`, own)),
+              needles: [{ at: 0, handle: 'a' }],
             }),
           );
           const ys = [...lanes.map(({ y }) => y), ...rulers.map(({ y }) => y)];
@@ -158,5 +159,15 @@ describe('the geometry of rulers', () => {
     expect(() => rulersLayout(props({ rulers: [ruler('a', { lower: 1, upper: 1 })] }))).toThrow(
       'linearScale',
     );
+  });
+});
+
+describe('the foot of the rulers', () => {
+  it('has room for a knob only where one hangs there', () => {
+    const own = { lower: 0, upper: 1 };
+    const heightWith = (needles: RulersProps['needles']): number =>
+      rulersLayout(props({ rulers: [ruler('a', own)], needles })).height;
+    expect(heightWith([{ at: 0 }])).toBe(heightWith([]));
+    expect(heightWith([{ at: 0, handle: 'a' }])).toBeGreaterThan(heightWith([]) + 20);
   });
 });

@@ -1,18 +1,24 @@
 import StageBand from '../../stage/StageBand.astro';
 import StageLevels from '../../stage/StageLevels.astro';
+import StageLine from '../../stage/StageLine.astro';
 import StageMeter from '../../stage/StageMeter.astro';
 import StageRatio from '../../stage/StageRatio.astro';
 import StageRules from '../../stage/StageRules.astro';
 import StageTrace from '../../stage/StageTrace.astro';
+import StageTwoSignals from '../../stage/StageTwoSignals.astro';
 import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
+import LevelLine from '../../widgets/level-line/LevelLine.astro';
 import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
 import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
 import TraceWidget from '../../widgets/trace/TraceWidget.astro';
 import TwoRules from '../../widgets/two-rules/TwoRules.astro';
+import TwoSignals from '../../widgets/two-signals/TwoSignals.astro';
 
 /** The figures that a lesson may show, by tag: as a page has them, and as the wall has them. */
 export const figureTags = {
+  TwoSignalsFigure: { page: TwoSignals, stage: StageTwoSignals },
+  LineFigure: { page: LevelLine, stage: StageLine },
   LineFigure: { page: LevelWidget, stage: StageLevels },
   RatioFigure: { page: RatioRuler, stage: StageRatio },
   TraceFigure: { page: TraceWidget, stage: StageTrace },
