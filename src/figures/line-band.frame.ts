@@ -44,7 +44,7 @@ const MEASURES: Readonly<Record<LineBandFrame, LineBandMeasures>> = {
   narrow: {
     width: 300,
     height: 326,
-    across: [42, 290],
+    across: [42, 282],
     down: [34, 252],
     ticks: [4, 5],
     tickRoom: 44,
@@ -59,7 +59,7 @@ const MEASURES: Readonly<Record<LineBandFrame, LineBandMeasures>> = {
   stage: {
     width: 1000,
     height: 452,
-    across: [112, 968],
+    across: [112, 956],
     down: [58, 324],
     ticks: [6, 4],
     tickRoom: 120,
