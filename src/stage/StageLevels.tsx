@@ -1,7 +1,7 @@
 import { useMemo, useReducer } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
 import { LevelFigure } from '../widgets/level-diagram/LevelFigure.tsx';
-import { lineSpec } from '../widgets/level-diagram/spec.ts';
+import { stairsSpec } from '../widgets/level-diagram/spec.ts';
 import { strings } from '../widgets/level-diagram/strings.ts';
 import { answersOf, summarise } from '../widgets/level-diagram/words.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
@@ -11,7 +11,7 @@ import { StageWhatIf } from './StageWhatIf.tsx';
 
 /** One press, in dB. */
 const PRESS_DB = 1;
-const { fields } = lineSpec;
+const { fields } = stairsSpec;
 
 /** The staircase on the wall, its first pad to be changed in one press. */
 export default function StageLevels() {

@@ -1,6 +1,6 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
-import { lineSpec } from '../../src/widgets/level-diagram/spec.ts';
+import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
@@ -21,7 +21,7 @@ export const kinds = {
   /** `/learn/decibels/volts-and-watts/?...` */
   trace: traceSpec,
   /** `/learn/decibels/down-the-line/?...` */
-  line: lineSpec,
+  line: stairsSpec,
   /** `/learn/traceability/measuring-is-comparing/?...` */
   rules: rulesSpec,
   /** `/learn/traceability/calibration-changes-nothing/?...` */

@@ -4,9 +4,9 @@ import { defaultState } from '../../src/address/field-spec.ts';
 import { LevelDiagram } from '../../src/figures/LevelDiagram.tsx';
 import type { LevelFrame } from '../../src/figures/level-diagram.frame.ts';
 import { figureOf } from '../../src/widgets/level-diagram/figure.ts';
-import { type LineState, lineSpec } from '../../src/widgets/level-diagram/spec.ts';
+import { type LineState, stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 
-const prepared = defaultState(lineSpec.fields);
+const prepared = defaultState(stairsSpec.fields);
 
 /** Every state of the figure that has a name, and a picture kept as markup. */
 const named: Readonly<Record<string, { frame?: LevelFrame; now?: Partial<LineState>; before?: LineState }>> =

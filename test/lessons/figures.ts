@@ -1,5 +1,5 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
-import { lineSpec } from '../../src/widgets/level-diagram/spec.ts';
+import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
@@ -20,6 +20,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   RulesFigure: () => rulesSpec,
   MeterFigure: () => meterSpec,
   LineFigure: () => lineSpec,
+  StairsFigure: () => stairsSpec,
   ChainFigure: ({ preset }) =>
     bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),
 };

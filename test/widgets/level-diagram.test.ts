@@ -10,14 +10,14 @@ import {
   fieldsFor,
   type LineFields,
   type LineState,
-  lineSpec,
+  stairsSpec,
 } from '../../src/widgets/level-diagram/spec.ts';
 import { strings } from '../../src/widgets/level-diagram/strings.ts';
 import { answersOf, summarise } from '../../src/widgets/level-diagram/words.ts';
 import { type FieldsAction, fieldsState, reduceFields } from '../../src/widgets/parts/fields.ts';
 import { anyState } from '../address/any-state.ts';
 
-const { fields } = lineSpec;
+const { fields } = stairsSpec;
 const prepared: LineState = defaultState(fields);
 const reduce = reduceFields<LineFields>(fields);
 const nb = '\u00a0';
@@ -101,7 +101,7 @@ describe('a pulled handle', () => {
 
 describe('the address of the line', () => {
   it('has a specification free of faults, units as its kinds say, and words for every code', () => {
-    expect(specFaults(lineSpec)).toEqual([]);
+    expect(specFaults(stairsSpec)).toEqual([]);
     for (const [name, unit] of Object.entries(strings.settings.units)) {
       const field = fields[name as keyof typeof strings.settings.units];
       expect(kindOf(field.kind).base, name).toBe(unit);
@@ -115,7 +115,7 @@ describe('the address of the line', () => {
   it('gives back every state that it was made from', () => {
     fc.assert(
       fc.property(anyState(fields), (state) => {
-        expect(decode(lineSpec, encode(lineSpec, state))).toMatchObject({ state, problems: [] });
+        expect(decode(stairsSpec, encode(stairsSpec, state))).toMatchObject({ state, problems: [] });
       }),
     );
   });

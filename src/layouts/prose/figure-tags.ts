@@ -19,7 +19,7 @@ import TwoSignals from '../../widgets/two-signals/TwoSignals.astro';
 export const figureTags = {
   TwoSignalsFigure: { page: TwoSignals, stage: StageTwoSignals },
   LineFigure: { page: LevelLine, stage: StageLine },
-  LineFigure: { page: LevelWidget, stage: StageLevels },
+  StairsFigure: { page: LevelWidget, stage: StageLevels },
   RatioFigure: { page: RatioRuler, stage: StageRatio },
   TraceFigure: { page: TraceWidget, stage: StageTrace },
   RulesFigure: { page: TwoRules, stage: StageRules },

@@ -14,7 +14,7 @@ import { type LinePart, levelAtEnd, lineGain, lineSteps, radiatedLevels } from '
 import { ABOVE_NOMINAL_DB } from '../../sheet/line-cautions.ts';
 import { type LineSlip, lineSlip } from '../../sheet/line-slips.ts';
 import { dbText, percentText, quantityText } from '../../text/quantity-text.ts';
-import { type LineState, lineOf, lineSpec } from '../../widgets/level-diagram/spec.ts';
+import { type LineState, lineOf, stairsSpec } from '../../widgets/level-diagram/spec.ts';
 import {
   againstDamage,
   cautionsFor,
@@ -60,7 +60,7 @@ export function lineValues(): Readonly<Record<string, () => string>> {
   return { ...downValues(), ...backValues(), ...safeValues(), ...radiatedValues() };
 }
 
-const prepared = (): LineState => defaultState(lineSpec.fields);
+const prepared = (): LineState => defaultState(stairsSpec.fields);
 const upperOf = (state: LineState): LevelDbm => levelDbm(state.level + ABOVE_NOMINAL_DB);
 
 /** From the socket to the input. */

@@ -8,7 +8,7 @@ import { Settings } from '../parts/Settings.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { LevelFigure } from './LevelFigure.tsx';
 import { LeftOutTable, PartsTable } from './LineTables.tsx';
-import { fieldsFor, lineSpec } from './spec.ts';
+import { fieldsFor, stairsSpec } from './spec.ts';
 import { strings } from './strings.ts';
 import { answersOf, ratedText, summarise } from './words.ts';
 
@@ -22,9 +22,9 @@ export interface LevelWidgetProps {
  * survives and would survive without one of the pads, and what an antenna makes of the rest as EIRP and as ERP.
  */
 export default function LevelWidget({ instance }: LevelWidgetProps) {
-  const { state, send, problems } = useFields(lineSpec, instance);
+  const { state, send, problems } = useFields(stairsSpec, instance);
   const { values } = state;
-  const { fields } = lineSpec;
+  const { fields } = stairsSpec;
   const instrument = values.end === 'instrument';
   const note = strings.note({
     above: dbText('shown', { db: ABOVE_NOMINAL_DB, decimals: 1 }),

@@ -53,7 +53,7 @@ const fields = {
 } as const;
 
 /** What an address says about the line: its level, its parts, its end, what is left out, and the slip that is looked at. */
-export const lineSpec = { version: 1, fields } as const satisfies AddressSpec;
+export const stairsSpec = { version: 1, fields } as const satisfies AddressSpec;
 
 export type LineFields = typeof fields;
 export type LineState = StateOf<LineFields>;
