@@ -40,7 +40,7 @@ export function whyNoFit(): Question {
       {
         id: 'b',
         text: 'A millimetre is too coarse: with tenths it would fit.',
-        reply: `The nearest millimetre is at most half a millimetre off, at either end and at any length. It does not explain ${mm(misfit, 1)}, nor why it grows.`,
+        reply: `Each reading is at most half a millimetre off, at any length. That does not explain ${mm(misfit, 1)}, nor why it grows.`,
       },
       {
         id: 'c',
@@ -65,7 +65,7 @@ export function frameMisfit(): Question {
     id: 'rules-misfit-grows',
     stem: `With the same two rules a frame of ${mm(short, 0)} is off by ${mm(at(short), 2)}. How far off is one of ${mm(long, 0)}?`,
     answer: 'd',
-    worked: `A rule that marks off too much does so by a share of the length. Three times the length is three times the misfit: ${mm(at(long), 2)}.`,
+    worked: `A rule that reads too much or too little does so by a share of the length. Three times the length is three times the misfit: ${mm(at(long), 2)}.`,
     options: [
       {
         id: 'a',

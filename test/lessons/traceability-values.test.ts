@@ -77,7 +77,7 @@ describe('the numbers of the lesson on calibration, each by hand', () => {
     expect(0.248 + byHand(6)).toBeLessThan(0.4);
     expect(meter('verdictNow')).toBe('inside');
     expect(0.248 + byHand(24)).toBeGreaterThan(0.4);
-    expect(meter('verdictLater')).toBe("can't tell");
+    expect(meter('verdictLater')).toBe('can\u2019t tell');
   });
 
   it('are what a wasted certificate costs', () => {

@@ -58,5 +58,5 @@ function band(use: MeterUse): string {
 function verdictOf(use: MeterUse): string {
   const judged = verified(use);
   if (judged === undefined) throw new RangeError('meterValues: a verdict must be there, got none');
-  return verdictLabel(judged.verdict);
+  return verdictLabel(judged.verdict).replace("'", '\u2019');
 }
