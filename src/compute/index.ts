@@ -70,6 +70,7 @@ export type { Transform } from './distribution/transformed.ts';
 export { transformed } from './distribution/transformed.ts';
 export { trapezoidal } from './distribution/trapezoidal.ts';
 export { triangular } from './distribution/triangular.ts';
+export { dcPower, efficiency } from './efficiency.ts';
 export type { Envelope } from './envelope.ts';
 export {
   amplitudeModulated,

@@ -5,6 +5,7 @@ import { rulesValues } from './values/measuring-is-comparing.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
 import { voltsValues } from './values/volts-and-watts.ts';
+import { powerValues } from './values/which-power.ts';
 
 type Values = Readonly<Record<string, () => string>>;
 
@@ -15,6 +16,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   rules: rulesValues,
   meter: meterValues,
   chain: chainValues,
+  power: powerValues,
   line: lineValues,
   trace: voltsValues,
 };

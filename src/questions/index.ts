@@ -2,6 +2,7 @@ import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from
 import { levelsApart, throughTheChain, twoTransmitters, whatIsNegative } from './levels.ts';
 import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
 import { applyCorrection, meterChanged, meterVerified, screwTurned } from './own-meter.ts';
+import { powerEfficiency, powerMeter, powerReflected, powerTones } from './power.ts';
 import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
@@ -36,6 +37,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'line-heat': lineHeat,
   'line-back': lineBack,
   'line-erp': lineErp,
+  'power-meter': powerMeter,
+  'power-tones': powerTones,
+  'power-reflected': powerReflected,
+  'power-efficiency': powerEfficiency,
 };
 
 /** Ids of every question. */

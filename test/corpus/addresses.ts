@@ -149,4 +149,17 @@ export const addresses: readonly KeptAddress[] = [
     address: 'e=a&co=0.6&ag=5&ao=d&v=1',
     opens: { end: 'antenna', coax: 0.6, antenna: 5, over: 'halfWaveDipole' },
   },
+  {
+    kind: 'keyed',
+    version: 1,
+    address: 'k=t&p=2&m=p&pl=l&de=d&co=1&sw=2&u=13.8&i=0.5&sl=mp&v=1',
+    opens: {
+      keying: 'twoEqualTones',
+      peak: 2,
+      kind: 'peakEnvelope',
+      plane: 'load',
+      delivery: 'delivered',
+      slip: 'meanAsPeak',
+    },
+  },
 ];

@@ -1,5 +1,6 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
+import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
@@ -26,6 +27,8 @@ export const kinds = {
   rules: rulesSpec,
   /** `/learn/traceability/calibration-changes-nothing/?...` */
   meter: meterSpec,
+  /** `/learn/decibels/which-power/?...` */
+  keyed: keyedSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;
 
 export type Kind = keyof typeof kinds;

@@ -1,4 +1,5 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
+import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
@@ -21,6 +22,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   MeterFigure: () => meterSpec,
   LineFigure: () => lineSpec,
   StairsFigure: () => stairsSpec,
+  EnvelopeFigure: () => keyedSpec,
   ChainFigure: ({ preset }) =>
     bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),
 };

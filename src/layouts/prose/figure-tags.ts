@@ -1,4 +1,5 @@
 import StageBand from '../../stage/StageBand.astro';
+import StageEnvelope from '../../stage/StageEnvelope.astro';
 import StageLevels from '../../stage/StageLevels.astro';
 import StageLine from '../../stage/StageLine.astro';
 import StageMeter from '../../stage/StageMeter.astro';
@@ -6,6 +7,7 @@ import StageRatio from '../../stage/StageRatio.astro';
 import StageRules from '../../stage/StageRules.astro';
 import StageTrace from '../../stage/StageTrace.astro';
 import StageTwoSignals from '../../stage/StageTwoSignals.astro';
+import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
 import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
 import LevelLine from '../../widgets/level-line/LevelLine.astro';
 import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
@@ -17,6 +19,7 @@ import TwoSignals from '../../widgets/two-signals/TwoSignals.astro';
 
 /** The figures that a lesson may show, by tag: as a page has them, and as the wall has them. */
 export const figureTags = {
+  EnvelopeFigure: { page: EnvelopeWidget, stage: StageEnvelope },
   TwoSignalsFigure: { page: TwoSignals, stage: StageTwoSignals },
   LineFigure: { page: LevelLine, stage: StageLine },
   StairsFigure: { page: LevelWidget, stage: StageLevels },
