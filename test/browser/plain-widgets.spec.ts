@@ -6,10 +6,10 @@ const RULES = '/learn/traceability/measuring-is-comparing/';
 const METER = '/learn/traceability/calibration-changes-nothing/';
 
 /** The states that a lesson invites to, as its links say. */
-const invitations = (path: string): readonly string[] =>
-  attributeValues(pages.find((page) => page.path === path)?.html ?? '', ['href']).filter((href) =>
-    href.startsWith('?'),
-  );
+const invitations = (path: string): readonly string[] => {
+  const html = pages.find((page) => page.path === path)?.html ?? '';
+  return [...new Set(attributeValues(html, ['href']).filter((href) => href.startsWith('?')))];
+};
 
 for (const path of [RULES, METER])
   for (const href of invitations(path))
