@@ -1,3 +1,4 @@
+import { bandsValues } from './values/a-decibel-is-not-a-percentage.ts';
 import { meterValues } from './values/calibration-changes-nothing.ts';
 import { lineValues } from './values/down-the-line.ts';
 import { levelsValues } from './values/levels-and-gains.ts';
@@ -11,6 +12,7 @@ type Values = Readonly<Record<string, () => string>>;
 
 /** Every number that a lesson's prose may show, by group and name: made when a page asks, never typed. */
 const groups: Readonly<Record<string, () => Values>> = {
+  bands: bandsValues,
   levels: levelsValues,
   ratios: ratiosValues,
   rules: rulesValues,

@@ -1,3 +1,4 @@
+import { oneDecibel, otherEnd, threePercentOfVolts, whichMean } from './bands.ts';
 import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
 import { levelsApart, throughTheChain, twoTransmitters, whatIsNegative } from './levels.ts';
 import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
@@ -9,6 +10,10 @@ import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
 import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
 
 const QUESTIONS: Readonly<Record<string, () => Question>> = {
+  'bands-mean': whichMean,
+  'bands-other-end': otherEnd,
+  'bands-three-percent': threePercentOfVolts,
+  'bands-one-decibel': oneDecibel,
   'levels-difference': levelsApart,
   'levels-what-is-negative': whatIsNegative,
   'levels-through-the-chain': throughTheChain,

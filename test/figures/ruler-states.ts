@@ -1,10 +1,21 @@
 import { defaultState } from '../../src/address/field-spec.ts';
 import type { RulersProps } from '../../src/figures/rulers.types.ts';
+import { bandFigure } from '../../src/widgets/band-rulers/rulers.ts';
+import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
+import { fieldsState } from '../../src/widgets/parts/fields.ts';
 import { ratioFigure } from '../../src/widgets/ratio-ruler/rulers.ts';
 import { initialState, reduceRatio } from '../../src/widgets/ratio-ruler/state.ts';
+import { meansFigure } from '../../src/widgets/two-means/rulers.ts';
+import { meansSpec } from '../../src/widgets/two-means/spec.ts';
 import { signalsFigure } from '../../src/widgets/two-signals/rulers.ts';
 import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
 
+const band = fieldsState(defaultState(bandRulersSpec.fields));
+const bandOf = (values: Partial<typeof band.values>) => ({
+  lanes: [],
+  needles: [],
+  ...bandFigure({ ...band, values: { ...band.values, ...values } }),
+});
 const signals = defaultState(signalsSpec.fields);
 
 /** Named states of the figures made of rulers, each a snapshot. */
@@ -19,5 +30,11 @@ export const rulerStates: Readonly<Record<string, () => Omit<RulersProps, 'frame
     ratioFigure(reduceRatio(initialState(-26), { type: 'slip', slip: 'twentyForWatts' })),
   'two equal signals': () => signalsFigure(signals),
   'two signals against each other': () => signalsFigure({ ...signals, phase: 180 }),
+  'one decibel on three rulers': () => bandOf({}),
+  'three decibels': () => bandOf({ halfDb: 3 }),
+  'a third of the power': () => bandOf({ even: 'watts', halfPercent: 33.3 }),
+  'a decibel taken for ten percent': () => bandOf({ claim: 'tenPercent' }),
+  'no band': () => bandOf({ halfDb: 0 }),
+  'three readings and their means': () => ({ needles: [], ...meansFigure(defaultState(meansSpec.fields)) }),
   'the sum of two dBm': () => signalsFigure({ ...signals, claim: 'sumOfDbm' }),
 };

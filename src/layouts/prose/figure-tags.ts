@@ -1,4 +1,5 @@
 import StageBand from '../../stage/StageBand.astro';
+import StageBandRulers from '../../stage/StageBandRulers.astro';
 import StageEnvelope from '../../stage/StageEnvelope.astro';
 import StageLevels from '../../stage/StageLevels.astro';
 import StageLine from '../../stage/StageLine.astro';
@@ -6,7 +7,9 @@ import StageMeter from '../../stage/StageMeter.astro';
 import StageRatio from '../../stage/StageRatio.astro';
 import StageRules from '../../stage/StageRules.astro';
 import StageTrace from '../../stage/StageTrace.astro';
+import StageTwoMeans from '../../stage/StageTwoMeans.astro';
 import StageTwoSignals from '../../stage/StageTwoSignals.astro';
+import BandRulers from '../../widgets/band-rulers/BandRulers.astro';
 import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
 import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
 import LevelLine from '../../widgets/level-line/LevelLine.astro';
@@ -14,11 +17,14 @@ import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
 import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
 import TraceWidget from '../../widgets/trace/TraceWidget.astro';
+import TwoMeans from '../../widgets/two-means/TwoMeans.astro';
 import TwoRules from '../../widgets/two-rules/TwoRules.astro';
 import TwoSignals from '../../widgets/two-signals/TwoSignals.astro';
 
 /** The figures that a lesson may show, by tag: as a page has them, and as the wall has them. */
 export const figureTags = {
+  TwoMeansFigure: { page: TwoMeans, stage: StageTwoMeans },
+  BandRulersFigure: { page: BandRulers, stage: StageBandRulers },
   EnvelopeFigure: { page: EnvelopeWidget, stage: StageEnvelope },
   TwoSignalsFigure: { page: TwoSignals, stage: StageTwoSignals },
   LineFigure: { page: LevelLine, stage: StageLine },
