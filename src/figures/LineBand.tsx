@@ -35,7 +35,7 @@ export function LineBand(props: LineBandViewProps) {
   const { measures, at } = drawing;
   return (
     <svg
-      class={`plot line-band plot-${props.frame}`}
+      class={`plot plot-${props.frame}`}
       data-frame={props.frame}
       viewBox={`0 0 ${measures.width} ${measures.height}`}
       role="img"
