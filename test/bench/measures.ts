@@ -62,6 +62,8 @@ const tenInDecibels = () =>
     inDecibels(k % 2 === 0 ? within(0.01 + 0.003 * k) : gauss(0.01 + 0.001 * k)),
   );
 
+const tenStudents = () => Array.from({ length: 10 }, (_, k) => t(3 + k, 0.005 + 0.001 * k));
+
 const eightParts = () => [
   gauss(0.1),
   within(0.2),
@@ -112,6 +114,12 @@ export function measures(): readonly Measure[] {
       times: 10,
     },
     { name: 'whole distribution, 10 parts in decibels', run: () => whole(tenInDecibels()), times: 30 },
+    { name: 'whole distribution, 10 t of 3 to 12 degrees', run: () => whole(tenStudents()), times: 30 },
+    {
+      name: 'the same in percent of volts',
+      run: () => whole(tenStudents().map(inDecibels)),
+      times: 10,
+    },
     { name: 'whole distribution, 2 U shapes', run: () => whole([uShape(0.1), uShape(0.2)]), times: 30 },
     { name: 'whole distribution, 40 parts', run: () => whole([1, 2, 3, 4].flatMap(tenParts)), times: 10 },
     {
