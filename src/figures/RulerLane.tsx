@@ -20,7 +20,7 @@ export function RulerLane({ drawing, measures }: { drawing: LaneDrawing; measure
       {point !== undefined && !lane.result && (
         <g
           {...(lane.handle && { 'data-handle': lane.id, 'data-end': point })}
-          class={lane.handle ? 'band-handle' : undefined}
+          class={lane.handle ? 'band-handle ruler-point' : 'ruler-point'}
           transform={`translate(${point} ${y})`}
         >
           {lane.handle && <circle class="band-grip" r={measures.lanePitch / 2} />}

@@ -55,7 +55,7 @@ function TileFigure({
   );
   return (
     <g>
-      <g data-handle={tile.id} data-end={middle} class="band-handle">
+      <g data-handle={tile.id} data-end={middle} class="band-handle tile">
         <path class={`tile-outline tile-${tile.shape}`} d={outline} />
         {line(tile.word, top + rows[0])}
         {line(tile.number, top + rows[1], true)}

@@ -141,3 +141,11 @@ test('on the wall one press changes the pad, another the phase', async ({ page }
   await page.getByRole('button', { name: 'More by 30' }).click();
   await expect(page.getByLabel('Phase between them, in degrees')).toHaveValue('30');
 });
+
+test('tiles and signals are on paper, buttons are not', async ({ page }) => {
+  await open(page);
+  await page.emulateMedia({ media: 'print' });
+  await expect(line(page).locator('.tile-outline:visible')).toHaveCount(3);
+  await expect(two(page).locator('.ruler-point:visible')).toHaveCount(2);
+  await expect(page.locator('.ruler-widget button:visible')).toHaveCount(0);
+});

@@ -40,7 +40,7 @@ describe('the numbers of the lesson on ratios, each by hand', () => {
   it('are what the mistakes cost', () => {
     expect(value('costTenLg')).toBe('×2.0 reported for ×4.0');
     expect(value('costTwentyLg')).toBe('÷400 reported for ÷20'); // two digits: 398.1 and 19.95
-    expect(value('costProbe')).toBe('÷100 reported for ×1.0');
+    expect(value('costProbe')).toBe('÷100 in power');
     expect(value('probePower')).toBe('×100');
     expect(value('costTwice')).toBe('×20 reported for ×100');
   });
