@@ -14,6 +14,32 @@ export interface KeptAddress {
  * have these in their mail.
  */
 export const addresses: readonly KeptAddress[] = [
+  { kind: 'means', version: 1, address: 'a=9&b=10.5&c=11&v=1', opens: { first: 9, second: 10.5, third: 11 } },
+  {
+    kind: 'bands',
+    version: 1,
+    address: 'l=24&ev=v&d=0.5&p=3&cl=s&v=1',
+    opens: { level: 24, even: 'volts', halfDb: 0.5, halfPercent: 3, claim: 'squared' },
+  },
+  {
+    kind: 'signals',
+    version: 1,
+    address: 'a=10&b=7.5&ph=120&cl=1&v=1',
+    opens: { first: 10, second: 7.5, phase: 120, claim: 'sumOfDbm' },
+  },
+  {
+    kind: 'sum',
+    version: 1,
+    address: 't=3&t1x=7&t2k=g&t2x=-20.5&t3k=m&t3x=17&v=1',
+    opens: {
+      tiles: [
+        { kind: 'level', value: 7 },
+        { kind: 'gain', value: -20.5 },
+        { kind: 'less', value: 17 },
+      ],
+    },
+  },
+  { kind: 'ratio', version: 1, address: 'db=6.02&sl=10&v=1', opens: { gainDb: 6.02, slip: 'tenForVolts' } },
   { kind: 'codec', version: 1, address: 'v=1', opens: { pad: -20, rule: 'simple', limit: 28.5 } },
   {
     kind: 'codec',

@@ -37,23 +37,22 @@ const percentOff = ({ headRatio, exactRatio }: Steps): number => 100 * (headRati
 const slipCost = ({ said, is }: { said: number; is: number }): string =>
   `${power(said, 2)} reported for ${power(is, 2)}`;
 
-/** The whole number of decibels on the ruler for which tens and twos are farthest off. */
-export function worstSteps(): { readonly gain: number; readonly steps: Steps } {
+/** The whole numbers of decibels on the ruler for which tens and twos are farthest off, all of them as far. */
+export function worstSteps(): readonly { readonly gain: number; readonly steps: Steps }[] {
   const all = Array.from({ length: GAIN.max }, (_, index) => ({
     gain: index + 1,
     steps: stepsOf(gainDb(index + 1)),
   }));
-  return all.reduce((worst, next) =>
-    Math.abs(next.steps.offDb) > Math.abs(worst.steps.offDb) ? next : worst,
-  );
+  const most = Math.max(...all.map(({ steps }) => Math.abs(steps.offDb)));
+  return all.filter(({ steps }) => Math.abs(steps.offDb) > most - 1e-9);
 }
 
 /** Numbers of the lesson on ratios. */
 export function ratiosValues(): Readonly<Record<string, () => string>> {
   const nominal = levelToPower(levelDbm(NOMINAL_DBM));
-  const upperDbm = clubSheet().specification.upper ?? NOMINAL_DBM;
   const steps = stepsOf(gainDb(-LOSS_DB));
-  const worst = worstSteps();
+  const [worst] = worstSteps();
+  if (worst === undefined) throw new RangeError('ratiosValues: the ruler must have whole decibels, got none');
   return {
     left: () => watts(nominal * dbToPowerRatio(gainDb(-LOSS_DB))),
     loss: () => db(LOSS_DB, 0),
@@ -62,7 +61,10 @@ export function ratiosValues(): Readonly<Record<string, () => string>> {
     head: () => headText('shown', steps),
     headOff: () => percentText('shown', { percent: Math.abs(percentOff(steps)), decimals: 1 }),
     headOffDb: () => db(Math.abs(steps.offDb), 2),
-    worstGain: () => db(worst.gain, 0),
+    worstGain: () =>
+      worstSteps()
+        .map(({ gain }) => db(gain, 0))
+        .join(' and '),
     worstOff: () => percentText('shown', { percent: Math.abs(percentOff(worst.steps)), decimals: 1 }),
     worstOffDb: () => db(Math.abs(worst.steps.offDb), 2),
     padOff: () => percentText('shown', { percent: dbToPercentOfPower(gainDb(0.5)), decimals: 0 }),
@@ -80,6 +82,14 @@ export function ratiosValues(): Readonly<Record<string, () => string>> {
     twenty: () => power(20),
     tenth: () =>
       changeText('shown', { value: dbToPercentOfPower(gainDb(0.1)), decimals: 1, unit: 'percent' }),
+    ...cautionValues(),
+  };
+}
+
+/** What the pads and an input would get at the upper limit of the specification. */
+function cautionValues(): Readonly<Record<string, () => string>> {
+  const upperDbm = clubSheet().specification.upper ?? NOMINAL_DBM;
+  return {
     padHeat: () => watts(heatInPad({ power: levelToPower(levelDbm(upperDbm)), gain: gainDb(-20) })),
     upperVolts: () =>
       quantityText('shown', {
