@@ -20,7 +20,7 @@ export interface EnvelopeViewProps extends EnvelopeProps {
   readonly handle?: boolean;
 }
 
-/** The power at the crest of a keyed or modulated wave, with its peak and its mean: the filled area is what the mean spreads evenly. */
+/** The power of a keyed or modulated wave, averaged over single cycles, with its peak and its mean: the filled area is what the mean spreads evenly. */
 export function Envelope(props: EnvelopeViewProps) {
   const id = useId();
   const drawing = envelopeLayout(props);
@@ -69,7 +69,7 @@ function PowerAxis({ drawing, axes }: { drawing: EnvelopeDrawing; axes: Envelope
           {name}
         </text>
       ))}
-      <text x={right} y={ground + measures.tickDrop} class="plot-unit anchor-end">
+      <text x={right + 8} y={ground + measures.labelDrop} class="plot-unit">
         {axes.time}
       </text>
     </g>

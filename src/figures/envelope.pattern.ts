@@ -1,6 +1,6 @@
 import type { Envelope } from '#compute';
 
-/** A point of the power at the crest of the wave: when, as a share of the time that is drawn, and how much of the peak. */
+/** A point of the power averaged over single cycles: when, as a share of the time that is drawn, and how much of the peak. */
 export interface PatternPoint {
   readonly at: number;
   readonly share: number;
@@ -55,7 +55,7 @@ const keyed = (marks: readonly Span[], length: number): PatternPoint[] => [
   { at: 1, share: 0 },
 ];
 
-/** The power at the crest of the wave over the time that is drawn. Two equal tones beat: the envelope’s power goes as a cosine squared. */
+/** The power averaged over single cycles, over the time that is drawn. Two equal tones beat: the envelope’s power goes as a cosine squared. */
 export function patternOf(envelope: Envelope): readonly PatternPoint[] {
   switch (envelope) {
     case 'steadyCarrier':

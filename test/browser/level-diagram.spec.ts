@@ -94,8 +94,8 @@ test('the end of the line changes what can be set, and the way to an antenna has
   await page.getByRole('combobox', { name: 'The line ends in' }).selectOption('antenna');
   await expect(field(page, 'First pad')).toHaveCount(0);
   await field(page, 'Antenna').fill('5');
-  await expect(answer(page, 0)).toHaveText(`31.9${nb}dBm, 1.55${nb}W EIRP`); // 27 - 0.1 + 5
-  await expect(answer(page, 1)).toHaveText(`29.8${nb}dBm, 944${nb}mW ERP`); // 29.75
+  await expect(answer(page, 0)).toHaveText(`31.90${nb}dBm, 1.55${nb}W EIRP`); // 27 - 0.1 + 5
+  await expect(answer(page, 1)).toHaveText(`29.75${nb}dBm, 944${nb}mW ERP`);
   await expect.poll(() => search(page)).toBe('?ag=5&e=a&v=1');
 });
 

@@ -51,6 +51,7 @@ describe('the numbers of the lesson on which power is meant, each by hand', () =
     expect(value('input')).toBe(`${SUPPLY.toFixed(2)}${nb}W`);
     expect(value('heat')).toBe(milliwatts(SUPPLY - PEAK));
     expect(value('efficiency')).toBe(`${((100 * PEAK) / SUPPLY).toFixed(0)}${nb}%`);
+    expect(value('keyedHeat')).toBe(milliwatts((SUPPLY - PEAK) * (22 / 50)));
     expect(value('keyedInput')).toBe(milliwatts((SUPPLY * 22) / 50));
     expect(value('peakOverMean')).toBe(
       `${((100 * PEAK * 50) / 22 / SUPPLY).toFixed(0)}${nb}% for ${((100 * PEAK) / SUPPLY).toFixed(0)}${nb}%, ${db(50 / 22)}`,

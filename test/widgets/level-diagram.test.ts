@@ -153,9 +153,9 @@ describe('what stands under the line', () => {
     const state: LineState = { ...prepared, end: 'antenna', coax: 0.6, antenna: 5, slip: 'reference' };
     const figures = answersOf(state).map(({ figure }) => figure);
     expect(figures).toEqual([
-      `31.4${nb}dBm, 1.38${nb}W EIRP`,
-      `29.2${nb}dBm, 841${nb}mW ERP`,
-      `33.6${nb}dBm, 2.26${nb}W stated`,
+      `31.40${nb}dBm, 1.38${nb}W EIRP`,
+      `29.25${nb}dBm, 841${nb}mW ERP`,
+      `33.55${nb}dBm, 2.26${nb}W stated`,
     ]);
     expect(answersOf(state)[2]?.words).toBe(`dBi and dBd mixed up: +2.15${nb}dB`);
     expect(answersOf({ ...prepared, slip: 'reference' }).at(-1)?.words).toMatch(/other end/);

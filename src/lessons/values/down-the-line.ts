@@ -13,7 +13,7 @@ import { defaultState } from '../../address/field-spec.ts';
 import { type LinePart, levelAtEnd, lineGain, lineSteps, radiatedLevels } from '../../sheet/line.ts';
 import { ABOVE_NOMINAL_DB } from '../../sheet/line-cautions.ts';
 import { type LineSlip, lineSlip } from '../../sheet/line-slips.ts';
-import { dbText, percentText, quantityText } from '../../text/quantity-text.ts';
+import { dbText, levelText, percentText, quantityText } from '../../text/quantity-text.ts';
 import { type LineState, lineOf, stairsSpec } from '../../widgets/level-diagram/spec.ts';
 import {
   againstDamage,
@@ -39,7 +39,9 @@ const power = shown(watts);
 /** What a slip states, against what is true: `−13.1 dBm for 27.0 dBm, −40.1 dB`. */
 function cost(slip: LineSlip, state: LineState): string {
   const { stated, truth, error } = lineSlip(slip, lineOf(state));
-  return `${level(stated)} for ${level(truth)}, ${change('shown', error, slip === 'reference' ? 2 : 1)}`;
+  const decimals = slip === 'reference' ? 2 : 1;
+  const at = (levelDbm: number): string => levelText('shown', { levelDbm, decimals });
+  return `${at(stated)} for ${at(truth)}, ${change('shown', error, decimals)}`;
 }
 
 /** Heat in a part at the upper limits. */
@@ -119,8 +121,8 @@ function radiatedValues() {
   const { eirp, erp } = radiatedLevels(lineOf(sister));
   return {
     atAntenna: () => level(levelAtEnd(lineOf(sister))),
-    eirp: () => levelAndPower('shown', eirp),
-    erp: () => levelAndPower('shown', erp),
+    eirp: () => levelAndPower('shown', eirp, 2),
+    erp: () => levelAndPower('shown', erp, 2),
     dipole: () => dbText('shown', { db: eirp - erp, decimals: 2 }),
     reference: () => cost('reference', sister),
     coaxShare: () => share(dbToPowerRatio(gainDb(-SISTER.coax))),

@@ -72,8 +72,8 @@ export function voltsValues(): Readonly<Record<string, () => string>> {
   const upper = clubSheet().specification.upper ?? NOMINAL_DBM;
   return {
     whole: () => volts(sums.peakToPeak, 'Vpp'),
-    peak: () => volts(sums.peak, 'Vp'),
-    rms: () => volts(sums.rms, 'Vrms'),
+    peak: () => volts(sums.peak, 'V'),
+    rms: () => volts(sums.rms, 'V'),
     average: () => volts(sums.averageV, 'V'),
     power: () => watts(sums.power),
     level: () => levelText('shown', { levelDbm: sums.level, decimals: 2 }),

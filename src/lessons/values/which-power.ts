@@ -75,6 +75,7 @@ function supplyValues() {
     heat: () => power(down.heat),
     efficiency: () => share('shown', down.efficiency),
     keyedInput: () => power(keyed.input),
+    keyedHeat: () => power(keyed.heat),
     peakOverMean: () => cost('peakOverMean', state),
   };
 }

@@ -35,8 +35,8 @@ const slips: Readonly<Record<ShownKeyedSlip, string>> = {
 export const strings = {
   name: 'A keyed envelope with its powers',
   description: (summary: string): string =>
-    `The power at the crest of the wave over time, with the peak envelope power and the mean as lines. ${summary}`,
-  axes: { power: 'watts at the crest of the wave', time: 'time' },
+    `The power averaged over single cycles of radio frequency, over time, with the peak envelope power, the carrier power and the mean as lines. ${summary}`,
+  axes: { power: 'watts, over one cycle', time: 'time' },
   marks: { peak: 'PEP', carrier: 'carrier', mean: 'mean', slipped: 'the slip' },
   shares: {
     name: 'What goes in and what comes out',

@@ -3,7 +3,7 @@ import { type LevelDiagramProps, type LevelRow, levelSpan } from '../../figures/
 import { type LinePart, levelAtEnd, lineSteps, radiatedLevels } from '../../sheet/line.ts';
 import { ratingOf } from '../../sheet/line-cautions.ts';
 import { lineSlip, slipEnd } from '../../sheet/line-slips.ts';
-import { changeText } from '../../text/quantity-text.ts';
+import { changeText, levelText } from '../../text/quantity-text.ts';
 import type { FieldsState } from '../parts/fields.ts';
 import { type LineFields, type LineState, lineOf } from './spec.ts';
 import { strings } from './strings.ts';
@@ -67,7 +67,7 @@ function placeRow(state: LineState, id: string, place: Place): LevelRow {
   const base = {
     id,
     ...place,
-    number: dbm('shown', place.to),
+    number: levelText('shown', { levelDbm: place.to, decimals: id === EIRP || id === ERP ? 2 : 1 }),
     over: false,
     handle: id === SOCKET || id === EIRP,
   };

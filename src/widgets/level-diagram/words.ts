@@ -13,8 +13,8 @@ const DIGITS = 3;
 export const watts = (style: Style, powerW: number): string => powerText(style, { powerW, digits: DIGITS });
 export const dbm = (style: Style, levelDbm: number): string => levelText(style, { levelDbm, decimals: 1 });
 /** A level with its power: `−13.1 dBm, 49.0 µW`. */
-export const levelAndPower = (style: Style, level: LevelDbm): string =>
-  `${dbm(style, level)}, ${watts(style, levelToPower(level))}`;
+export const levelAndPower = (style: Style, level: LevelDbm, decimals = 1): string =>
+  `${levelText(style, { levelDbm: level, decimals })}, ${watts(style, levelToPower(level))}`;
 export const change = (style: Style, db: number, decimals = 1): string =>
   changeText(style, { value: db, decimals, unit: 'dB' });
 const size = (style: Style, db: number): string => dbText(style, { db: Math.abs(db), decimals: 1 });
@@ -104,8 +104,8 @@ function radiatedAnswers(style: Style, state: LineState): readonly Answer[] {
   const { eirp, erp } = radiatedLevels(lineOf(state));
   const step = dbText(style, { db: eirp - erp, decimals: 2 });
   return [
-    { figure: `${levelAndPower(style, eirp)} EIRP`, words: strings.radiated.eirp },
-    { figure: `${levelAndPower(style, erp)} ERP`, words: strings.radiated.erp(step) },
+    { figure: `${levelAndPower(style, eirp, 2)} EIRP`, words: strings.radiated.eirp },
+    { figure: `${levelAndPower(style, erp, 2)} ERP`, words: strings.radiated.erp(step) },
   ];
 }
 
@@ -114,7 +114,7 @@ function slipAnswer(style: Style, state: LineState, slip: Exclude<LineState['sli
   if (slipEnd(slip) !== state.end) return { figure: name, words: strings.otherEnd };
   const { stated, error } = lineSlip(slip, lineOf(state));
   return {
-    figure: strings.stated(levelAndPower(style, stated)),
+    figure: strings.stated(levelAndPower(style, stated, slip === 'reference' ? 2 : 1)),
     words: strings.off({ slip: name, error: change(style, error, slip === 'reference' ? 2 : 1) }),
   };
 }
