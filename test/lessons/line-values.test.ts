@@ -45,6 +45,7 @@ describe('the numbers of the lesson on a line, each by hand', () => {
 
   it('are what the sister’s beam radiates: 27 - 0.6 + 5, and 2.15 dB less over a dipole', () => {
     expect(value('atAntenna')).toBe(`26.4${nb}dBm`);
+    expect(value('eirpLevel')).toBe(`31.40${nb}dBm`);
     expect(value('eirp')).toBe(`31.40${nb}dBm, ${watts(31.4).toFixed(2)}${nb}W`);
     expect(value('erp')).toBe(`29.25${nb}dBm, ${milliwatts(watts(31.4 - 2.15))}`);
     expect(value('dipole')).toBe(`2.15${nb}dB`);

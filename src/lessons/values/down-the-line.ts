@@ -122,6 +122,7 @@ function radiatedValues() {
   return {
     atAntenna: () => level(levelAtEnd(lineOf(sister))),
     eirp: () => levelAndPower('shown', eirp, 2),
+    eirpLevel: () => levelText('shown', { levelDbm: eirp, decimals: 2 }),
     erp: () => levelAndPower('shown', erp, 2),
     dipole: () => dbText('shown', { db: eirp - erp, decimals: 2 }),
     reference: () => cost('reference', sister),

@@ -34,10 +34,10 @@ const volts = (value: number, unit: UnitName): string =>
 const db = (value: number): string => changeText('shown', { value, decimals: 2, unit: 'dB' });
 const percent = (value: number): string => changeText('shown', { value, decimals: 1, unit: 'percent' });
 
-/** What a slip says for a trace, against what is there: `1.99 W for 497 mW: 4.0 times, +6.02 dB`. */
+/** How far a slip is off on a trace: `4.0 times the power, +6.02 dB`. */
 function cost(slip: TraceSlip, trace: Trace): string {
-  const { power, factor, error } = slipOutcome(slip, trace);
-  return `${watts(power)} for ${watts(traceSums(trace).power)}: ${timesText('shown', { ratio: factor, digits: 2 })}, ${db(error)}`;
+  const { factor, error } = slipOutcome(slip, trace);
+  return `${timesText('shown', { ratio: factor, digits: 2 })} the power, ${db(error)}`;
 }
 
 /** A change of volts by so many percent, as a change of power. */
@@ -90,6 +90,7 @@ export function voltsValues(): Readonly<Record<string, () => string>> {
     averageCost: () => cost('averageMeter', shaped('square')),
     assumedLoad: () => cost('assumedLoad', { ...trace, loadOhm: OTHER_LOAD_OHM }),
     probe: () => cost('probe', trace),
+    probeDb: () => db(slipOutcome('probe', trace).error),
     tenLog: () => cost('tenLog', trace),
     openVolts: () => db(amplitudeRatioToDb(2)),
     openTimes: () => timesText('shown', { ratio: dbToPowerRatio(amplitudeRatioToDb(2)), digits: 1 }),
