@@ -17,6 +17,8 @@ const lessons = defineCollection({
       /** Clauses of the syllabus that the lesson touches; empty means that it lies beyond the syllabus. */
       syllabus: z.array(clause),
       objectives: z.array(z.string().min(10)).min(1).max(5),
+      /** Slugs of the worked examples that go with it. */
+      examples: z.array(z.string()).default([]),
     })
     .strict(),
 });

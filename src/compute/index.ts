@@ -41,6 +41,8 @@ export type { ComponentUnit } from './component.ts';
 export { componentOf, degreesFromReliability } from './component.ts';
 export type { CorrectionLine, CorrectionPoint } from './correction-line.ts';
 export { correctionLine, LINE_ID, readCorrection } from './correction-line.ts';
+export type { CorrectionRead, TabledCorrection } from './correction-table.ts';
+export { readCorrectionTable } from './correction-table.ts';
 export {
   amplitudeRatioToDb,
   dbToAmplitudeRatio,
@@ -68,6 +70,7 @@ export type { Transform } from './distribution/transformed.ts';
 export { transformed } from './distribution/transformed.ts';
 export { trapezoidal } from './distribution/trapezoidal.ts';
 export { triangular } from './distribution/triangular.ts';
+export { dcPower, efficiency } from './efficiency.ts';
 export type { Envelope } from './envelope.ts';
 export {
   amplitudeModulated,

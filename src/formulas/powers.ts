@@ -1,6 +1,8 @@
 import {
   amplitudeModulated,
   antennaGainOver,
+  dcPower,
+  efficiency,
   eirp,
   erp,
   gainDb,
@@ -53,6 +55,30 @@ export const powerFormulas = {
     sources: envelopes,
     example: example({ mean: 2 }, (given) =>
       peakEnvelopeOfMean({ mean: powerW(given.mean), envelope: 'twoEqualTones' }),
+    ),
+  },
+  dcPower: {
+    tex: 'P = U I',
+    symbols: {
+      volts: letter('U', 'V', 'steady voltage'),
+      amperes: letter('I', 'A', 'steady current'),
+      result: letter('P', 'W', 'power from the supply'),
+    },
+    words: 'The power that a steady voltage and current bring.',
+    sources: [{ of: 'syllabus', clause: '1.9' }],
+    example: example({ volts: 12, amperes: 0.12 }, (given) => dcPower(given)),
+  },
+  efficiency: {
+    tex: '\\eta = \\frac{P_\\mathrm{out}}{P_\\mathrm{in}}',
+    symbols: {
+      output: letter('P_\\mathrm{out}', 'W', 'mean power that comes out'),
+      input: letter('P_\\mathrm{in}', 'W', 'mean power that goes in'),
+      result: letter('\\eta', '1', 'efficiency'),
+    },
+    words: 'How much of what goes in comes out, both as means over the same time.',
+    sources: [{ of: 'syllabus', clause: '1.9' }],
+    example: example({ output: 0.5, input: 1.44 }, (given) =>
+      efficiency({ output: powerW(given.output), input: powerW(given.input) }),
     ),
   },
   meantPower: {

@@ -12,6 +12,7 @@ import {
   padByDc,
   padBySwap,
   readCorrection,
+  readCorrectionTable,
   readingsThatPay,
   type SumModel,
   targetForSpecification,
@@ -125,6 +126,23 @@ export const transferFormulas = {
     example: example({ at: 15 }, (given) =>
       estimateOf(readCorrection({ line: correctionLine(points), ...given, common: [lender] })),
     ),
+  },
+  readCorrectionTable: {
+    tex: 'c(x) = c_1 + \\frac{x - x_1}{x_2 - x_1} (c_2 - c_1), \\quad U(x) = \\max(U_1, U_2)',
+    symbols: {
+      at: letter('x', 'own', 'the reading'),
+      correction: letter('c_1', 'own', 'correction in a line of the table'),
+      expanded: letter('U_1', 'own', 'its expanded uncertainty'),
+    },
+    words: 'The correction between two lines of a certificate; beyond its ends there is none.',
+    sources: [{ of: 'commonPractice', clause: 'interpolation between calibration points' }],
+    example: example({ at: -13 }, ({ at }) => {
+      const points = [
+        { at: -20, correction: 0.36, expanded: 0.1 },
+        { at: -10, correction: 0.2, expanded: 0.08 },
+      ];
+      return readCorrectionTable({ points, at }).correction;
+    }),
   },
   padByDc: {
     tex: 'A = 20 \\lg \\frac{V_1}{V_2} \\text{ at } R = R_0, \\quad \\frac{V_2}{V_1} = \\frac{S (1 + \\Gamma)}{1 + S^2 \\Gamma}, \\quad A = -20 \\lg S',

@@ -1,10 +1,26 @@
+import { bandsValues } from './values/a-decibel-is-not-a-percentage.ts';
+import { meterValues } from './values/calibration-changes-nothing.ts';
+import { lineValues } from './values/down-the-line.ts';
+import { levelsValues } from './values/levels-and-gains.ts';
+import { rulesValues } from './values/measuring-is-comparing.ts';
+import { ratiosValues } from './values/ratios-that-add.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
+import { voltsValues } from './values/volts-and-watts.ts';
+import { powerValues } from './values/which-power.ts';
 
 type Values = Readonly<Record<string, () => string>>;
 
 /** Every number that a lesson's prose may show, by group and name: made when a page asks, never typed. */
 const groups: Readonly<Record<string, () => Values>> = {
+  bands: bandsValues,
+  levels: levelsValues,
+  ratios: ratiosValues,
+  rules: rulesValues,
+  meter: meterValues,
   chain: chainValues,
+  power: powerValues,
+  line: lineValues,
+  trace: voltsValues,
 };
 
 /** Ids of every number. */

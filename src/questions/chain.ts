@@ -99,3 +99,78 @@ export function certificateTwice(sheet: Sheet = clubSheet()): Question {
     ],
   };
 }
+
+/** What a better laboratory would be worth: hardly anything, where another rung outweighs it. */
+export function betterLaboratory(sheet: Sheet = clubSheet()): Question {
+  const expanded = (candidate: Sheet): number => chainOf(candidate).result.propagation.expanded;
+  const stated = amountOf(linkNamed(sheet, 'laboratory').statement);
+  const now = expanded(sheet);
+  const right = expanded(withLinkAmount(sheet, 'laboratory', stated / 10));
+  const without = expanded({ ...sheet, links: sheet.links.filter(({ id }) => id !== 'meter') });
+  return {
+    id: 'chain-better-laboratory',
+    stem: `The laboratory’s comparison becomes ten times better: ${band(stated / 10)} instead of ${band(stated)} (k = 2). The meter keeps its own limits. What becomes of ${band(now)} at the socket?`,
+    answer: 'c',
+    worked: `Standard uncertainties combine by their squares, and the laboratory brings ${share(laboratoryShare(sheet))} of the variance. A tenth of the uncertainty is a hundredth of that share: ${band(now)} stays ${band(right)} to every digit that counts.`,
+    options: [
+      {
+        id: 'a',
+        text: `${band(now / 10)}: ten times better at the top is ten times better below.`,
+        reply: 'Every rung adds its own doubt. A better top takes away only what the top had brought.',
+      },
+      {
+        id: 'b',
+        text: `${band(without)}: the meter is as good as its laboratory.`,
+        reply:
+          'That is the chain without the meter’s limits. A better laboratory does not make the meter keep to less.',
+      },
+      {
+        id: 'c',
+        text: `${band(right)}: nothing that anyone could see.`,
+        reply: 'The largest part decides, and the laboratory’s is not the largest.',
+      },
+      {
+        id: 'd',
+        text: `${band(now - (stated - stated / 10))}: the gain comes straight off.`,
+        reply:
+          'That subtracts the gain as a plain number. Parts that do not depend on each other combine like sides at a right angle.',
+      },
+    ],
+  };
+}
+
+const laboratoryShare = (sheet: Sheet): number =>
+  chainOf(sheet).result.propagation.budget.find(({ id }) => id === 'laboratory')?.share ?? 0;
+
+/** What makes a result traceable. */
+export const whatIsTraceable = (): Question => ({
+  id: 'chain-what-is-traceable',
+  stem: 'The club wants to write “traceable to the national standard” beside its result. What must be there?',
+  answer: 'c',
+  worked:
+    'Metrological traceability (VIM 2012, 2.41) belongs to a result: every comparison from the reference down to this reading is written down, each with its uncertainty, and the result carries what they add up to.',
+  options: [
+    {
+      id: 'a',
+      text: 'A sticker on the meter that is not out of date.',
+      reply:
+        'A sticker says that something was once compared. It gives neither the numbers nor the rest of the chain: pad, coax, mismatch.',
+    },
+    {
+      id: 'b',
+      text: 'A meter of the same type as the one that the national institute uses.',
+      reply: 'Likeness is no comparison. Two of a kind may differ by all that their data sheet allows.',
+    },
+    {
+      id: 'c',
+      text: 'A written chain of comparisons without a gap, each with its uncertainty, down to this very reading.',
+      reply: 'And if one link is missing, the result is as good as that gap.',
+    },
+    {
+      id: 'd',
+      text: 'A meter that was adjusted until it agreed with a better one.',
+      reply:
+        'Agreement once, at one level and without an uncertainty, is not a chain; and after the adjustment it has to be compared anew.',
+    },
+  ],
+});

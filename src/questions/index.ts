@@ -1,9 +1,51 @@
-import { certificateTwice, weakestRung } from './chain.ts';
+import { oneDecibel, otherEnd, threePercentOfVolts, whichMean } from './bands.ts';
+import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
+import { levelsApart, throughTheChain, twoTransmitters, whatIsNegative } from './levels.ts';
+import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
+import { applyCorrection, meterChanged, meterVerified, screwTurned } from './own-meter.ts';
+import { powerEfficiency, powerMeter, powerReflected, powerTones } from './power.ts';
 import type { Question } from './question.ts';
+import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
+import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
+import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
 
 const QUESTIONS: Readonly<Record<string, () => Question>> = {
+  'bands-mean': whichMean,
+  'bands-other-end': otherEnd,
+  'bands-three-percent': threePercentOfVolts,
+  'bands-one-decibel': oneDecibel,
+  'levels-difference': levelsApart,
+  'levels-what-is-negative': whatIsNegative,
+  'levels-through-the-chain': throughTheChain,
+  'levels-two-transmitters': twoTransmitters,
+  'rules-why-no-fit': whyNoFit,
+  'rules-misfit-grows': frameMisfit,
+  'rules-which-word': whichWord,
+  'rules-finer-marks': finerMarks,
+  'meter-what-changed': meterChanged,
+  'meter-apply': applyCorrection,
+  'meter-verified': meterVerified,
+  'meter-screw-turned': screwTurned,
   'chain-weakest-rung': weakestRung,
   'chain-certificate-once': certificateTwice,
+  'volts-trace-watts': traceWatts,
+  'volts-trace-height': traceHeight,
+  'volts-trace-load': traceLoad,
+  'volts-trace-percent': tracePercent,
+  'chain-better-laboratory': betterLaboratory,
+  'chain-what-is-traceable': whatIsTraceable,
+  'ratios-behind-two-pads': behindTwoPads,
+  'ratios-doublings': doublings,
+  'ratios-twice-the-volts': twiceTheVolts,
+  'ratios-seventeen': seventeen,
+  'line-at-input': lineAtInput,
+  'line-heat': lineHeat,
+  'line-back': lineBack,
+  'line-erp': lineErp,
+  'power-meter': powerMeter,
+  'power-tones': powerTones,
+  'power-reflected': powerReflected,
+  'power-efficiency': powerEfficiency,
 };
 
 /** Ids of every question. */

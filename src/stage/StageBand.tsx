@@ -9,7 +9,7 @@ import { BandFigure } from '../widgets/parts/BandFigure.tsx';
 import { bandRows, SOCKET_ID } from '../widgets/parts/band-rows.ts';
 import { NumberField } from '../widgets/parts/NumberField.tsx';
 import { readerOf } from '../widgets/parts/read-amount.ts';
-import { AMOUNT } from '../widgets/reading-band/spec.ts';
+import { AMOUNT } from '../widgets/reading-band/amount.ts';
 import { halfSpanOf, initialState, reduceBand } from '../widgets/reading-band/state.ts';
 import { strings as bandStrings } from '../widgets/reading-band/strings.ts';
 import { summarise } from '../widgets/reading-band/words.ts';

@@ -10,5 +10,6 @@ export const strings = {
   rung: 'Rung',
   adds: 'It adds',
   band: 'Band from the definition to here',
+  now: 'What is shown',
   leave: 'Leave',
 } as const;

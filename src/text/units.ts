@@ -19,6 +19,8 @@ const table = () => ({
   dB: plain('dB', 'decibel'),
   dBm: same('dBm', 'dBm'),
   dBW: same('dBW', 'dBW'),
+  dBi: same('dBi', 'decibels over an isotropic radiator'),
+  dBd: same('dBd', 'decibels over a half-wave dipole'),
   kW: plain('kW', 'kilowatt'),
   W: plain('W', 'watt'),
   mW: plain('mW', 'milliwatt'),

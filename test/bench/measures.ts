@@ -1,9 +1,11 @@
 import {
   arcsine,
   type Distribution,
+  type Model,
   normal,
   randomFrom,
   rectangular,
+  type StopRule,
   simulateAtOnce,
   student,
   studentQuantile,
@@ -20,6 +22,11 @@ export interface Measure {
   readonly times?: number;
   readonly like?: string;
 }
+
+/** The first also names the same thing in numpy. */
+export const MILLION = '1e6 trials, 8 inputs';
+export const FOUR_MILLION = '4e6 trials, 8 inputs';
+export const TEN_PARTS = 'whole distribution, 10 parts';
 
 const within = (half: number) => rectangular({ lower: -half, upper: half });
 const gauss = (standardDeviation: number) => normal({ mean: 0, standardDeviation });
@@ -55,6 +62,8 @@ const tenInDecibels = () =>
     inDecibels(k % 2 === 0 ? within(0.01 + 0.003 * k) : gauss(0.01 + 0.001 * k)),
   );
 
+const tenStudents = () => Array.from({ length: 10 }, (_, k) => t(3 + k, 0.005 + 0.001 * k));
+
 const eightParts = () => [
   gauss(0.1),
   within(0.2),
@@ -71,28 +80,46 @@ function whole(parts: readonly Distribution[]) {
   return wholeDistribution({ constant: 27, terms, coverageProbability: 0.95 });
 }
 
-function trials(count: number) {
+/** The sum of eight parts about 27, known as a sum or as a function like any other. */
+function model(kind: 'sum' | 'function'): Model {
   const parts = eightParts();
   const inputs = parts.map((distribution, k) => ({
     id: `x${k}`,
     distribution,
     degreesOfFreedom: Number.POSITIVE_INFINITY,
   }));
-  const model = { kind: 'sum', constant: 27, inputs, sensitivities: parts.map(() => 1) } as const;
-  const stop = { kind: 'trials', trials: count } as const;
-  return simulateAtOnce({ model, coverageProbability: 0.95, random: randomFrom(1), stop });
+  if (kind === 'sum') return { kind, constant: 27, inputs, sensitivities: parts.map(() => 1) };
+  return {
+    kind,
+    inputs,
+    f: ([a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, h = 0]) => 27 + a + b + c + d + e + f + g + h,
+  };
 }
+
+function trials(kind: 'sum' | 'function', stop: StopRule) {
+  return simulateAtOnce({ model: model(kind), coverageProbability: 0.95, random: randomFrom(1), stop });
+}
+
+const fixed = (count: number): StopRule => ({ kind: 'trials', trials: count });
+/** Never settled to so small a part, so that all million are made and the rule is asked after each block. */
+const unsettled: StopRule = { kind: 'settled', significantDigits: 2, part: 1e-6, mostTrials: 1_000_000 };
 
 /** All that is timed. */
 export function measures(): readonly Measure[] {
   return [
-    { name: 'whole distribution, 10 parts', run: () => whole(tenParts()), times: 30 },
+    { name: TEN_PARTS, run: () => whole(tenParts()), times: 30 },
     {
       name: 'the same with curve and shortest interval',
       run: () => [whole(tenParts()).curve, whole(tenParts()).shortest],
       times: 10,
     },
     { name: 'whole distribution, 10 parts in decibels', run: () => whole(tenInDecibels()), times: 30 },
+    { name: 'whole distribution, 10 t of 3 to 12 degrees', run: () => whole(tenStudents()), times: 30 },
+    {
+      name: 'the same in percent of volts',
+      run: () => whole(tenStudents().map(inDecibels)),
+      times: 10,
+    },
     { name: 'whole distribution, 2 U shapes', run: () => whole([uShape(0.1), uShape(0.2)]), times: 30 },
     { name: 'whole distribution, 40 parts', run: () => whole([1, 2, 3, 4].flatMap(tenParts)), times: 10 },
     {
@@ -105,7 +132,13 @@ export function measures(): readonly Measure[] {
       run: () => studentQuantile({ share: 0.975, degreesOfFreedom: 4 }),
       times: 3000,
     },
-    { name: '1e6 trials, 8 inputs', run: () => trials(1_000_000), like: '1e6 trials, 8 inputs' },
-    { name: '4e6 trials, 8 inputs', run: () => trials(4_000_000) },
+    { name: MILLION, run: () => trials('sum', fixed(1_000_000)), like: MILLION },
+    {
+      name: 'the same, as a function',
+      run: () => trials('function', fixed(1_000_000)),
+      like: MILLION,
+    },
+    { name: 'the same, with the stop rule', run: () => trials('sum', unsettled), like: MILLION },
+    { name: FOUR_MILLION, run: () => trials('sum', fixed(4_000_000)) },
   ];
 }

@@ -1,19 +1,21 @@
 /**
  * How fast the computation is here: medians of processor time in milliseconds and ratios, as a table. Informs, never fails: machines differ
- * and share their processors. numpy, if a python3 that has it is found, does the same side by side in the same run.
+ * and share their processors. numpy, if a python3 that has it is found, does the same side by side: both take turns, so that
+ * whatever else the machine does weighs on both alike.
  *
  * Run: npm run bench
  */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { measures } from './measures.ts';
+import { FOUR_MILLION, MILLION, measures, TEN_PARTS } from './measures.ts';
 import { median } from './median.ts';
 
 const PYTHONS = ['python3', '/usr/bin/python3', 'python'];
-const ROUNDS = 7;
+const TURNS = 5;
+const ROUNDS = 3;
 
-/** Medians that numpy reaches, in ms by name; undefined where no python3 with numpy is found. */
-function numpyMedians() {
+/** Medians of one turn of numpy, in ms by name; undefined where no python3 with numpy is found. */
+function numpyTurn() {
   const program = fileURLToPath(new URL('numpy_same.py', import.meta.url));
   for (const python of PYTHONS) {
     const { status, stdout } = spawnSync(python, [program, String(ROUNDS)], { encoding: 'utf8' });
@@ -30,7 +32,7 @@ function processorMs() {
 
 /** @param {import('./measures.ts').Measure} measure */
 function medianMs({ run, times = 1 }) {
-  for (let k = 0; k < 3; k++) run();
+  run();
   const samples = Array.from({ length: ROUNDS }, () => {
     const start = processorMs();
     for (let k = 0; k < times; k++) run();
@@ -39,29 +41,41 @@ function medianMs({ run, times = 1 }) {
   return median(samples);
 }
 
-const numpy = numpyMedians();
-const medians = new Map(measures().map((measure) => [measure.name, medianMs(measure)]));
+// Once in vain, until the code is compiled.
+for (const measure of measures()) medianMs(measure);
+const turns = Array.from({ length: TURNS }, () => ({
+  numpy: numpyTurn(),
+  own: new Map(measures().map((measure) => [measure.name, medianMs(measure)])),
+}));
+const numpy = turns[0]?.numpy;
+
 /** @param {string} name */
-const ms = (name) => medians.get(name) ?? Number.NaN;
+const ms = (name) => median(turns.map(({ own }) => own.get(name) ?? Number.NaN));
+/** @param {string} name */
+const numpyMs = (name) => median(turns.map((turn) => turn.numpy[name]));
+/** Of the two in the same turn. @param {string} name @param {string} like */
+const ratios = (name, like) => turns.map((turn) => (turn.own.get(name) ?? Number.NaN) / turn.numpy[like]);
+/** @param {number} value @param {number} digits */
+const rounded = (value, digits) => Number(value.toPrecision(digits));
 
 console.table(
   measures().map(({ name, like }) => {
-    const other = like === undefined ? undefined : numpy?.[like];
+    const compared = numpy !== undefined && like !== undefined;
+    const all = compared ? ratios(name, like) : [];
     return {
       what: name,
-      'median ms': Number(ms(name).toPrecision(3)),
-      'numpy ms': other === undefined ? '' : Number(other.toPrecision(3)),
-      'ratio to numpy': other === undefined ? '' : Number((ms(name) / other).toPrecision(2)),
+      'median ms': rounded(ms(name), 3),
+      'numpy ms': compared ? rounded(numpyMs(like), 3) : '',
+      'ratio to numpy': compared ? rounded(median(all), 2) : '',
+      'from … to': compared ? `${rounded(Math.min(...all), 2)} … ${rounded(Math.max(...all), 2)}` : '',
     };
   }),
 );
-const numpyTrials = numpy?.['1e6 trials, 8 inputs'];
-const tenParts = ms('whole distribution, 10 parts');
 console.log(
   numpy === undefined
     ? 'No python3 with numpy was found: ratios are left out.'
-    : `numpy ${numpy.version}, python ${numpy.python}; a million trials there take ${(numpyTrials / tenParts).toFixed(0)} times as long as the whole distribution of 10 parts.`,
+    : `numpy ${numpy.version}, python ${numpy.python}; a million trials there take ${(numpyMs(MILLION) / ms(TEN_PARTS)).toFixed(0)} times as long as the whole distribution of 10 parts.`,
 );
 console.log(
-  `node ${process.version}, medians of ${ROUNDS} rounds of processor time. Four times as many parts take ${(ms('whole distribution, 40 parts') / tenParts).toFixed(1)} times as long, four times as many trials ${(ms('4e6 trials, 8 inputs') / ms('1e6 trials, 8 inputs')).toFixed(1)} times.`,
+  `node ${process.version}, medians of ${TURNS} turns of ${ROUNDS} rounds of processor time. Four times as many parts take ${(ms('whole distribution, 40 parts') / ms(TEN_PARTS)).toFixed(1)} times as long, four times as many trials ${(ms(FOUR_MILLION) / ms(MILLION)).toFixed(1)} times.`,
 );

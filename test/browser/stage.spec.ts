@@ -1,11 +1,11 @@
 import type { Page } from '@playwright/test';
 import { awake } from './awake.ts';
-import { expect, test } from './site.ts';
+import { expect, pages, test } from './site.ts';
 
 const stage = '/stage/learn/traceability/the-chain-to-the-definition/';
 
-const open = async (page: Page, fragment = ''): Promise<void> => {
-  await page.goto(stage + fragment);
+const open = async (page: Page, fragment = '', path = stage): Promise<void> => {
+  await page.goto(path + fragment);
   await awake(page);
 };
 const shown = (page: Page): Promise<string[]> =>
@@ -114,20 +114,21 @@ for (const viewport of [
   { width: 1280, height: 720 },
   { width: 1920, height: 1080 },
 ]) {
-  test(`every step fits ${viewport.width} by ${viewport.height} without scrolling and can be read from the back row`, async ({
-    page,
-  }) => {
-    await page.setViewportSize(viewport);
-    await open(page);
-    const steps = await page.locator('.slide').count();
-    expect(steps).toBeGreaterThan(3);
-    for (let step = 0; step < steps; step += 1) {
-      const [id] = await shown(page);
-      expect(await small(page), id).toEqual([]);
-      expect(await outside(page), id).toEqual([]);
-      await page.keyboard.press('PageDown');
-    }
-  });
+  for (const { path } of pages.filter((one) => one.path.startsWith('/stage/')))
+    test(`every step of ${path} fits ${viewport.width} by ${viewport.height} without scrolling and can be read from the back row`, async ({
+      page,
+    }) => {
+      await page.setViewportSize(viewport);
+      await open(page, '', path);
+      const steps = await page.locator('.slide').count();
+      expect(steps).toBeGreaterThan(3);
+      for (let step = 0; step < steps; step += 1) {
+        const [id] = await shown(page);
+        expect(await small(page), id).toEqual([]);
+        expect(await outside(page), id).toEqual([]);
+        await page.keyboard.press('PageDown');
+      }
+    });
 }
 
 test('an opened answer leaves the question in sight above it and the bar free below it', async ({ page }) => {

@@ -14,6 +14,32 @@ export interface KeptAddress {
  * have these in their mail.
  */
 export const addresses: readonly KeptAddress[] = [
+  { kind: 'means', version: 1, address: 'a=9&b=10.5&c=11&v=1', opens: { first: 9, second: 10.5, third: 11 } },
+  {
+    kind: 'bands',
+    version: 1,
+    address: 'l=24&ev=v&d=0.5&p=3&cl=s&v=1',
+    opens: { level: 24, even: 'volts', halfDb: 0.5, halfPercent: 3, claim: 'squared' },
+  },
+  {
+    kind: 'signals',
+    version: 1,
+    address: 'a=10&b=7.5&ph=120&cl=1&v=1',
+    opens: { first: 10, second: 7.5, phase: 120, claim: 'sumOfDbm' },
+  },
+  {
+    kind: 'sum',
+    version: 1,
+    address: 't=3&t1x=7&t2k=g&t2x=-20.5&t3k=m&t3x=17&v=1',
+    opens: {
+      tiles: [
+        { kind: 'level', value: 7 },
+        { kind: 'gain', value: -20.5 },
+        { kind: 'less', value: 17 },
+      ],
+    },
+  },
+  { kind: 'ratio', version: 1, address: 'db=6.02&sl=10&v=1', opens: { gainDb: 6.02, slip: 'tenForVolts' } },
   { kind: 'codec', version: 1, address: 'v=1', opens: { pad: -20, rule: 'simple', limit: 28.5 } },
   {
     kind: 'codec',
@@ -205,7 +231,31 @@ export const addresses: readonly KeptAddress[] = [
       showCurve: 'on',
     },
   },
+  {
+    kind: 'club',
+    version: 1,
+    address: 'r=2&r1n=Second-pad&r1a=0.5&r2n=Lent-meter&r2f=u&r2a=0.3&o=me-pa&v=1',
+    opens: {
+      own: [
+        { name: 'Second pad', form: 'limits', amount: 0.5 },
+        { name: 'Lent meter', form: 'expanded', amount: 0.3 },
+      ],
+      out: 'me pa',
+    },
+  },
   { kind: 'club', version: 1, address: 'v=1', opens: { meter: 0.25, pad: 0.5, showLimits: 'on' } },
+  {
+    kind: 'rules',
+    version: 1,
+    address: 'le=1500&fi=-0.06&se=0.1&st=01&kn=c&v=1',
+    opens: { length: 1500, first: -0.06, second: 0.1, step: 'tenth', known: 'compared' },
+  },
+  {
+    kind: 'meter',
+    version: 1,
+    address: 're=-20&mo=36&tr=a&pe=0.2&v=1',
+    opens: { reading: -20, months: 36, treatment: 'adjusted', permissible: 0.2 },
+  },
   {
     kind: 'two-pads',
     version: 1,
@@ -218,6 +268,37 @@ export const addresses: readonly KeptAddress[] = [
       first: 0.2,
       showLimits: 'off',
       showCurve: 'on',
+    },
+  },
+  {
+    kind: 'trace',
+    version: 1,
+    address: 'pp=20&r=75&w=q&sl=al&v=1',
+    opens: { peakToPeak: 20, load: 75, wave: 'square', slip: 'assumedLoad' },
+  },
+  {
+    kind: 'line',
+    version: 1,
+    address: 'l=30&am=3&fp=10&co=0.5&sp=6&d=10&w=s&sl=t&v=1',
+    opens: { level: 30, amplifier: 3, first: 10, second: 6, damage: 10, without: 'second', slip: 'twice' },
+  },
+  {
+    kind: 'line',
+    version: 1,
+    address: 'e=a&co=0.6&ag=5&ao=d&v=1',
+    opens: { end: 'antenna', coax: 0.6, antenna: 5, over: 'halfWaveDipole' },
+  },
+  {
+    kind: 'keyed',
+    version: 1,
+    address: 'k=t&p=2&m=p&pl=l&de=d&co=1&sw=2&u=13.8&i=0.5&sl=mp&v=1',
+    opens: {
+      keying: 'twoEqualTones',
+      peak: 2,
+      kind: 'peakEnvelope',
+      plane: 'load',
+      delivery: 'delivered',
+      slip: 'meanAsPeak',
     },
   },
 ];

@@ -1,11 +1,31 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
+import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
+import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
+import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
+import { lineSpec } from '../../src/widgets/level-line/spec.ts';
+import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
+import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
+import { traceSpec } from '../../src/widgets/trace/spec.ts';
+import { meansSpec } from '../../src/widgets/two-means/spec.ts';
+import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
+import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
 import { spec as codec } from '../address/demonstration.ts';
 
 /** Every kind of address that this site makes, with its present specification. A new kind is added here and in `addresses.ts`. */
 export const kinds = {
+  /** `/learn/decibels/a-decibel-is-not-a-percentage/?...`, of the second figure */
+  means: meansSpec,
+  /** `/learn/decibels/a-decibel-is-not-a-percentage/?...` */
+  bands: bandRulersSpec,
+  /** `/learn/decibels/levels-and-gains/?...`, of the second figure */
+  signals: signalsSpec,
+  /** `/learn/decibels/levels-and-gains/?...` */
+  sum: lineSpec,
+  /** `/learn/decibels/ratios-that-add/?...` */
+  ratio: ratioSpec(),
   /** No page: one field of every type, so that the codec itself can never lose an old address. */
   codec,
   /** `/bench/#...` */
@@ -14,6 +34,16 @@ export const kinds = {
   club: bandSpec(presetSheet('club'), { showLimits: true, showCurve: false }),
   /** `/examples/two-pads-into-a-receiver/?...` */
   'two-pads': bandSpec(presetSheet('two-pads'), { showLimits: true, showCurve: false }),
+  /** `/learn/decibels/volts-and-watts/?...` */
+  trace: traceSpec,
+  /** `/learn/decibels/down-the-line/?...` */
+  line: stairsSpec,
+  /** `/learn/traceability/measuring-is-comparing/?...` */
+  rules: rulesSpec,
+  /** `/learn/traceability/calibration-changes-nothing/?...` */
+  meter: meterSpec,
+  /** `/learn/decibels/which-power/?...` */
+  keyed: keyedSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;
 
 export type Kind = keyof typeof kinds;

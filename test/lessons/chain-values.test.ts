@@ -49,6 +49,16 @@ describe('the numbers of the lesson on the chain, each by hand', () => {
     expect(value('nationalPerfect'), 'no difference that anyone could see').toBe(value('socketBand'));
   });
 
+  it('are what the classic mistakes cost: a band that is claimed beside the one that is due', () => {
+    const due = `±${expanded(U).toFixed(2)}${nb}dB`;
+    expect(value('certain')).toBe(`no band at all claimed where ${due} is due`);
+    expect(value('padForgotten')).toBe(
+      `±${expanded({ ...U, pad: 0 }).toFixed(2)}${nb}dB claimed where ${due} is due`,
+    );
+    const perfect = `±${expanded({ ...U, national: 0, laboratory: 0 }).toFixed(2)}${nb}dB`;
+    expect(value('perfectAbove')).toBe(`${due} would become ${perfect}`);
+  });
+
   it('are volts across 50 ohms: the root of power times resistance', () => {
     expect(value('nominalVolts')).toBe(`${Math.sqrt((milliwatts(27) / 1000) * 50).toFixed(2)}${nb}V RMS`);
     expect(value('upperVolts')).toBe(`${Math.sqrt((milliwatts(28.5) / 1000) * 50).toFixed(2)}${nb}V RMS`);

@@ -1,15 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { decode } from '../../src/address/decode.ts';
+import { examples } from '../../src/examples/index.ts';
 import { TRACKS } from '../../src/lessons/tracks.ts';
 import { textOfValue, valueIds } from '../../src/lessons/values.ts';
+import { wordIds, wordsIn } from '../../src/lessons/words.ts';
 import { questionIds } from '../../src/questions/index.ts';
-import { PRESETS, presetSheet } from '../../src/widgets/reading-band/presets.ts';
-import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
 import { filesBelow } from '../rules/sources.ts';
+import { type Attributes, figureSpecs } from './figures.ts';
 
 const lessons = filesBelow('src/lessons', ['.mdx']).map(({ path, text }) => ({
   path,
+  front: /^---[\s\S]*?\n---/.exec(text)?.[0] ?? '',
   body: text.replace(/^---[\s\S]*?\n---/, '').replace(/\{\/\*[\s\S]*?\*\/\}/g, ''),
 }));
 
@@ -23,6 +25,15 @@ const given = (body: string, tag: string, attribute: string): readonly string[] 
   [...body.matchAll(new RegExp(`<${tag}\\b[^>]*?\\s${attribute}="([^"]*)"`, 'g'))].map(
     ([, value]) => value ?? '',
   );
+
+/** The attributes of every use of a tag. */
+const tagsOf = (body: string, tag: string): readonly Attributes[] =>
+  [...body.matchAll(new RegExp(`<${tag}\\b((?:[^>"{]|"[^"]*"|\\{[^}]*\\})*)>`, 'g'))].map(([, inside = '']) =>
+    Object.fromEntries([...inside.matchAll(/(\w+)="([^"]*)"/g)].map(([, name, value]) => [name, value])),
+  );
+
+const figuresOf = (body: string) =>
+  Object.keys(figureSpecs).flatMap((tag) => tagsOf(body, tag).map((attributes) => ({ tag, attributes })));
 
 /** What stands beside the steps and the parts for the page alone. */
 function besides(body: string): string {
@@ -65,7 +76,7 @@ describe('lessons', () => {
   });
 });
 
-describe.each(lessons)('$path', ({ path, body }) => {
+describe.each(lessons)('$path', ({ path, front, body }) => {
   it('is made of steps and of parts for the page alone, so that the stage loses nothing', () => {
     expect(besides(body)).toBe('');
     expect((body.match(/<Step\b/g) ?? []).length).toBe((body.match(/<\/Step>/g) ?? []).length);
@@ -95,23 +106,50 @@ describe.each(lessons)('$path', ({ path, body }) => {
     expect(new Set(ids).size).toBe(ids.length);
   });
 
-  it('shows prepared chains that there are', () => {
-    const known: readonly string[] = PRESETS;
-    expect(given(body, 'ChainFigure', 'preset').filter((preset) => !known.includes(preset))).toEqual([]);
+  it('offers states of its figures that open without a problem and show something else', () => {
+    const figures = new Map(
+      figuresOf(body).map(({ tag, attributes }) => [
+        attributes.instance ?? 'figure',
+        { instance: attributes.instance, spec: figureSpecs[tag]?.(attributes) },
+      ]),
+    );
+    const offers = [...tagsOf(body, 'TryState'), ...tagsOf(body, 'Mistake')];
+    for (const { state: address = '', at = 'figure' } of offers) {
+      const { spec, instance } = figures.get(at) ?? {};
+      if (spec === undefined) throw new Error(`${address}: wish a figure called ${at}`);
+      const { state, problems, carried } = decode(spec, address, instance);
+      expect({ address, problems, carried }).toEqual({ address, problems: [], carried: true });
+      expect(state, address).not.toEqual(decode(spec, '').state);
+    }
+    const states = tagsOf(body, 'TryState').map(({ state }) => state);
+    expect(new Set(states).size).toBe(states.length);
   });
 
-  it('offers states of its figure that open without a problem and show something else', () => {
-    const states = given(body, 'TryState', 'state');
-    const preset = PRESETS.find((name) => given(body, 'ChainFigure', 'preset').includes(name));
-    if (preset === undefined) return expect(states).toEqual([]);
-    const spec = bandSpec(presetSheet(preset), { showLimits: true, showCurve: false });
-    const prepared = decode(spec, '').state;
-    for (const address of states) {
-      const { state, problems, carried } = decode(spec, address);
-      expect({ address, problems, carried }).toEqual({ address, problems: [], carried: true });
-      expect(state, address).not.toEqual(prepared);
-    }
-    expect(new Set(states).size).toBe(states.length);
+  it('has figures with names of their own, one of them without', () => {
+    const names = figuresOf(body).map(({ attributes }) => attributes.instance ?? 'figure');
+    expect(names).toContain('figure');
+    expect(new Set(names).size).toBe(names.length);
+  });
+
+  it('asks three questions at its end, and shows what the classic mistakes cost', () => {
+    expect(tagsOf(body, 'CheckYourself').length).toBeGreaterThanOrEqual(3);
+    const mistakes = tagsOf(body, 'Mistake');
+    expect(mistakes.length).toBeGreaterThan(0);
+    for (const { costs = '' } of mistakes) expect(textOfValue(costs).trim()).not.toBe('');
+  });
+
+  it('tags words that there are, each at its first use', () => {
+    const tagged = tagsOf(body, 'Word').map(({ of = '' }) => of);
+    expect(tagged.length).toBeGreaterThan(0);
+    expect(tagged.filter((id) => !wordIds().includes(id))).toEqual([]);
+    expect(tagged).toEqual([...wordsIn(body)]);
+  });
+
+  it('sends its reader to worked examples that there are', () => {
+    const slugs = examples.map(({ slug }) => slug);
+    const [, listed = ''] = /^examples: \[(.*)\]$/m.exec(front) ?? [];
+    const named = listed.split(',').map((slug) => slug.trim());
+    expect(named.filter((slug) => slug !== '' && !slugs.includes(slug))).toEqual([]);
   });
 
   it('belongs to the track whose folder it is in', () => {
@@ -121,7 +159,9 @@ describe.each(lessons)('$path', ({ path, body }) => {
 
 describe('values for lessons', () => {
   it('are all shown in one', () => {
-    const shown = new Set(lessons.flatMap(({ body }) => given(body, 'Value', 'of')));
+    const shown = new Set(
+      lessons.flatMap(({ body }) => [...given(body, 'Value', 'of'), ...given(body, 'Mistake', 'costs')]),
+    );
     expect(valueIds().filter((id) => !shown.has(id))).toEqual([]);
   });
 

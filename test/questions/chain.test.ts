@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { certificateTwice, weakestRung } from '../../src/questions/chain.ts';
+import { betterLaboratory, certificateTwice, weakestRung } from '../../src/questions/chain.ts';
 import { questionIds, questionOf } from '../../src/questions/index.ts';
 import type { Question } from '../../src/questions/question.ts';
 import { withLinkAmount } from '../../src/sheet/amount.ts';
@@ -103,5 +103,24 @@ describe('the weakest rung', () => {
     expect(replies.a).toContain(`${national.toFixed(2)}\u00a0%`);
     expect(replies.b).toContain(`${laboratory.toFixed(2)}\u00a0%`);
     expect(replies.c).toContain(`${meter.toFixed(0)}\u00a0%`);
+  });
+});
+
+describe('the better laboratory', () => {
+  /** Standard uncertainty of the reading, by hand, with what the laboratory states. */
+  const uOf = (laboratory: number, meter = 0.25): number =>
+    Math.sqrt(
+      0.01 ** 2 + (laboratory / 2) ** 2 + meter ** 2 / 3 + 0.16 ** 2 / 2 + (0.5 ** 2 + 0.05 ** 2) / 3,
+    );
+
+  it('leaves the band as it was, by hand', () => {
+    expect(rightText(betterLaboratory())).toBe(`${band(2 * uOf(0.006))}: nothing that anyone could see.`);
+    expect(betterLaboratory().worked).toContain(`${band(2 * uOf(0.06))} stays ${band(2 * uOf(0.006))}`);
+  });
+
+  it('has wrong options that follow each its own mistake', () => {
+    expect(textOf(betterLaboratory(), 'a')).toContain(band((2 * uOf(0.06)) / 10));
+    expect(textOf(betterLaboratory(), 'b')).toContain(band(2 * uOf(0.06, 0)));
+    expect(textOf(betterLaboratory(), 'd')).toContain(band(2 * uOf(0.06) - 0.054));
   });
 });

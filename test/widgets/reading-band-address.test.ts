@@ -4,9 +4,10 @@ import { decode } from '../../src/address/decode.ts';
 import { encode } from '../../src/address/encode.ts';
 import { specFaults } from '../../src/address/spec-faults.ts';
 import { amountOf } from '../../src/sheet/amount.ts';
-import { queryWith, readQuery } from '../../src/widgets/reading-band/address.ts';
+import { queryWith, readQuery } from '../../src/widgets/parts/address.ts';
+import { AMOUNT } from '../../src/widgets/reading-band/amount.ts';
 import { PRESETS, presetSheet } from '../../src/widgets/reading-band/presets.ts';
-import { AMOUNT, bandSpec, fromAddressState, toAddressState } from '../../src/widgets/reading-band/spec.ts';
+import { bandSpec, fromAddressState, toAddressState } from '../../src/widgets/reading-band/spec.ts';
 import { allowed } from '../../src/widgets/reading-band/state.ts';
 import { anyState } from '../address/any-state.ts';
 
@@ -19,7 +20,7 @@ describe.each(PRESETS)('the address of the prepared chain %s', (preset) => {
   it('has a specification free of faults, with a key of its own for every rung', () => {
     expect(specFaults(spec)).toEqual([]);
     const keys = Object.values(spec.fields).map(({ key }) => key);
-    expect(new Set(keys).size).toBe(sheet.links.length + 2);
+    expect(new Set(keys).size).toBe(sheet.links.length + 4);
   });
 
   it('gives back every state that it was made from', () => {
@@ -48,19 +49,19 @@ describe.each(PRESETS)('the address of the prepared chain %s', (preset) => {
           });
           expect([opened.showLimits, opened.showCurve]).toEqual([a, b]);
           for (const { id, statement } of opened.sheet.links) expect(amountOf(statement)).toBe(wanted[id]);
-          expect(toAddressState(opened.sheet, opened)).toMatchObject(wanted);
+          expect(toAddressState(sheet, opened.sheet, opened)).toMatchObject(wanted);
         },
       ),
     );
   });
 
   it('leaves everything but the amounts of the sheet as it was', () => {
-    expect(fromAddressState(sheet, toAddressState(sheet, shown))).toEqual({ ...shown, sheet });
+    expect(fromAddressState(sheet, toAddressState(sheet, sheet, shown))).toEqual({ ...shown, sheet });
     expect(fromAddressState(sheet, {}).sheet).toEqual(sheet);
   });
 
   it('is empty where nothing has been changed, and leaves what is not its own', () => {
-    const state = toAddressState(sheet, shown);
+    const state = toAddressState(sheet, sheet, shown);
     expect(queryWith({ spec, state, query: '', instance: undefined })).toBe('');
     expect(queryWith({ spec, state, query: '?b.x=1', instance: undefined })).toContain('b.x=1');
   });
@@ -83,7 +84,7 @@ describe('a query about the club’s chain', () => {
         problems.every(({ sentence }) => /^\S.*\.$/s.test(sentence)),
         query,
       ).toBe(true);
-      expect(state, query).toEqual(toAddressState(presetSheet('club'), shown));
+      expect(state, query).toEqual(toAddressState(presetSheet('club'), presetSheet('club'), shown));
     }
   });
 

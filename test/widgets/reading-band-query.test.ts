@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { queryWith, readQuery } from '../../src/widgets/reading-band/address.ts';
+import { queryWith, readQuery } from '../../src/widgets/parts/address.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec, toAddressState } from '../../src/widgets/reading-band/spec.ts';
 import { anyState } from '../address/any-state.ts';
@@ -8,7 +8,7 @@ import { anyState } from '../address/any-state.ts';
 const shown = { showLimits: true, showCurve: false };
 const sheet = presetSheet('club');
 const spec = bandSpec(sheet, shown);
-const prepared = toAddressState(sheet, shown);
+const prepared = toAddressState(sheet, sheet, shown);
 const changed = { ...prepared, pad: 0.1 };
 const instance = fc.constantFrom(undefined, 'a', 'b', 'second2');
 

@@ -4,8 +4,8 @@ import { amountOf } from '../../src/sheet/amount.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import { chainOf } from '../../src/sheet/evaluated-chain.ts';
 import { twoPadsSheet } from '../../src/sheet/two-pads.ts';
+import { AMOUNT } from '../../src/widgets/reading-band/amount.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
-import { AMOUNT } from '../../src/widgets/reading-band/spec.ts';
 import {
   allowed,
   type BandAction,

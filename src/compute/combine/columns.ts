@@ -3,10 +3,11 @@ import { isMember, type Member } from '../distribution/standard.ts';
 import type { FunctionModel, Input, SumModel } from '../model.ts';
 import { rangeError } from '../quantity.ts';
 import type { SeededRandom } from '../random.ts';
-import { fillArcsine, fillCurvilinear, fillStudent, fillTrapezoid, fillUniform } from './fill.ts';
-import { type Column, comonotone, correlated, type Draw, type Drawn, type Source } from './tied-columns.ts';
-import { wordsOf } from './words.ts';
-import { fillNormal, zigguratTable } from './ziggurat.ts';
+import { fillCurvilinear, fillTrapezoid, fillUniform } from './fill.ts';
+import { type Source, sourceOf } from './source.ts';
+import { type Column, comonotone, correlated, type Draw, type Drawn } from './tied-columns.ts';
+import { fillArcsine } from './u-shape.ts';
+import { fillBell } from './ziggurat.ts';
 
 /** Columns of all inputs, in their order, and what draws the next trials into them. */
 export interface Columns {
@@ -14,26 +15,31 @@ export interface Columns {
   draw(): void;
 }
 
+/** From so many degrees of freedom on, t is cut into layers; below, its tails are too wide for that. */
+const LEAST_DEGREES = 1;
+
 /** Fills a column with values of a standard shape; other shapes are asked for one value at a time. */
-function drawStandard({ standard }: Member, z: Float64Array, { supply, table, random }: Source): Draw {
-  const { degreesOfFreedom } = standard;
-  switch (standard.shape) {
-    case 'normal':
-      return () => fillNormal(z, supply, table);
+function drawStandard({ standard }: Member, z: Float64Array, { supply, bell, sines, random }: Source): Draw {
+  const { shape, degreesOfFreedom = Number.POSITIVE_INFINITY, limit } = standard;
+  if (shape === 'normal' || (shape === 'student' && degreesOfFreedom >= LEAST_DEGREES)) {
+    const ziggurat = bell(degreesOfFreedom);
+    return () => fillBell(z, supply, ziggurat);
+  }
+  switch (shape) {
     case 'rectangular':
       return () => fillUniform(z, supply);
     case 'triangular':
       return () => fillTrapezoid(z, supply, { wide: 0.5, narrow: 0.5 });
-    case 'arcsine':
-      return () => fillArcsine(z, supply);
+    case 'arcsine': {
+      const table = sines();
+      return () => fillArcsine(z, supply, table);
+    }
     case 'curvilinear':
-      return () => fillCurvilinear(z, supply, 2 - standard.limit);
+      return () => fillCurvilinear(z, supply, 2 - limit);
     default:
-      return degreesOfFreedom !== undefined && degreesOfFreedom >= 1
-        ? () => fillStudent(z, supply, degreesOfFreedom)
-        : () => {
-            for (let k = 0; k < z.length; k++) z[k] = standard.sample(random);
-          };
+      return () => {
+        for (let k = 0; k < z.length; k++) z[k] = standard.sample(random);
+      };
   }
 }
 
@@ -60,7 +66,7 @@ function correlatedIds(model: SumModel | FunctionModel): ReadonlySet<string> {
  * @throws RangeError if an input with a coefficient other than 0 is not normal, or has a cause as well.
  */
 export function columnsOf(model: SumModel | FunctionModel, rows: number, random: SeededRandom): Columns {
-  const source = { supply: wordsOf(random, rows), table: zigguratTable(), random };
+  const source = sourceOf(random, rows);
   const columns = new Map<Input, Column>();
   const draws: Draw[] = [];
   const tied = correlatedIds(model);

@@ -4,13 +4,25 @@ export interface Complex {
   readonly im: Float64Array;
 }
 
-/** Cosines (re) and sines (im) of the first half turn, in `size` steps to the turn. */
+/** Cosines (re) and sines (im) of the first half turn, in `size` steps to the turn, a multiple of four: all from the sines of its first quarter. */
 export function halfTurn(size: number): Complex {
-  const angle = (k: number) => (2 * Math.PI * k) / size;
-  return {
-    re: Float64Array.from({ length: size / 2 }, (_, k) => Math.cos(angle(k))),
-    im: Float64Array.from({ length: size / 2 }, (_, k) => Math.sin(angle(k))),
-  };
+  const quarter = size / 4;
+  const re = new Float64Array(2 * quarter);
+  const im = new Float64Array(2 * quarter);
+  for (let k = 0; k < quarter; k++) {
+    const sine = Math.sin((2 * Math.PI * k) / size);
+    im[k] = sine;
+    re[quarter + k] = -sine;
+    if (k > 0) {
+      re[quarter - k] = sine;
+      im[2 * quarter - k] = sine;
+    }
+  }
+  if (quarter > 0) {
+    re[0] = 1;
+    im[quarter] = 1;
+  }
+  return { re, im };
 }
 
 function swap(values: Float64Array, i: number, j: number): void {

@@ -1,6 +1,7 @@
 import type { Member } from '../distribution/standard.ts';
 import { normalDensity, normalShareBelow } from '../special/normal.ts';
-import { type Mixture, studentMixture } from '../special/student-characteristic.ts';
+import { type Normals, normalsAlong } from '../special/normals-along.ts';
+import { studentMixture } from '../special/student-characteristic.ts';
 import type { Extent } from './extent.ts';
 
 /**
@@ -11,16 +12,10 @@ import type { Extent } from './extent.ts';
  * normal of the variance of all others, and takes away the normals counted too often.
  */
 export interface Reference {
-  /** Characteristic function about the centre (real, as the stand-in is symmetric). */
-  characteristic(w: number): number;
+  /** Characteristic function about the centre (real, as the stand-in is symmetric) at whole multiples of a step. */
+  characteristicAlong(step: number): (multiple: number) => number;
   /** Share below and density at `x` from the centre. */
   at(x: number): { value: number; slope: number };
-}
-
-/** Normal distributions about 0: weights (of either sign) and standard deviations. */
-interface Normals {
-  readonly weight: Float64Array;
-  readonly deviation: Float64Array;
 }
 
 /** Variance that stands for a long-tailed part where another one is far out. */
@@ -29,14 +24,14 @@ function coreVariance({ scale, standardDeviation, standard }: Member): number {
   return known ? standardDeviation ** 2 : 4 * scale * scale;
 }
 
-function smeared({ weight, variance }: Mixture, scale: number, added: number): Normals {
-  return { weight, deviation: variance.map((value) => Math.sqrt(value * scale * scale + added)) };
+function smeared({ weight, variance }: Normals, scale: number, added: number): Normals {
+  return { weight, variance: variance.map((value) => value * scale * scale + added) };
 }
 
 function joined(pieces: readonly Normals[]): Normals {
   return {
     weight: Float64Array.from(pieces.flatMap((piece) => [...piece.weight])),
-    deviation: Float64Array.from(pieces.flatMap((piece) => [...piece.deviation])),
+    variance: Float64Array.from(pieces.flatMap((piece) => [...piece.variance])),
   };
 }
 
@@ -50,17 +45,12 @@ export function referenceOf({ heavy, lightVariance }: Extent): Reference {
       all - coreVariance(part),
     ),
   );
-  const excess = { weight: Float64Array.of(1 - heavy.length), deviation: Float64Array.of(Math.sqrt(all)) };
-  const { weight, deviation } = joined([...pieces, excess]);
+  const excess = { weight: Float64Array.of(1 - heavy.length), variance: Float64Array.of(all) };
+  const normals = joined([...pieces, excess]);
+  const { weight } = normals;
+  const deviation = normals.variance.map(Math.sqrt);
   return {
-    characteristic: (w) => {
-      let sum = 0;
-      for (let k = 0; k < weight.length; k++) {
-        const z = w * (deviation[k] as number);
-        if (z < 9) sum += (weight[k] as number) * Math.exp(-0.5 * z * z);
-      }
-      return sum;
-    },
+    characteristicAlong: (step) => normalsAlong(normals, step),
     at: (x) => {
       let value = 0;
       let slope = 0;

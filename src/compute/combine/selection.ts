@@ -1,4 +1,5 @@
 import { rangeError } from '../quantity.ts';
+import { spreadSorted } from './spread-sort.ts';
 
 /** The smallest values in rising order, and the largest in rising order. */
 export interface Tails {
@@ -6,51 +7,63 @@ export interface Tails {
   readonly highest: Float64Array;
 }
 
-/** Values looked at to guess where a tail begins. */
+/** Values looked at to guess where the tails begin: so many at most, and no more than one in so many. */
 const PROBES = 4096;
+const ONE_IN = 16;
 /** The guess is put this many standard deviations of its own too far in, so that it hardly ever fails. */
 const MARGIN = 4;
+/** One in so many of a tail's values lies far out, where few are spread wide. */
+const FAR_OUT = 16;
 
-function guess(probes: Float64Array, part: number): number {
-  const spread = Math.sqrt((part * (1 - part)) / probes.length);
-  const reach = Math.ceil((part + MARGIN * spread) * probes.length);
-  return probes[Math.min(probes.length - 1, reach)] as number;
+/** A sorted sample of the values. */
+function probesOf(values: Float64Array): Float64Array {
+  const stride = Math.max(ONE_IN, Math.floor(values.length / PROBES));
+  const probes = new Float64Array(Math.ceil(values.length / stride));
+  for (let k = 0; k < probes.length; k++) probes[k] = values[k * stride] as number;
+  return probes.sort();
 }
 
-/** Gathers the values times `sign` up to an edge; undefined if they are not as many as wanted, or more than there is room for. */
+/** Values up to `low` and from `high` on, in the order of the row; undefined if either are more than there is room for. */
 function gather(
   values: Float64Array,
-  { sign, edge, count }: { sign: 1 | -1; edge: number; count: number },
-): Float64Array | undefined {
+  { low, high, room }: { low: number; high: number; room: number },
+): { lowest: Float64Array; highest: Float64Array } | undefined {
+  const lowest = new Float64Array(room);
+  const highest = new Float64Array(room);
   const total = values.length;
-  const room = Math.min(total, 3 * count + PROBES);
-  const gathered = new Float64Array(room);
-  let size = 0;
+  let [below, above] = [0, 0];
   for (let k = 0; k < total; k++) {
-    const value = sign * (values[k] as number);
-    if (value > edge) continue;
-    if (size === room) return undefined;
-    gathered[size++] = value;
+    const value = values[k] as number;
+    if (value > low && value < high) continue;
+    if (value <= low) {
+      if (below === room) return undefined;
+      lowest[below++] = value;
+    }
+    if (value >= high) {
+      if (above === room) return undefined;
+      highest[above++] = value;
+    }
   }
-  return size < count ? undefined : gathered.subarray(0, size).sort().slice(0, count);
+  return { lowest: lowest.subarray(0, below), highest: highest.subarray(0, above) };
 }
 
-/** The `count` smallest of the values times `sign`, in rising order: one pass gathers them, then only they are sorted. */
-function smallest(values: Float64Array, count: number, sign: 1 | -1): Float64Array {
-  const stride = Math.max(1, Math.floor(values.length / PROBES));
-  const probes = Float64Array.from(
-    { length: Math.ceil(values.length / stride) },
-    (_, k) => sign * (values[k * stride] as number),
-  ).sort();
-  const edge = guess(probes, count / values.length);
-  // The guess fails where values come in an order that misleads it, or many are equal: then all are sorted.
-  return (
-    gather(values, { sign, edge, count }) ??
-    values
-      .map((value) => sign * value)
-      .sort()
-      .slice(0, count)
-  );
+/** The tails by one pass that gathers them and some more; undefined where a sample misleads about where they begin. */
+function gatheredTails(values: Float64Array, count: number): Tails | undefined {
+  const probes = probesOf(values);
+  const last = probes.length - 1;
+  const part = count / values.length;
+  const spread = Math.sqrt((part * (1 - part)) / probes.length);
+  const reach = Math.min(last, Math.ceil((part + MARGIN * spread) * probes.length));
+  const far = Math.floor(reach / FAR_OUT);
+  const [low, high] = [probes[reach] as number, probes[last - reach] as number];
+  const gathered = gather(values, { low, high, room: Math.min(values.length, 3 * count + PROBES) });
+  if (gathered === undefined) return undefined;
+  const { lowest, highest } = gathered;
+  if (lowest.length < count || highest.length < count) return undefined;
+  return {
+    lowest: spreadSorted(lowest, { from: probes[far] as number, to: low }).subarray(0, count),
+    highest: spreadSorted(highest, { from: high, to: probes[last - far] as number }).subarray(-count),
+  };
 }
 
 /**
@@ -60,6 +73,9 @@ function smallest(values: Float64Array, count: number, sign: 1 | -1): Float64Arr
 export function tailsOf(values: Float64Array, count: number): Tails {
   if (!(Number.isInteger(count) && count >= 1 && count <= values.length))
     throw rangeError({ where: 'tailsOf', wish: `count must be 1 to ${values.length}`, got: count });
-  const highest = smallest(values, count, -1).map((value) => -value);
-  return { lowest: smallest(values, count, 1), highest: highest.reverse() };
+  const tails = gatheredTails(values, count);
+  if (tails) return tails;
+  // Values came in an order that misleads, or many are equal: then all are sorted.
+  const sorted = values.slice().sort();
+  return { lowest: sorted.subarray(0, count), highest: sorted.subarray(-count) };
 }

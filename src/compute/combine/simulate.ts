@@ -5,7 +5,7 @@ import { deviationOf, joinMoments, type Moments, momentsOf, NO_MOMENTS } from '.
 import { type SampleIntervals, sampleIntervals } from './sample-intervals.ts';
 import type { Simulated, SimulationProgress, SimulationRequest } from './simulation.ts';
 import { checkRequest, planOf, toleranceOf } from './simulation-plan.ts';
-import { hasSettled } from './stop-rule.ts';
+import { type BlockFigures, hasSettled } from './stop-rule.ts';
 import { rowsFor, type Trials, trialsOf } from './trials.ts';
 
 /** One block: its moments and intervals. */
@@ -61,7 +61,7 @@ function intervalsOf(blocks: readonly Block[], kept: Float64Array | undefined, p
   };
 }
 
-function figuresOf({ moments, intervals: { symmetric } }: Block): number[] {
+function figuresOf({ moments, intervals: { symmetric } }: Block): BlockFigures {
   return [moments.mean, deviationOf(moments), symmetric.lower, symmetric.upper];
 }
 
@@ -69,8 +69,8 @@ function figuresOf({ moments, intervals: { symmetric } }: Block): number[] {
  * Propagation of distributions by trials (JCGM 101, clause 7): any model, correlated normal inputs and shared causes
  * included. A generator: each step makes a few thousand trials and yields how far it has come; the caller stops by not
  * asking for more. The same seed gives the same result in every engine, as far as `f` itself does: random values are made
- * with integers, plain arithmetic, Math.sqrt, Math.log, Math.log1p and Math.exp, but without sines, cosines and powers,
- * whose last digits are known to differ (t below one degree of freedom alone takes a power).
+ * with integers, plain arithmetic, Math.sqrt, Math.log, Math.exp and their twins near 1 and 0 (log1p, expm1), but without sines,
+ * cosines and powers, whose last digits are known to differ (t below one degree of freedom alone takes a power).
  *
  * With `settled`, blocks are added until twice the standard deviation of the mean over the blocks of estimate, standard
  * uncertainty and both ends of the symmetric interval is within half a unit of the digit asked for (7.9.4). Up to a
@@ -82,24 +82,27 @@ function figuresOf({ moments, intervals: { symmetric } }: Block): number[] {
 export function* simulate(request: SimulationRequest): Generator<SimulationProgress, Simulated> {
   checkRequest(request);
   const { model, coverageProbability: p, random, stop } = request;
-  const { block, most, kept } = planOf(request);
-  const rows = rowsFor(block);
+  const { block: size, most, kept } = planOf(request);
+  const rows = rowsFor(size);
   const making = { trials: trialsOf(model, rows, random), histogram: histogramOf(), rows };
-  const keep = new Float64Array(kept * block);
-  const wanted = stop.kind === 'trials' ? most * block : undefined;
+  const keep = new Float64Array(kept * size);
+  const wanted = stop.kind === 'trials' ? most * size : undefined;
   const blocks: Block[] = [];
+  const figures: BlockFigures[] = [];
   let moments = NO_MOMENTS;
   let tolerance: number | undefined;
   let settled = false;
   while (blocks.length < most && !settled) {
-    const from = (blocks.length % kept) * block;
-    const values = keep.subarray(from, from + block);
+    const from = (blocks.length % kept) * size;
+    const values = keep.subarray(from, from + size);
     const own = yield* runBlock(values, making, (done) => ({ trials: moments.count + done, wanted }));
     moments = joinMoments(moments, own);
-    blocks.push({ moments: own, intervals: sampleIntervals(values, p) });
+    const block = { moments: own, intervals: sampleIntervals(values, p) };
+    blocks.push(block);
+    figures.push(figuresOf(block));
     if (stop.kind === 'trials') continue;
     tolerance = toleranceOf(deviationOf(moments), stop);
-    settled = hasSettled(blocks.map(figuresOf), tolerance);
+    settled = hasSettled(figures, tolerance);
   }
   const all = blocks.length <= kept ? keep.subarray(0, moments.count) : undefined;
   return {

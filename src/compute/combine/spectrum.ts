@@ -54,8 +54,10 @@ const hasFormula = (part: Distribution): part is Member =>
 
 function byFormula({ standard, scale }: Member, step: number): Factor {
   const characteristic = standard.characteristic as (w: number) => number;
+  const along =
+    standard.characteristicAlong?.(scale * step) ?? ((j: number) => characteristic(scale * step * j));
   return (product, j) => {
-    const value = characteristic(scale * step * j);
+    const value = along(j);
     product.re *= value;
     product.im *= value;
   };
@@ -97,6 +99,7 @@ export function spectrumOf(
   const re = new Float64Array(most + 1);
   const im = new Float64Array(most + 1);
   const product = { re: 1, im: 0 };
+  const standIn = reference?.characteristicAlong((2 * Math.PI) / extent.period);
   let quiet = 0;
   let count = 0;
   while (count < most && quiet < QUIET_RUN) {
@@ -104,7 +107,7 @@ export function spectrumOf(
     product.re = 1;
     product.im = 0;
     for (const factor of factors) factor(product, count);
-    if (reference) product.re -= reference.characteristic((2 * Math.PI * count) / extent.period);
+    if (standIn) product.re -= standIn(count);
     re[count] = product.re;
     im[count] = product.im;
     quiet = Math.abs(product.re) + Math.abs(product.im) < NEGLIGIBLE ? quiet + 1 : 0;

@@ -1,23 +1,16 @@
 import type { Member } from '../distribution/standard.ts';
 import type { FunctionModel, Input, SumModel } from '../model.ts';
 import { rangeError } from '../quantity.ts';
-import type { SeededRandom } from '../random.ts';
 import { choleskyFactor, correlationMatrix } from './correlation.ts';
-import type { Words } from './words.ts';
-import { fillNormal, type Ziggurat } from './ziggurat.ts';
+import { addScaled, stretch } from './rows.ts';
+import type { Source } from './source.ts';
+import { fillBell } from './ziggurat.ts';
 
 /** Values of one input, trial by trial: location + scale x z. */
 export interface Column {
   readonly z: Float64Array;
   readonly location: number;
   readonly scale: number;
-}
-
-/** Where random values come from. */
-export interface Source {
-  readonly supply: Words;
-  readonly table: Ziggurat;
-  readonly random: SeededRandom;
 }
 
 export type Draw = () => void;
@@ -47,7 +40,7 @@ export function correlated(
   model: SumModel | FunctionModel,
   inputs: readonly Input[],
   rows: number,
-  { supply, table }: Source,
+  { supply, bell }: Source,
 ): Drawn {
   for (const { id, distribution } of inputs)
     if (distribution.shape !== 'normal')
@@ -59,18 +52,15 @@ export function correlated(
     const { location, scale } = distribution as Member;
     return { z: new Float64Array(rows), location, scale };
   });
-  const row = new Float64Array(inputs.length);
+  const ziggurat = bell(Number.POSITIVE_INFINITY);
+  const mixed = columns.map(({ z }) => z);
   const draw = () => {
-    for (const { z } of columns) fillNormal(z, supply, table);
-    for (let k = 0; k < rows; k++) {
-      columns.forEach(({ z }, i) => {
-        row[i] = z[k] as number;
-      });
-      columns.forEach(({ z }, i) => {
-        let sum = 0;
-        for (let j = 0; j <= i; j++) sum += (factor[i]?.[j] ?? 0) * (row[j] as number);
-        z[k] = sum;
-      });
+    for (const z of mixed) fillBell(z, supply, ziggurat);
+    // From the last down: each is mixed of itself and those before it, which are still as they were drawn.
+    for (let i = mixed.length - 1; i >= 0; i--) {
+      const z = mixed[i] as Float64Array;
+      stretch(z, factor[i]?.[i] ?? 0);
+      for (let j = 0; j < i; j++) addScaled(z, mixed[j] as Float64Array, factor[i]?.[j] ?? 0);
     }
   };
   return { columns, draw };

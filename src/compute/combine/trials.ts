@@ -2,6 +2,8 @@ import type { FunctionModel, Model, SumModel } from '../model.ts';
 import { rangeError } from '../quantity.ts';
 import type { SeededRandom } from '../random.ts';
 import { type Columns, columnsOf } from './columns.ts';
+import { addScaled } from './rows.ts';
+import type { Column } from './tied-columns.ts';
 
 /** Trials at a time: the columns of a dozen inputs then stay in the processor's cache. */
 const ROWS = 4096;
@@ -20,20 +22,15 @@ function addUp(model: SumModel, { columns }: Columns, out: Float64Array): void {
   });
 }
 
-/** Adds factor x z to each value. */
-function addScaled(out: Float64Array, z: Float64Array, factor: number): void {
+function evaluateEach({ f }: FunctionModel, { columns }: Columns, out: Float64Array): void {
+  const values = columns.map(({ location }) => location);
   const count = out.length;
-  for (let k = 0; k < count; k++) out[k] = (out[k] as number) + factor * (z[k] as number);
-}
-
-function evaluateEach(model: FunctionModel, { columns }: Columns, out: Float64Array): void {
-  const values = columns.map(() => 0);
-  for (let k = 0; k < out.length; k++) {
-    for (let i = 0; i < columns.length; i++) {
-      const { z, location, scale } = columns[i] as Columns['columns'][number];
+  for (let k = 0; k < count; k++) {
+    for (let i = 0; i < values.length; i++) {
+      const { z, location, scale } = columns[i] as Column;
       values[i] = location + scale * (z[k] as number);
     }
-    const y = model.f(values);
+    const y = f(values);
     if (!Number.isFinite(y))
       throw rangeError({ where: 'simulate', wish: 'f must give finite numbers', got: y });
     out[k] = y;

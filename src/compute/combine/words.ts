@@ -1,24 +1,35 @@
 import type { SeededRandom } from '../random.ts';
 
-/** Words of random bits, drawn a row at a time; `at` is the next unused one. */
+/** Words of random bits: one after another, or as many at once as a row needs. */
 export interface Words {
-  readonly words: Int32Array;
-  at: number;
   readonly random: SeededRandom;
   /** Room for rows whose length is known beforehand. */
   readonly room: Int32Array;
+  /** Words drawn ahead; `at` is the next unused one. */
+  readonly ahead: Int32Array;
+  at: number;
 }
 
-const ROW = 4096;
+/** Words drawn ahead at a time; those are few that are taken one by one. */
+const AHEAD = 256;
 
 /** An empty supply of words from a generator, for rows of at most so many values. */
 export function wordsOf(random: SeededRandom, rows: number): Words {
-  return { words: new Int32Array(ROW), at: ROW, random, room: new Int32Array(Math.max(ROW, 2 * rows)) };
+  return { random, room: new Int32Array(2 * rows), ahead: new Int32Array(AHEAD), at: AHEAD };
 }
 
-/** Draws a new row if fewer than `count` words are left; those left are dropped. */
-export function ensure(supply: Words, count: number): void {
-  if (supply.at + count <= ROW) return;
-  supply.random.fill(supply.words);
-  supply.at = 0;
+/** As many fresh words as a row needs that takes a fixed number to a value, two at most; the next call overwrites them. */
+export function freshWords({ random, room }: Words, count: number): Int32Array {
+  const words = room.subarray(0, count);
+  random.fill(words);
+  return words;
+}
+
+/** The next single word. */
+export function nextWord(supply: Words): number {
+  if (supply.at === supply.ahead.length) {
+    supply.random.fill(supply.ahead);
+    supply.at = 0;
+  }
+  return supply.ahead[supply.at++] as number;
 }

@@ -1,6 +1,6 @@
 import { mismatchLimits } from '../mismatch-limits.ts';
 import { dilogarithm } from '../special/dilogarithm.ts';
-import { unitNodes } from '../special/integrate.ts';
+import { type Node, unitNodes } from '../special/integrate.ts';
 import { constant } from './constant.ts';
 import type { Distribution } from './distribution.ts';
 import { mismatch } from './mismatch.ts';
@@ -33,14 +33,21 @@ function productDensity(source: Knowledge, load: Knowledge): (w: number) => numb
   return source === 'disc' ? (w) => -4 * w * Math.log(w) : (w) => -Math.log(w);
 }
 
+/** The product w, how likely each is, and the nodes at which it is looked at. */
+interface Product {
+  readonly greatest: number;
+  readonly density: (w: number) => number;
+  readonly nodes: readonly Node[];
+}
+
 /** Share below and density at a level: the mean over w, from where a phase reaches the level at all. */
-function averages(greatest: number, density: (w: number) => number, level: number) {
+function averages({ greatest, density, nodes }: Product, level: number) {
   const amplitude = Math.exp(level / (2 * DB_PER_LOG));
   const from = Math.min(1, Math.abs(1 - amplitude) / greatest);
   let value = 0;
   let slope = 0;
   let seen = 0;
-  for (const { u, complement, weight } of unitNodes()) {
+  for (const { u, complement, weight } of nodes) {
     const w = from + (1 - from) * u;
     // Below the smallest numbers the radius would vanish; such nodes carry nothing.
     if (!(w > 1e-300) || complement === 0) continue;
@@ -74,6 +81,7 @@ export function mismatchWithin({
   const greatest = source * load;
   if (greatest === 0) return constant(0);
   const density = productDensity(knowledge.source, knowledge.load);
+  let product: Product | undefined;
   const moment = (k: number) => MOMENT[knowledge.source](k) * MOMENT[knowledge.load](k);
   return numeric({
     shape: 'mismatch',
@@ -81,7 +89,10 @@ export function mismatchWithin({
     standardDeviation: DB_PER_LOG * Math.sqrt(2 * dilogarithm(greatest * greatest, moment)),
     limits,
     middle: 0,
-    at: (level) => averages(greatest, density, level),
+    at: (level) => {
+      product ??= { greatest, density, nodes: unitNodes() };
+      return averages(product, level);
+    },
     sample: (random) => {
       const part = FROM_UNIFORM[knowledge.source](random()) * FROM_UNIFORM[knowledge.load](random());
       return levelAt(greatest * part, randomCosine(random));

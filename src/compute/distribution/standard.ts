@@ -19,6 +19,8 @@ export interface Standard {
   readonly degreesOfFreedom?: number;
   /** Characteristic function E cos(w z), w >= 0; absent where no quick form is known. */
   characteristic?(w: number): number;
+  /** The same at whole multiples of a step, as a function of the multiple, where that is quicker when asked for in turn. */
+  characteristicAlong?(step: number): (multiple: number) => number;
 }
 
 /** A member of the family of one standard shape, with what is needed to stretch and move it again. */

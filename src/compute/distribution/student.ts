@@ -1,6 +1,6 @@
 import { finite, positive } from '../quantity.ts';
 import { studentPeak, studentProfile, studentQuantile, studentShareBelow } from '../special/student.ts';
-import { studentCharacteristic } from '../special/student-characteristic.ts';
+import { studentCharacteristic, studentCharacteristicAlong } from '../special/student-characteristic.ts';
 import type { Random } from './distribution.ts';
 import { normal } from './normal.ts';
 import { type Member, memberOf, type Standard } from './standard.ts';
@@ -29,6 +29,7 @@ function studentShape(degreesOfFreedom: number): Standard {
     lowerQuantile: (share) => studentQuantile({ share, degreesOfFreedom }),
     sample: (random) => randomStudent(random, degreesOfFreedom),
     characteristic: studentCharacteristic(degreesOfFreedom),
+    characteristicAlong: studentCharacteristicAlong(degreesOfFreedom),
   };
 }
 

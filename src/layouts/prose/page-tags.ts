@@ -1,9 +1,10 @@
-import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
 import Caution from './Caution.astro';
 import CheckYourself from './CheckYourself.astro';
 import Formula from './Formula.astro';
+import { figuresFor } from './figure-tags.ts';
 import Given from './Given.astro';
 import GuessFirst from './GuessFirst.astro';
+import Mistake from './Mistake.astro';
 import More from './More.astro';
 import Sources from './Sources.astro';
 import StageMore from './StageMore.astro';
@@ -11,20 +12,23 @@ import Step from './Step.astro';
 import Takeaways from './Takeaways.astro';
 import TryState from './TryState.astro';
 import Value from './Value.astro';
+import Word from './Word.astro';
 
-/** The tags that a lesson may use, as the page renders them. */
+/** The tags that a lesson may use, as the page renders them. Figures have a table of their own. */
 export const pageTags = {
   Step,
   More,
   StageOnly: StageMore,
   Value,
+  Word,
   Formula,
   Given,
   GuessFirst,
   CheckYourself,
+  Mistake,
   Caution,
   Takeaways,
   Sources,
   TryState,
-  ChainFigure: ReadingBandWidget,
+  ...figuresFor('page'),
 };

@@ -35,6 +35,16 @@ export function chainValues(): Readonly<Record<string, () => string>> {
     padMeasured: () => band(chainOf(withLinkAmount(chain.sheet, 'pad', 0.1)).result.propagation.expanded),
     nationalPerfect: () =>
       band(chainOf(withLinkAmount(chain.sheet, 'national', 0)).result.propagation.expanded),
+    certain: () => unsaid({ said: 0, due: result.propagation.expanded }),
+    padForgotten: () =>
+      unsaid({
+        said: chainOf(withLinkAmount(chain.sheet, 'pad', 0)).result.propagation.expanded,
+        due: result.propagation.expanded,
+      }),
+    perfectAbove: () => {
+      const perfect = withLinkAmount(withLinkAmount(chain.sheet, 'national', 0), 'laboratory', 0);
+      return `${band(result.propagation.expanded)} would become ${band(chainOf(perfect).result.propagation.expanded)}`;
+    },
     nominalVolts: () => volts(NOMINAL_DBM),
     upperVolts: () => volts(chain.sheet.specification.upper ?? NOMINAL_DBM),
     padHeat: () =>
@@ -50,6 +60,10 @@ export function chainValues(): Readonly<Record<string, () => string>> {
 
 const band = (halfWidth: number): string =>
   plusMinusText('shown', { halfWidth, decimals: decimalsFor(halfWidth), unit: 'dB' });
+
+/** A band that somebody claims beside the one that is due. */
+const unsaid = ({ said, due }: { said: number; due: number }): string =>
+  `${said > 0 ? band(said) : 'no band at all'} claimed where ${band(due)} is due`;
 
 function rungAt({ rungs }: Chain, id: string): Rung {
   const rung = rungs.find((candidate) => candidate.id === id);

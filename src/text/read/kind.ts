@@ -55,6 +55,13 @@ const make = {
     example: { value: -20, decimals: 0 },
     hints: { dBm: LEVEL },
   }),
+  loss: (): Kind => ({
+    name: 'a loss',
+    base: 'dB',
+    units: { dB: times(1) },
+    example: { value: 20, decimals: 0 },
+    hints: { dBm: LEVEL },
+  }),
   halfWidthDb: (): Kind => ({
     name: 'a limit',
     base: 'dB',
@@ -171,6 +178,13 @@ const make = {
     units: { um: times(1), mm: times(1e3) },
     plusMinus: true,
     example: { value: 0.2, decimals: 1 },
+  }),
+  millimetres: (): Kind => ({
+    name: 'a length',
+    base: 'mm',
+    units: { mm: times(1), um: times(1e-3), m: times(1e3) },
+    plusMinus: true,
+    example: { value: 600, decimals: 0 },
   }),
   number: (): Kind => ({
     name: 'a number without a unit',

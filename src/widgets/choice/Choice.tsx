@@ -29,10 +29,10 @@ export default function Choice({ question, use }: ChoiceProps) {
     if (use === 'guess' && state.chosen !== undefined) keepGuess(question.id, state.chosen);
   };
   return (
-    <section class="choice" aria-labelledby={`${name}h`}>
+    <section class="choice" aria-labelledby={`${name}h ${name}l`}>
       <h3 id={`${name}h`}>{words.heading}</h3>
       <fieldset>
-        <legend>{question.stem}</legend>
+        <legend id={`${name}l`}>{question.stem}</legend>
         {question.options.map(({ id, text }) => (
           <label key={id} class="choice-option">
             <input

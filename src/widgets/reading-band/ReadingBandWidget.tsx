@@ -1,10 +1,12 @@
 import { useMemo, useReducer } from 'preact/hooks';
 import { bandChainOf } from '../../sheet/chain.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
+import { AddressProblems } from '../parts/AddressProblems.tsx';
 import { Announcer } from '../parts/Announcer.tsx';
 import { BandFigure } from '../parts/BandFigure.tsx';
 import { bandRows } from '../parts/band-rows.ts';
 import { Answers } from './Answers.tsx';
+import { BuildYourOwn } from './BuildYourOwn.tsx';
 import { RungControls } from './RungControls.tsx';
 import { Switches } from './Switches.tsx';
 import { halfSpanOf, initialState, reduceBand } from './state.ts';
@@ -21,6 +23,8 @@ export interface ReadingBandWidgetProps {
   readonly showCurve?: boolean;
   /** Whether the three answers stand below the figure; not where the page gives them already. */
   readonly answers?: boolean;
+  /** Whether the reader may take rungs out and add others. */
+  readonly build?: boolean;
   /** Name of this widget in the address, where two share a page. */
   readonly instance?: string;
 }
@@ -34,6 +38,7 @@ export default function ReadingBandWidget({
   showLimits = true,
   showCurve = false,
   answers = true,
+  build = false,
   instance,
 }: ReadingBandWidgetProps) {
   const prepared = useMemo(() => ({ sheet, showLimits, showCurve }), [sheet, showLimits, showCurve]);
@@ -43,8 +48,8 @@ export default function ReadingBandWidget({
   const before = state.before && bandChainOf(state.before);
   const summary = summarise(chain);
   return (
-    <figure class="reading-band" id="figure">
-      {problems.length > 0 && <AddressProblems problems={problems} />}
+    <figure class="reading-band" id={instance ?? 'figure'}>
+      <AddressProblems problems={problems} />
       <BandFigure
         rows={bandRows({
           chain,
@@ -65,6 +70,7 @@ export default function ReadingBandWidget({
       {answers && <Answers chain={chain} />}
       <Switches state={state} chain={chain} send={send} />
       <RungControls chain={chain} send={send} />
+      {build && <BuildYourOwn sheet={state.sheet} send={send} />}
       <p class="no-script-only">{strings.noScript}</p>
       <p class="needs-script">
         <button type="button" onClick={() => send({ type: 'replace', sheet: prepared.sheet })}>
@@ -73,15 +79,5 @@ export default function ReadingBandWidget({
       </p>
       <Announcer summary={summary} />
     </figure>
-  );
-}
-
-function AddressProblems({ problems }: { problems: readonly string[] }) {
-  return (
-    <div class="caution" role="status">
-      {problems.map((problem) => (
-        <p key={problem}>{problem}</p>
-      ))}
-    </div>
   );
 }

@@ -6,7 +6,7 @@ import { bandText } from '../parts/band-rows.ts';
 import { NumberField } from '../parts/NumberField.tsx';
 import { readerOf } from '../parts/read-amount.ts';
 import { Slider } from '../parts/Slider.tsx';
-import { AMOUNT } from './spec.ts';
+import { AMOUNT } from './amount.ts';
 import type { BandAction } from './state.ts';
 import { strings } from './strings.ts';
 

@@ -2,8 +2,7 @@ import { halfSpanFor } from '../../figures/reading-band.layout.ts';
 import { uncertaintyPerAmount, withLinkAmount } from '../../sheet/amount.ts';
 import { type BandChain, bandChainOf, COVERAGE_FACTOR } from '../../sheet/chain.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
-
-import { AMOUNT } from './spec.ts';
+import { AMOUNT } from './amount.ts';
 
 export interface BandState {
   readonly sheet: Sheet;
@@ -26,6 +25,7 @@ export type BandAction =
   | { readonly type: 'release' }
   | { readonly type: 'cancel' }
   | { readonly type: 'show'; readonly what: 'limits' | 'curve'; readonly on: boolean }
+  /** Another chain: the prepared one, or one that the reader builds. */
   | { readonly type: 'replace'; readonly sheet: Sheet }
   | { readonly type: 'open'; readonly state: Pick<BandState, 'sheet' | 'showLimits' | 'showCurve'> };
 

@@ -31,6 +31,7 @@ export const strings = {
     `Strip: expanded uncertainty, k = ${factor}. A dashed outline is the band before the last change; an outlined strip beside a thin one is its magnified copy.`,
   table: 'The state of the figure as a table',
   reset: 'Back to the prepared values',
+  build: 'Build a chain of your own',
   noScript:
     'Dragging and typing need JavaScript; the figure, its numbers and its table are complete without it.',
 } as const;

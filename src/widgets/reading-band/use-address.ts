@@ -1,17 +1,15 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { Sheet } from '../../sheet/sheet.ts';
-import { bandSpec, fromAddressState, type Shown, toAddressState } from './spec.ts';
+import { ADDRESS_REST_MS } from '../parts/use-address.ts';
+import type { Shown } from './spec.ts';
 import type { BandAction, BandState } from './state.ts';
 
-/** Rest before the address follows a change: browsers refuse more than about a hundred changes in half a minute. */
-const REST_MS = 300;
-
-/** Reading and writing addresses, fetched when there is one to read or to write. */
-const codec = () => import('./address.ts');
+/** What the band's address says, and how it is read, fetched when there is one to read or to write. */
+const codec = () => import('./band-address.ts');
 
 /**
- * Reads the state from the query when the widget wakes, and keeps the query in step from then on, replacing and never adding
- * to the history. Returns what was wrong with the address, as sentences.
+ * Reads the band from the query when it wakes, and keeps the query in step from then on. Returns what was wrong with the address,
+ * as sentences. As `useAddress`, but that the specification, too, is fetched on first use: this is the heaviest page.
  */
 export function useBandAddress({
   state,
@@ -25,25 +23,23 @@ export function useBandAddress({
   instance?: string | undefined;
 }): readonly string[] {
   const [problems, setProblems] = useState<readonly string[]>([]);
-  const spec = useMemo(() => bandSpec(prepared.sheet, prepared), [prepared]);
   useEffect(() => {
     if (location.search === '') return;
-    void codec().then(({ readQuery }) => {
-      const found = readQuery(spec, location.search, instance);
-      if (found.carried) send({ type: 'open', state: fromAddressState(prepared.sheet, found.state) });
-      setProblems(found.problems.map(({ sentence }) => sentence));
+    void codec().then(({ readBand }) => {
+      const found = readBand(prepared, location.search, instance);
+      if (found.opened) send({ type: 'open', state: found.opened });
+      setProblems(found.problems);
     });
-  }, [spec, prepared, instance, send]);
+  }, [prepared, instance, send]);
   useEffect(() => {
     // An address that came with the reader stays as it came, damaged or not, until the reader changes something.
     if (!state.touched || state.held) return;
     const timer = setTimeout(async () => {
-      const { queryWith } = await codec();
-      const now = toAddressState(state.sheet, state);
-      const query = queryWith({ spec, state: now, query: location.search, instance });
+      const { queryWithBand } = await codec();
+      const query = queryWithBand({ prepared, state, query: location.search, instance });
       history.replaceState(null, '', `${location.pathname}${query}${location.hash}`);
-    }, REST_MS);
+    }, ADDRESS_REST_MS);
     return () => clearTimeout(timer);
-  }, [state, spec, instance]);
+  }, [state, prepared, instance]);
   return problems;
 }

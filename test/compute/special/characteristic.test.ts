@@ -2,9 +2,11 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { besselJ0 } from '../../../src/compute/special/bessel.ts';
 import { normalShareBelow } from '../../../src/compute/special/normal.ts';
+import { normalsAlong } from '../../../src/compute/special/normals-along.ts';
 import { studentShareBelow } from '../../../src/compute/special/student.ts';
 import {
   studentCharacteristic,
+  studentCharacteristicAlong,
   studentMixture,
 } from '../../../src/compute/special/student-characteristic.ts';
 import { answerOf, offenders } from '../../golden/error.ts';
@@ -38,12 +40,57 @@ describe("the characteristic function of Student's t", () => {
     ).toEqual([]);
   });
 
+  test('agrees with them as well where it is asked for step by step', () => {
+    for (const multiple of [1, 31, 32, 500])
+      expect(
+        offenders(special.studentCharacteristic, 1e-11, (row) => {
+          const along = studentCharacteristicAlong(row.inputs[1] as number)(
+            (row.inputs[0] as number) / multiple,
+          );
+          for (let j = 1; j < multiple; j++) along(j);
+          return Math.abs(along(multiple) - answerOf(row));
+        }),
+      ).toEqual([]);
+  });
+
   test('one degree fades as exp(-w)', () => {
     fc.assert(
       fc.property(fc.double({ min: 0, max: 20, noNaN: true }), (w) => {
         expect(studentCharacteristic(1)(w)).toBeCloseTo(Math.exp(-w), 11);
       }),
     );
+  });
+});
+
+describe('the characteristic function of a mixture of normals along steps', () => {
+  const parts = fc.array(
+    fc.tuple(fc.double({ min: -1, max: 1, noNaN: true }), fc.double({ min: 1e-12, max: 1e8, noNaN: true })),
+    { minLength: 1, maxLength: 8 },
+  );
+  const step = fc.double({ min: 1e-6, max: 10, noNaN: true });
+
+  test('is the sum of exp(-variance w^2/2), in turn and in any order', () => {
+    fc.assert(
+      fc.property(parts, step, fc.array(fc.integer({ min: 0, max: 5000 })), (list, w, jumps) => {
+        const normals = {
+          weight: Float64Array.from(list, ([weight]) => weight),
+          variance: Float64Array.from(list, ([, variance]) => variance),
+        };
+        const along = normalsAlong(normals, w);
+        for (const j of [...Array(100).keys(), ...jumps]) {
+          const wanted = list.reduce(
+            (sum, [weight, variance]) => sum + weight * Math.exp(-0.5 * variance * (w * j) ** 2),
+            0,
+          );
+          expect(Math.abs(along(j) - wanted)).toBeLessThan(1e-12 * list.length);
+        }
+      }),
+    );
+  });
+
+  test('is the sum of weights at 0', () => {
+    const normals = { weight: Float64Array.of(3, -2), variance: Float64Array.of(1, 4) };
+    expect(normalsAlong(normals, 0.1)(0)).toBe(1);
   });
 });
 

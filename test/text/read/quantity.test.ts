@@ -13,6 +13,7 @@ const KINDS: readonly KindName[] = [
   'level',
   'power',
   'gain',
+  'loss',
   'halfWidthDb',
   'halfWidth',
   'percent',

@@ -4,18 +4,21 @@ import { type AddressSpec, defaultState, type Fields, type StateOf } from '../..
 import { mergeQuery } from '../../address/merge.ts';
 
 /** What a query says about one widget. Never throws. */
-export const readQuery = (spec: AddressSpec, query: string, instance: string | undefined): Decoded<Fields> =>
-  decode(spec, query, instance);
+export const readQuery = <Of extends Fields>(
+  spec: AddressSpec<Of>,
+  query: string,
+  instance: string | undefined,
+): Decoded<Of> => decode(spec, query, instance);
 
 /** The query with this widget's part brought up to date; nothing where everything is as prepared. */
-export function queryWith({
+export function queryWith<Of extends Fields>({
   spec,
   state,
   query: before,
   instance,
 }: {
-  spec: AddressSpec;
-  state: StateOf<Fields>;
+  spec: AddressSpec<Of>;
+  state: StateOf<Of>;
   query: string;
   instance: string | undefined;
 }): string {

@@ -1,0 +1,130 @@
+import { useId } from 'preact/hooks';
+import { numberText } from '../text/quantity-text.ts';
+import { type LineBandDrawing, type LineBandProps, lineBandLayout } from './line-band.layout.ts';
+import { PullHandle } from './PullHandle.tsx';
+
+/** Words in the figure. */
+export interface LineBandWords {
+  /** What the upright axis and the other one give, with their units. */
+  readonly up: string;
+  readonly along: string;
+  /** Name of the limit lines. */
+  readonly limit: string;
+}
+
+export interface LineBandViewProps extends LineBandProps {
+  readonly words: LineBandWords;
+  /** Name of the figure and what it shows now, for those who do not see it. */
+  readonly name: string;
+  readonly description: string;
+  /** Whether the place that is looked at can be pulled along. */
+  readonly handle?: boolean;
+}
+
+/** Half the length of a tick's stub, and of a barb on a limit line. */
+const STUB = 5;
+const BARB = 7;
+
+/**
+ * A line of what is there over a quantity, within a band of what may be claimed; limits as firm lines with barbs, points of a table
+ * with their bars, another band as a dashed outline.
+ */
+export function LineBand(props: LineBandViewProps) {
+  const id = useId();
+  const drawing = lineBandLayout(props);
+  const { measures, at } = drawing;
+  return (
+    <svg
+      class={`plot plot-${props.frame}`}
+      data-frame={props.frame}
+      viewBox={`0 0 ${measures.width} ${measures.height}`}
+      role="img"
+      aria-labelledby={`${id}t`}
+      aria-describedby={`${id}d`}
+    >
+      <title id={`${id}t`}>{props.name}</title>
+      <desc id={`${id}d`}>{props.description}</desc>
+      {drawing.band && <path class="band-strip" d={drawing.band} />}
+      {drawing.ghost && <path class="plot-rim" d={drawing.ghost} />}
+      {drawing.ghost && <path class="band-ghost" d={drawing.ghost} />}
+      <Axes drawing={drawing} words={props.words} />
+      {drawing.limits && <Limits limits={drawing.limits} measures={measures} words={props.words.limit} />}
+      <path class="plot-casing" d={drawing.line} />
+      <path class="plot-step" d={drawing.line} />
+      {drawing.bars.map(({ x, y, path }) => (
+        <g key={x}>
+          <path class="plot-casing" d={path} />
+          <path class="plot-step" d={path} />
+          <circle class="plot-point" cx={x} cy={y} r={measures.dotRadius} />
+        </g>
+      ))}
+      <path class="plot-leader" d={`M${at.x} ${at.y}V${measures.down[1]}`} />
+      <circle class="plot-here" cx={at.x} cy={at.y} r={measures.dotRadius + 2} />
+      {props.handle && (
+        <PullHandle id="at" along="x" x={at.x} y={measures.down[1]} radius={measures.handleRadius} />
+      )}
+    </svg>
+  );
+}
+
+function Axes({ drawing, words }: { drawing: LineBandDrawing; words: LineBandWords }) {
+  const { measures, along, up, decimals, zeroY } = drawing;
+  const [left, right] = measures.across;
+  const [top, bottom] = measures.down;
+  const stubs = `${along.map(({ place }) => `M${place} ${bottom}v${STUB}`).join('')}${up
+    .map(({ place }) => `M${left} ${place}h${-STUB}`)
+    .join('')}`;
+  return (
+    <g>
+      <path class="plot-leader" d={`M${left} ${zeroY}H${right}`} />
+      <path class="plot-axis" d={`M${left} ${top}V${bottom}H${right}${stubs}`} />
+      {up.map(({ place, value }) => (
+        <text
+          key={value}
+          x={left - 6 - measures.dotRadius}
+          y={place + measures.labelDrop}
+          class="plot-tick anchor-end"
+        >
+          {numberText('shown', { value, decimals: decimals.up })}
+        </text>
+      ))}
+      {along.map(
+        ({ place, value, named }) =>
+          named && (
+            <text key={value} x={place} y={bottom + measures.tickDrop} class="plot-tick anchor-middle">
+              {numberText('shown', { value, decimals: decimals.along })}
+            </text>
+          ),
+      )}
+      <text x={2} y={top - measures.wordsRise} class="plot-unit">
+        {words.up}
+      </text>
+      <text x={right} y={bottom + measures.wordsDrop} class="plot-unit anchor-end">
+        {words.along}
+      </text>
+    </g>
+  );
+}
+
+interface LimitsProps {
+  readonly limits: NonNullable<LineBandDrawing['limits']>;
+  readonly measures: LineBandDrawing['measures'];
+  readonly words: string;
+}
+
+/** Limits: firm lines whose barbs point to the side that is allowed, the lower one named. */
+function Limits({ limits, measures, words }: LimitsProps) {
+  const [left, right] = measures.across;
+  const at = [0.12, 0.37, 0.63, 0.88].map((share) => left + (right - left) * share);
+  const line = (y: number, inward: number): string =>
+    `M${left} ${y}H${right}${at.map((x) => `M${x} ${y}l5 ${inward}`).join('')}`;
+  return (
+    <g>
+      <path class="plot-casing" d={`${line(limits.upper, BARB)}${line(limits.lower, -BARB)}`} />
+      <path class="band-specification" d={`${line(limits.upper, BARB)}${line(limits.lower, -BARB)}`} />
+      <text x={right} y={limits.lower + measures.limitDrop} class="plot-cased anchor-end">
+        {words}
+      </text>
+    </g>
+  );
+}

@@ -1,0 +1,60 @@
+import { useId } from 'preact/hooks';
+import { powerSharesLayout, SHARES, type ShareRow } from './power-shares.layout.ts';
+
+export interface PowerSharesProps {
+  readonly rows: readonly ShareRow[];
+  readonly name: string;
+  readonly description: string;
+}
+
+/** What goes in, divided into what becomes of it: filled is what is wanted, hatched the rest. */
+export function PowerShares({ rows, name, description }: PowerSharesProps) {
+  const id = useId();
+  const drawing = powerSharesLayout(rows);
+  return (
+    <svg
+      class="plot plot-shares"
+      viewBox={`0 0 ${SHARES.width} ${drawing.height}`}
+      role="img"
+      aria-labelledby={`${id}t`}
+      aria-describedby={`${id}d`}
+    >
+      <title id={`${id}t`}>{name}</title>
+      <desc id={`${id}d`}>{description}</desc>
+      <pattern id={`${id}h`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+        <path class="plot-hatch" d="M0 0V6" />
+      </pattern>
+      {drawing.rows.map(({ row, y, first, second }) => (
+        <g key={row.id}>
+          <text x={SHARES.axis[0]} y={y + SHARES.labelY} class="plot-strong">
+            {row.label}
+          </text>
+          <rect
+            class="plot-dot"
+            x={first.x}
+            y={y + SHARES.barY}
+            width={first.width}
+            height={SHARES.barHeight}
+          />
+          <rect
+            fill={`url(#${id}h)`}
+            x={second.x}
+            y={y + SHARES.barY}
+            width={second.width}
+            height={SHARES.barHeight}
+          />
+          <path
+            class="plot-axis"
+            d={`M${SHARES.axis[0]} ${y + SHARES.barY}H${SHARES.axis[1]}v${SHARES.barHeight}H${SHARES.axis[0]}Z`}
+          />
+          <text x={SHARES.axis[0]} y={y + SHARES.partY}>
+            {row.first.label}
+          </text>
+          <text x={SHARES.axis[1]} y={y + SHARES.partY} class="anchor-end">
+            {row.second.label}
+          </text>
+        </g>
+      ))}
+    </svg>
+  );
+}

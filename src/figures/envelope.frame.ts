@@ -1,0 +1,62 @@
+/** Where the figure stands: each place has measures of its own. */
+export type EnvelopeFrame = 'wide' | 'narrow' | 'stage';
+
+/** Measures in units of the figure's own view box. */
+export interface EnvelopeMeasures {
+  readonly width: number;
+  readonly height: number;
+  /** Left and right end, top and bottom of the plot. */
+  readonly plot: readonly [number, number];
+  readonly power: readonly [number, number];
+  readonly labelX: number;
+  readonly labelPitch: number;
+  readonly labelDrop: number;
+  readonly tickCount: number;
+  readonly tickDrop: number;
+  readonly handleRadius: number;
+}
+
+const MEASURES: Readonly<Record<EnvelopeFrame, EnvelopeMeasures>> = {
+  wide: {
+    width: 880,
+    height: 300,
+    plot: [64, 660],
+    power: [40, 252],
+    labelX: 690,
+    labelPitch: 23,
+    labelDrop: 5,
+    tickCount: 4,
+    tickDrop: 22,
+    handleRadius: 9,
+  },
+  narrow: {
+    width: 300,
+    height: 232,
+    plot: [38, 176],
+    power: [40, 192],
+    labelX: 194,
+    labelPitch: 19,
+    labelDrop: 5,
+    tickCount: 3,
+    tickDrop: 20,
+    handleRadius: 8,
+  },
+  stage: {
+    width: 1000,
+    height: 420,
+    plot: [104, 640],
+    power: [56, 352],
+    labelX: 676,
+    labelPitch: 44,
+    labelDrop: 11,
+    tickCount: 3,
+    tickDrop: 44,
+    handleRadius: 12,
+  },
+};
+
+export const envelopeMeasures = (frame: EnvelopeFrame): EnvelopeMeasures => MEASURES[frame];
+
+/** Whether a name is that of a frame. */
+export const isEnvelopeFrame = (name: string | undefined): name is EnvelopeFrame =>
+  name !== undefined && Object.hasOwn(MEASURES, name);

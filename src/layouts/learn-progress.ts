@@ -1,0 +1,30 @@
+import { forgetLearning, keptProgress, remembers } from '../store/progress.ts';
+import { strings } from './strings.ts';
+
+/** Marks every lesson of the list with how far the reader is, says it in sum, and lets the reader forget it. */
+export function startLearnProgress(root: ParentNode): void {
+  const marks = [...root.querySelectorAll<HTMLElement>('[data-lesson]')];
+  const told = root.querySelector('[role="status"]');
+  const button = root.querySelector<HTMLButtonElement>('[data-forget]');
+  const show = (): number => {
+    const all = marks.map((mark) => keptProgress(mark.dataset.lesson ?? ''));
+    marks.forEach((mark, index) => {
+      const progress = all[index];
+      mark.textContent = progress === undefined ? '' : strings.progress[progress];
+    });
+    const begun = all.filter((progress) => progress !== undefined).length;
+    const finished = all.filter((progress) => progress === 'finished').length;
+    if (told) told.textContent = begun === 0 ? strings.none : strings.count(finished, all.length);
+    return begun;
+  };
+  const begun = show();
+  if (told && !remembers()) told.textContent = strings.refused;
+  if (button) button.disabled = begun === 0;
+  button?.addEventListener('click', () => {
+    if (!confirm(strings.reallyForget)) return;
+    const forgotten = forgetLearning();
+    show();
+    button.disabled = forgotten;
+    if (told) told.textContent = forgotten ? strings.forgotten : strings.refused;
+  });
+}

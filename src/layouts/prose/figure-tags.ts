@@ -1,0 +1,41 @@
+import StageBand from '../../stage/StageBand.astro';
+import StageBandRulers from '../../stage/StageBandRulers.astro';
+import StageEnvelope from '../../stage/StageEnvelope.astro';
+import StageLevels from '../../stage/StageLevels.astro';
+import StageLine from '../../stage/StageLine.astro';
+import StageMeter from '../../stage/StageMeter.astro';
+import StageRatio from '../../stage/StageRatio.astro';
+import StageRules from '../../stage/StageRules.astro';
+import StageTrace from '../../stage/StageTrace.astro';
+import StageTwoMeans from '../../stage/StageTwoMeans.astro';
+import StageTwoSignals from '../../stage/StageTwoSignals.astro';
+import BandRulers from '../../widgets/band-rulers/BandRulers.astro';
+import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
+import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
+import LevelLine from '../../widgets/level-line/LevelLine.astro';
+import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
+import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
+import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
+import TraceWidget from '../../widgets/trace/TraceWidget.astro';
+import TwoMeans from '../../widgets/two-means/TwoMeans.astro';
+import TwoRules from '../../widgets/two-rules/TwoRules.astro';
+import TwoSignals from '../../widgets/two-signals/TwoSignals.astro';
+
+/** The figures that a lesson may show, by tag: as a page has them, and as the wall has them. */
+export const figureTags = {
+  TwoMeansFigure: { page: TwoMeans, stage: StageTwoMeans },
+  BandRulersFigure: { page: BandRulers, stage: StageBandRulers },
+  EnvelopeFigure: { page: EnvelopeWidget, stage: StageEnvelope },
+  TwoSignalsFigure: { page: TwoSignals, stage: StageTwoSignals },
+  LineFigure: { page: LevelLine, stage: StageLine },
+  StairsFigure: { page: LevelWidget, stage: StageLevels },
+  RatioFigure: { page: RatioRuler, stage: StageRatio },
+  TraceFigure: { page: TraceWidget, stage: StageTrace },
+  RulesFigure: { page: TwoRules, stage: StageRules },
+  MeterFigure: { page: OwnMeter, stage: StageMeter },
+  ChainFigure: { page: ReadingBandWidget, stage: StageBand },
+};
+
+/** One form of every figure, by tag. */
+export const figuresFor = (form: 'page' | 'stage') =>
+  Object.fromEntries(Object.entries(figureTags).map(([tag, forms]) => [tag, forms[form]]));

@@ -1,0 +1,17 @@
+/** Answers in a row under a figure: each a number in large type and a sentence on what it is. */
+export function PlainAnswers({
+  answers,
+}: {
+  answers: readonly { readonly figure: string; readonly words: string }[];
+}) {
+  return (
+    <dl class="answers">
+      {answers.map(({ figure, words }, index) => (
+        <div key={String(index)}>
+          <dt>{figure}</dt>
+          <dd>{words}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

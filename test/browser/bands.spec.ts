@@ -1,0 +1,113 @@
+import type { Locator, Page } from '@playwright/test';
+import { attributeValues } from '../site/links.ts';
+import { awake } from './awake.ts';
+import { expect, pages, test } from './site.ts';
+
+const LESSON = '/learn/decibels/a-decibel-is-not-a-percentage/';
+const open = async (page: Page, query = ''): Promise<void> => {
+  await page.goto(LESSON + query);
+  await awake(page);
+};
+const rulers = (page: Page) => page.locator('#figure');
+const means = (page: Page) => page.locator('#means');
+const answer = (part: Locator, index = 0) => part.locator('.answers dt').nth(index);
+const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
+
+async function pull(page: Page, part: Locator, id: string, dx: number): Promise<void> {
+  const handle = part.locator(`[data-handle="${id}"]:visible`);
+  await handle.scrollIntoViewIfNeeded();
+  const box = await handle.boundingBox();
+  if (!box) throw new Error(`bands: wish a handle ${id} on the screen`);
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x + dx, y, { steps: 6 });
+  const after = await handle.boundingBox();
+  expect(
+    Math.abs((after?.x ?? 0) + (after?.width ?? 0) / 2 - (x + dx)),
+    'stays under the pointer',
+  ).toBeLessThan(9);
+}
+
+for (const ruler of ['level', 'power', 'volts']) {
+  test(`the end pulled inwards on the ruler of ${ruler} makes the band narrower on all of them`, async ({
+    page,
+  }) => {
+    await open(page);
+    await expect(answer(rulers(page), 1)).toHaveText('+25.9/−20.6\u00a0%');
+    await pull(page, rulers(page), ruler, -60);
+    expect(await search(page), 'the address waits until the end is let go').toBe('');
+    await page.mouse.up();
+    await expect.poll(() => search(page)).toMatch(/^\?d=0\.\d+&v=1$/);
+    expect(Number(await page.getByLabel('Half of the band', { exact: true }).inputValue())).toBeLessThan(0.9);
+    await expect(answer(rulers(page), 1)).not.toHaveText('+25.9/−20.6\u00a0%');
+  });
+}
+
+test('a pointer that the browser takes away puts the band back', async ({ page }) => {
+  await open(page);
+  await pull(page, rulers(page), 'power', -60);
+  await rulers(page).locator('.band-place').dispatchEvent('pointercancel', { pointerId: 1 });
+  await page.mouse.up();
+  await expect(answer(rulers(page))).toHaveText('±1.00\u00a0dB');
+  expect(await search(page)).toBe('');
+});
+
+test('a band that is even in watts is typed in percent and lopsided in decibels', async ({ page }) => {
+  await open(page);
+  await page.getByLabel('The band is even in').selectOption('watts');
+  await page.getByLabel('Half of the band, in percent', { exact: true }).fill('33,3');
+  await expect(answer(rulers(page))).toHaveText('+1.25/−1.76\u00a0dB');
+  await page.getByLabel('Half of the band, in percent: drag it').press('Home');
+  await expect(answer(rulers(page))).toHaveText('±0.00\u00a0dB');
+  await expect.poll(() => search(page)).toBe('?ev=w&p=0&v=1');
+});
+
+test('a mistake is drawn dashed beside the band', async ({ page }) => {
+  await open(page);
+  await page.getByLabel('Show beside it').selectOption('samePercent');
+  await expect(rulers(page).locator('.band-wide .band-ghost')).toHaveCount(3);
+  await expect(answer(rulers(page), 4)).toHaveText('±1.0\u00a0% claimed');
+  await page.getByRole('button', { name: 'Back to the prepared band' }).click();
+  await expect.poll(() => search(page)).toBe('');
+});
+
+test('a reading pulled along the ruler moves both means, by keys too', async ({ page }) => {
+  await open(page);
+  await expect(answer(means(page), 2)).toHaveText('0.24\u00a0dB apart');
+  await pull(page, means(page), 'third', -90);
+  await page.mouse.up();
+  await expect.poll(() => search(page)).toMatch(/^\?means\.c=[\d.]+&means\.v=1$/);
+  await page.getByLabel('Third reading', { exact: true }).fill('10');
+  await expect(answer(means(page), 2)).toHaveText('0.00\u00a0dB apart');
+  await page.getByLabel('Third reading: drag it').press('End');
+  await expect(answer(means(page), 1)).toHaveText('16.02\u00a0dBm, powers averaged'); // 40 mW, the mean of 10, 10 and 100
+});
+
+const links = attributeValues(pages.find(({ path }) => path === LESSON)?.html ?? '', ['href']).filter(
+  (href) => /^\?.*#(figure|means)$/.test(href),
+);
+
+test('the lesson leads to states of its figures', () => expect(links.length).toBeGreaterThanOrEqual(10));
+
+for (const href of new Set(links)) {
+  test(`${href} opens without a complaint, on another state`, async ({ page }) => {
+    await open(page);
+    const at = href.slice(href.indexOf('#'));
+    const said = await page.locator(`${at} .answers`).innerText();
+    await open(page, href);
+    await expect(page.locator('main .ruler-widget .caution')).toHaveCount(0);
+    expect(await page.locator(`${at} .answers`).innerText()).not.toBe(said);
+  });
+}
+
+test('on the wall one press changes the band, another the third reading', async ({ page }) => {
+  await page.goto(`/stage${LESSON}#rulers`);
+  await awake(page);
+  await page.getByRole('button', { name: 'More by 0.50 decibels' }).click();
+  await expect(page.getByLabel('Half of the band', { exact: true })).toHaveValue('1.50');
+  await page.goto(`/stage${LESSON}#average`);
+  await awake(page);
+  await page.getByRole('button', { name: 'Less by 1.0 dBm' }).click();
+  await expect(page.getByLabel('Third reading')).toHaveValue('12.0');
+});

@@ -1,0 +1,33 @@
+import type { Page } from '@playwright/test';
+import { awake } from './awake.ts';
+import { expect, test } from './site.ts';
+
+const LESSON = '/learn/traceability/the-chain-to-the-definition/';
+const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
+
+test('a reader takes a rung out, adds one and names it; figure, table and address follow', async ({
+  page,
+}) => {
+  await page.goto(LESSON);
+  await awake(page);
+  const figure = page.locator('.band-wide');
+  const rung = (name: string) => figure.locator('.band-label', { hasText: name });
+  await page.getByRole('button', { name: 'Build a chain of your own' }).click();
+  await expect(page.locator('.builder')).toBeFocused();
+  await page.getByRole('button', { name: 'Take out 20 dB pad' }).click();
+  await expect(rung('20 dB pad')).toHaveCount(0);
+  await expect.poll(() => search(page)).toBe('?o=pa&v=1');
+  await page.getByRole('button', { name: 'Add a rung with limits' }).click();
+  await page.getByLabel('Name of your rung 1').fill('My own pad');
+  await expect(rung('My own pad')).toBeVisible();
+  await page.getByRole('textbox', { name: 'My own pad: what it adds' }).fill('0.4');
+  await expect.poll(() => search(page)).toBe('?r=1&r1n=My-own-pad&r1a=0.4&o=pa&v=1');
+  const band = await figure.locator('.band-number').last().textContent();
+  await page.reload();
+  await awake(page);
+  await expect(rung('My own pad')).toBeVisible();
+  await expect(figure.locator('.band-number').last()).toHaveText(band ?? '');
+  await page.getByRole('button', { name: 'Back to the prepared values' }).click();
+  await expect(rung('20 dB pad')).toBeVisible();
+  await expect.poll(() => search(page)).toBe('');
+});

@@ -1,0 +1,59 @@
+import { attributeValues } from '../site/links.ts';
+import { awake } from './awake.ts';
+import { expect, pages, test } from './site.ts';
+
+const RULES = '/learn/traceability/measuring-is-comparing/';
+const METER = '/learn/traceability/calibration-changes-nothing/';
+
+/** The states that a lesson invites to, as its links say. */
+const invitations = (path: string): readonly string[] => {
+  const html = pages.find((page) => page.path === path)?.html ?? '';
+  return [...new Set(attributeValues(html, ['href']).filter((href) => href.startsWith('?')))];
+};
+
+for (const path of [RULES, METER])
+  for (const href of invitations(path))
+    test(`the invitation of ${path} to ${href} opens the figure in that state`, async ({ page }) => {
+      await page.goto(path);
+      await awake(page);
+      const usual = await page.locator('#figure .answers').innerText();
+      await page.locator(`a[href="${href}"]`).first().click();
+      await page.waitForURL(`**${href}`);
+      await awake(page);
+      await expect(page.locator('#figure .caution')).toHaveCount(0);
+      await expect(page.locator('#figure .answers')).not.toHaveText(usual);
+      await expect(page.locator('#figure .plot-wide')).toBeInViewport();
+    });
+
+test('the knob on the axis moves the length with the pointer, and the address follows', async ({ page }) => {
+  await page.goto(RULES);
+  await awake(page);
+  const knob = page.locator('.plot-wide [data-handle="at"]');
+  await knob.scrollIntoViewIfNeeded();
+  const box = await knob.boundingBox();
+  if (!box) throw new Error('wish a knob, got none');
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width / 2 + 200, box.y + box.height / 2, { steps: 5 });
+  await page.mouse.up();
+  const field = page.getByRole('textbox', { name: 'Length, as both read it' });
+  await expect.poll(async () => Number(await field.inputValue())).toBeGreaterThan(900);
+  const length = await field.inputValue();
+  await expect.poll(() => page.evaluate(() => location.search)).toBe(`?le=${length}&v=1`);
+});
+
+test('a length may be typed in metres', async ({ page }) => {
+  await page.goto(RULES);
+  await awake(page);
+  await page.getByRole('textbox', { name: 'Length, as both read it' }).fill('1.5 m');
+  await expect(page.locator('#figure .answers dt').first()).toHaveText('+1.50\u00a0mm: it does not fit');
+});
+
+test('using the table takes the error away and leaves the band', async ({ page }) => {
+  await page.goto(METER);
+  await awake(page);
+  await page.getByLabel('The table of corrections').selectOption('Is used: the correction is added');
+  await expect(page.locator('#figure .answers dt').first()).toHaveText('\u221212.75\u00a0dBm ±0.13\u00a0dB');
+  await page.getByRole('textbox', { name: 'Months since its calibration' }).fill('36');
+  await expect(page.locator('#figure .answers dt').first()).toHaveText('\u221212.75\u00a0dBm ±0.37\u00a0dB');
+});

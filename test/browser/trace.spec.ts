@@ -1,0 +1,109 @@
+import type { Page } from '@playwright/test';
+import { awake } from './awake.ts';
+import { expect, test } from './site.ts';
+
+const lesson = '/learn/decibels/volts-and-watts/';
+const nb = '\u00a0';
+
+const open = async (page: Page, query = ''): Promise<void> => {
+  await page.goto(lesson + query);
+  await awake(page);
+};
+const field = (page: Page) => page.getByRole('textbox', { name: 'Trough to crest' });
+const answer = (page: Page, at: number) => page.locator('#figure .answers dt').nth(at);
+const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
+
+async function grip(page: Page) {
+  const handle = page.locator('#figure [data-handle="crest"]:visible');
+  await handle.scrollIntoViewIfNeeded();
+  const box = await handle.boundingBox();
+  if (!box) throw new Error('trace: wish a handle on the screen');
+  return { x: box.x + box.width / 2, y: box.y + box.height / 2, handle };
+}
+
+test('the crest pulled down lowers every measure, stays under the pointer and leaves a ghost', async ({
+  page,
+}) => {
+  await open(page);
+  await expect(answer(page, 1)).toHaveText(`497${nb}mW, 26.96${nb}dBm`);
+  const { x, y, handle } = await grip(page);
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x, y + 40, { steps: 5 });
+  const box = await handle.boundingBox();
+  expect(Math.abs((box?.y ?? 0) + (box?.height ?? 0) / 2 - (y + 40))).toBeLessThan(3);
+  await expect(page.locator('#figure .plot-ghost:visible')).toHaveCount(1);
+  expect(await search(page), 'the address waits until the handle is let go').toBe('');
+  await page.mouse.up();
+  await expect.poll(() => search(page)).toMatch(/^\?pp=\d+(\.\d)?&v=1$/);
+  expect(Number(await field(page).inputValue())).toBeLessThan(13);
+  await expect(answer(page, 1)).not.toHaveText(`497${nb}mW, 26.96${nb}dBm`);
+  await page.getByRole('button', { name: 'Back to the prepared trace' }).click();
+  await expect.poll(() => search(page)).toBe('');
+});
+
+test('a pointer that the browser takes away puts the trace back', async ({ page }) => {
+  await open(page);
+  const { x, y } = await grip(page);
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x, y + 40, { steps: 4 });
+  await expect(field(page)).not.toHaveValue('14.1');
+  await page.locator('#figure .plot-place').dispatchEvent('pointercancel', { pointerId: 1 });
+  await page.mouse.up();
+  await expect(field(page)).toHaveValue('14.1');
+  expect(await search(page)).toBe('');
+});
+
+test('arrow keys move the height by its step and say it in words', async ({ page }) => {
+  await open(page);
+  const slider = page.getByRole('slider', { name: 'Trough to crest: drag' });
+  await slider.press('ArrowRight');
+  await expect(field(page)).toHaveValue('14.2');
+  await expect(slider).toHaveAttribute('aria-valuetext', '14.2 volts peak to peak');
+});
+
+for (const [text, power] of [
+  ['20', `1.00${nb}W, 30.00${nb}dBm`],
+  ['44,7 V', `5.00${nb}W, 36.99${nb}dBm`],
+  ['2000 mV', `10.0${nb}mW, 10.00${nb}dBm`],
+] as const)
+  test(`“${text}” typed as the height gives ${power}`, async ({ page }) => {
+    await open(page);
+    await field(page).fill(text);
+    await expect(answer(page, 1)).toHaveText(power);
+    await expect(field(page)).toHaveValue(text);
+  });
+
+test('a slip is chosen from the list, told in the answers and drawn', async ({ page }) => {
+  await open(page);
+  await page.getByRole('combobox', { name: 'Slip to look at' }).selectOption('wholeAsRms');
+  await expect(answer(page, 2)).toHaveText(`3.98${nb}W by the slip`);
+  await expect(page.locator('#figure .plot-wide .plot-slipped')).toHaveCount(1);
+  await expect.poll(() => search(page)).toBe('?sl=pr&v=1');
+});
+
+test('an address opens its state, on paper too; a damaged one is told and the page goes on', async ({
+  page,
+}) => {
+  await open(page, '?w=q&sl=sf&v=1');
+  await expect(answer(page, 2)).toHaveText(`497${nb}mW by the slip`);
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('#figure .settings')).toContainText('Square');
+  await expect(page.locator('#figure .looked-at')).toContainText('looked at');
+  await page.emulateMedia({ media: 'screen' });
+  await open(page, '?pp=zz&v=1');
+  await expect(page.locator('#figure .caution')).toContainText('Trough to crest');
+  await expect(field(page)).toHaveValue('14.1');
+});
+
+test('on the wall one press changes the height and the power, and reset goes back', async ({ page }) => {
+  await page.goto('/stage/learn/decibels/volts-and-watts/#measures');
+  await awake(page);
+  const power = page.locator('.stage-answer:visible');
+  await expect(power).toHaveText(`497${nb}mW, 26.96${nb}dBm`);
+  await page.getByRole('button', { name: /^More by/ }).click();
+  await expect(power).toHaveText(`570${nb}mW, 27.56${nb}dBm`); // 15.1²/400
+  await page.getByRole('button', { name: 'Reset' }).click();
+  await expect(power).toHaveText(`497${nb}mW, 26.96${nb}dBm`);
+});

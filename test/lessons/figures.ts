@@ -1,0 +1,32 @@
+import type { AddressSpec } from '../../src/address/field-spec.ts';
+import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
+import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
+import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
+import { lineSpec } from '../../src/widgets/level-line/spec.ts';
+import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
+import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
+import { type Preset, presetSheet } from '../../src/widgets/reading-band/presets.ts';
+import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
+import { traceSpec } from '../../src/widgets/trace/spec.ts';
+import { meansSpec } from '../../src/widgets/two-means/spec.ts';
+import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
+import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
+
+/** Attributes of a tag as they stand in a lesson. */
+export type Attributes = Readonly<Record<string, string>>;
+
+/** What the address of a figure may say, by the figure's tag: one line for each tag that a lesson may use (`figure-tags.ts`). */
+export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => AddressSpec>> = {
+  TwoMeansFigure: () => meansSpec,
+  BandRulersFigure: () => bandRulersSpec,
+  TwoSignalsFigure: () => signalsSpec,
+  RatioFigure: () => ratioSpec(),
+  TraceFigure: () => traceSpec,
+  RulesFigure: () => rulesSpec,
+  MeterFigure: () => meterSpec,
+  LineFigure: () => lineSpec,
+  StairsFigure: () => stairsSpec,
+  EnvelopeFigure: () => keyedSpec,
+  ChainFigure: ({ preset }) =>
+    bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),
+};
