@@ -22,3 +22,6 @@ export const powerOf =
   (toDbm: (value: number) => number): Convert =>
   (value) =>
     Math.abs(value) > LARGEST_DBM ? undefined : levelToPower(levelDbm(toDbm(value)));
+
+/** Peak-to-peak over RMS of a sine: 2 sqrt 2. */
+export const sinePeaks = () => 2 * Math.SQRT2;

@@ -1,6 +1,6 @@
 import { dbwToLevel } from '#compute';
 import type { UnitName } from '../units.ts';
-import { type Convert, levelOf, powerOf, times } from './convert.ts';
+import { type Convert, levelOf, powerOf, sinePeaks, times } from './convert.ts';
 
 /** One kind of quantity that can be typed. */
 export interface Kind {
@@ -19,9 +19,6 @@ export interface Kind {
   /** What to say of a unit that is often mistaken for a right one. */
   readonly hints?: Readonly<Partial<Record<UnitName, string>>>;
 }
-
-/** Peak-to-peak over RMS of a sine: 2 sqrt 2. */
-const sinePeaks = () => 2 * Math.SQRT2;
 
 const RATIO = 'dB is a ratio and says nothing without \u201crelative to what\u201d.';
 const LEVEL = 'dBm is a level; a gain or a limit is a ratio and has dB.';
