@@ -5,6 +5,8 @@ import { questionOf } from '../../src/questions/index.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import Choice from '../../src/widgets/choice/Choice.tsx';
 import CopyText from '../../src/widgets/copy-text/CopyText.tsx';
+import EnvelopeWidget from '../../src/widgets/envelope/EnvelopeWidget.tsx';
+import LevelWidget from '../../src/widgets/level-diagram/LevelWidget.tsx';
 import OwnMeter from '../../src/widgets/own-meter/OwnMeter.tsx';
 import { Announcer } from '../../src/widgets/parts/Announcer.tsx';
 import { NumberField } from '../../src/widgets/parts/NumberField.tsx';
@@ -13,12 +15,16 @@ import { SelectField } from '../../src/widgets/parts/SelectField.tsx';
 import { Slider } from '../../src/widgets/parts/Slider.tsx';
 import { TextField } from '../../src/widgets/parts/TextField.tsx';
 import ReadingBandWidget from '../../src/widgets/reading-band/ReadingBandWidget.tsx';
+import TraceWidget from '../../src/widgets/trace/TraceWidget.tsx';
 import TwoRules from '../../src/widgets/two-rules/TwoRules.tsx';
 
 const read = readerOf({ kind: 'halfWidthDb', min: 0, max: 3, decimals: 2 });
 const nothing = (): void => {};
 
 const widgets: Readonly<Record<string, () => VNode>> = {
+  trace: () => <TraceWidget />,
+  'level diagram': () => <LevelWidget />,
+  'keyed envelope': () => <EnvelopeWidget />,
   'reading band': () => <ReadingBandWidget sheet={clubSheet()} />,
   'two rules': () => <TwoRules />,
   'own meter': () => <OwnMeter />,

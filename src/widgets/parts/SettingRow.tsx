@@ -1,3 +1,4 @@
+import { useId } from 'preact/hooks';
 import type { ChoiceSpec, NumberSpec } from '../../address/field-spec.ts';
 import { numberText, quantityText } from '../../text/quantity-text.ts';
 import { type UnitName, unitText } from '../../text/units.ts';
@@ -61,14 +62,18 @@ export function NumberRow({ name, field, value, words, onValue }: RowProps<Numbe
 /** A choice of one of several. */
 export function ChoiceRow({ name, field, value, words, onValue }: RowProps<ChoiceSpec, string>) {
   const of = words.choices[name] ?? {};
+  const id = useId();
   return (
     <tr>
       <th scope="row">{field.label}</th>
       <td>
         <span class="print-only">{of[value]}</span>
+        <label for={id} class="visually-hidden needs-script">
+          {field.label}
+        </label>
         <select
+          id={id}
           class="needs-script"
-          aria-label={field.label}
           value={value}
           onChange={(event) => onValue(name, event.currentTarget.value)}
         >
