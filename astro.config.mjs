@@ -55,6 +55,22 @@ export default defineConfig({
     build: {
       assetsInlineLimit: 0, // no `data:` fonts, so that font-src 'self' is enough
       rolldownOptions: {
+        output: {
+          codeSplitting: {
+            // What nearly every island shares is one file: left alone, the bundler cuts it into one for each set of islands that happen to share it.
+            groups: [
+              {
+                name: 'base',
+                test: /node_modules\/(preact|@astrojs\/preact)|preload-helper|src\/text\/(quantity-text|digits|style|units|place|deviation-text)\.ts|src\/compute\/(quantity|level|decibel|rounding)\.ts|src\/widgets\/parts\/(Announcer|Slider|NumberField|AddressProblems|read-amount|use-address)\.tsx?/,
+              },
+              { name: 'axes', test: /src\/figures\/(axis-ticks|linear-scale)\.ts|node_modules\/d3/ },
+              {
+                name: 'plain',
+                test: /src\/widgets\/parts\/(fields|use-fields|Settings|SettingRow|PlainAnswers|figure-drag)\.tsx?|src\/figures\/PullHandle/,
+              },
+            ],
+          },
+        },
         onLog(level, log, handler) {
           const astrosOwn =
             log.code === 'MODULE_LEVEL_DIRECTIVE' && log.message.includes('astro:head-inject');
