@@ -80,11 +80,13 @@ describe('the zones among the limits', () => {
   it('are named only where the name fits', () => {
     const { zones } = draw(guarded(0.01));
     expect(zones.map(({ verdict, named }) => `${verdict} ${named}`)).toEqual([
-      'outside true',
+      'outside false',
       'cant-tell false',
       'inside true',
       'cant-tell false',
-      'outside true',
+      'outside false',
     ]);
+    const wide = draw(guarded(2)).zones.find(({ verdict }) => verdict === 'cant-tell');
+    expect(wide?.named).toBe(true);
   });
 });
