@@ -68,7 +68,7 @@ const fieldProps = ({ link, method, problems, send }: LinkProps): LinkProps => (
 function OffSwitch({ link, send }: LinkProps) {
   const id = controlId(linkPath(link.id, 'off'));
   return (
-    <label class="switch link-off" for={id}>
+    <label class="switch link-off">
       <input
         type="checkbox"
         id={id}

@@ -12,7 +12,7 @@ export function MethodChooser({ entries, send }: PartProps) {
         const { name, when } = strings.setup.methods[method];
         const id = controlId(`method-${method}`);
         return (
-          <label key={method} class="method" for={id}>
+          <label key={method} class="method">
             <input
               type="radio"
               id={id}
