@@ -4,11 +4,12 @@ import type { MethodKind } from '../sheet/method.ts';
 import { usualLinks } from '../sheet/method-links.ts';
 import { freeId } from './changed.ts';
 import { linkEntries } from './entries-of.ts';
+import { withNamedUnits } from './named-units.ts';
 import { MOST_LINKS } from './spec.ts';
 
 /**
  * The sheet by another method: its usual links stand where those stood that the one before brought and nobody touched. A link of the
- * same name that somebody did touch stays and comes no second time.
+ * same name that somebody did touch stays and comes no second time. Readings without a unit get that of the method before.
  */
 export function chooseMethod(entries: SheetEntries, method: MethodKind): SheetEntries {
   if (method === entries.method) return entries;
@@ -26,7 +27,8 @@ export function chooseMethod(entries: SheetEntries, method: MethodKind): SheetEn
     brought.push(clash ? { ...link, id: freeId('link', taken) } : link);
   }
   const delivery = deliveryBy(method, entries);
-  return { ...entries, method, delivery, links: kept.toSpliced(above, 0, ...brought) };
+  const points = entries.points.map((point) => withNamedUnits(point, entries.method));
+  return { ...entries, method, delivery, points, links: kept.toSpliced(above, 0, ...brought) };
 }
 
 /** A meter in the line shows what goes forward and what is left of it, the others what an ideal load would take; a choice stays. */

@@ -189,7 +189,7 @@ describe('another method', () => {
 
   it('keeps what was typed for the one before, and gives it back', () => {
     const state = bench(typeReading('7.5'), { type: 'chooseMethod', method: 'inLine' });
-    expect(pointOf(state, 'point1')?.readings).toBe('7.5');
+    expect(pointOf(state, 'point1')?.readings, 'with its unit, now that another is usual').toBe('7.5 dBm');
     const back = on(state, { type: 'chooseMethod', method: 'padsIntoMeter' });
     expect(back.entries.points).toEqual(state.entries.points);
     expect(state.entries.delivery).toBe('net'); // what a meter in the line shows
