@@ -66,7 +66,10 @@ export interface PlanePowers {
   readonly delivered: PowerW;
 }
 
-/** A wave at one plane. The wave that leaves the socket is taken as it is, whatever the load: a real transmitter may change with it. */
+/**
+ * A wave at one plane. The wave that leaves the socket is taken as it is, whatever the load: a real transmitter may change with it.
+ * @throws RangeError unless the power is above zero, the loss finite and the SWR 1 or more.
+ */
 export function powersAt(
   plane: Plane,
   { power, coaxDb, swr }: Pick<Keyed, 'coaxDb' | 'swr'> & { readonly power: PowerW },
