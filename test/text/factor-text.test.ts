@@ -48,3 +48,32 @@ describe('a ratio as text', () => {
     expect(() => ratioText('shown', { ratio: 1, digits: 0 })).toThrow('ratioText: digits must be whole');
   });
 });
+
+describe('a factor in every style', () => {
+  it('has the same digits, behind the words or the sign of that style', () => {
+    fc.assert(
+      fc.property(ratio, digits, (value, places) => {
+        const [shown, spoken, ascii, unicode] = (['shown', 'spoken', 'ascii', 'unicode'] as const).map(
+          (style) => factorText(style, { ratio: value, digits: places }),
+        );
+        const number = ascii?.slice(1);
+        const down = value < 1;
+        expect(spoken).toBe(`${down ? 'divided by' : 'times'} ${number}`);
+        expect(shown).toBe(`${down ? '÷' : '×'}${number}`);
+        expect(unicode).toBe(shown);
+        expect(ascii).toMatch(/^[x/][\d.]+$/);
+      }),
+    );
+  });
+
+  it('of 20 dB and of 3 dB are ÷100 and about ÷2 (10^(-dB/10))', () => {
+    expect(factorText('shown', { ratio: 10 ** -2, digits: 3 })).toBe('÷100');
+    expect(factorText('shown', { ratio: 10 ** -0.3, digits: 2 })).toBe('÷2.0');
+    expect(aboutText('ascii', factorText('ascii', { ratio: 10 ** -0.3, digits: 1 }))).toBe('about /2');
+    expect(timesText('spoken', { ratio: 10 ** 0.3, digits: 3 })).toBe('2.00 times');
+  });
+
+  it('of one is a multiplication that changes nothing', () => {
+    expect(factorText('shown', { ratio: 1, digits: 1 })).toBe('×1');
+  });
+});
