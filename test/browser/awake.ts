@@ -25,6 +25,8 @@ export async function awake(page: Page): Promise<void> {
       { timeout: 30_000 },
     );
   }
+  // what follows the bench's form wakes a moment after it
+  await page.waitForFunction(() => document.querySelector('.late:not(.woken)') === null);
   await page.evaluate((top) => scrollTo(0, top), from);
   await page.evaluate(
     () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
