@@ -19,12 +19,42 @@ export function measurementProblem(
   measurement: Measurement,
   entries: SheetEntries,
 ): EntryProblem | undefined {
+  const { setup, measurand, repeatability } = measurement;
+  const common = JSON.stringify([setup, measurand, repeatability]);
   for (const point of measurement.points) {
-    const problem = problemAtPoint(measurement, point, entries);
+    const problem = problemOnce(point, { links: measurement.links, common }, () =>
+      problemAtPoint(measurement, point, entries),
+    );
     if (problem !== undefined) return problem;
   }
   return undefined;
 }
+
+interface Around {
+  readonly links: Measurement['links'];
+  /** The rest of what the sums at a point hang on. */
+  readonly common: string;
+}
+
+const checked = new WeakMap<Point, Around>();
+
+/** A point that was found in order stays so while nothing around it changes: points and links are never changed in place. */
+function problemOnce(
+  point: Point,
+  around: Around,
+  check: () => EntryProblem | undefined,
+): EntryProblem | undefined {
+  const before = checked.get(point);
+  if (before !== undefined && isSame(before, around)) return undefined;
+  const problem = check();
+  if (problem === undefined) checked.set(point, around);
+  return problem;
+}
+
+const isSame = (one: Around, other: Around): boolean =>
+  one.common === other.common &&
+  one.links.length === other.links.length &&
+  one.links.every((link, index) => link === other.links[index]);
 
 function problemAtPoint(
   measurement: Measurement,

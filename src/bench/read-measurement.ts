@@ -6,6 +6,7 @@ import { type Collector, collector, type EntryProblem } from './collector.ts';
 import { measurementProblem } from './measurement-problem.ts';
 import { problemStrings } from './problem-strings.ts';
 import { readLink } from './read-link.ts';
+import { readOnce } from './read-once.ts';
 import { readPoint } from './read-point.ts';
 import { readSetup } from './read-setup.ts';
 import { SHEET_SPECS } from './spec.ts';
@@ -55,6 +56,8 @@ const field = <Key extends keyof typeof SHEET_SPECS>(key: Key, entries: SheetEnt
   spec: SHEET_SPECS[key],
 });
 
+const linkOnce = readOnce<LinkEntries, { link: StatedLink; problems: readonly EntryProblem[] }>();
+
 /** A link that is switched off holds nothing up: what is wrong with it is told once it is switched on again. */
 function linkIn(
   { method }: SheetEntries,
@@ -62,10 +65,13 @@ function linkIn(
   position: number,
   collect: Collector,
 ): readonly StatedLink[] {
-  if (!entries.off) return [readLink({ entries, method, position, collect })];
-  const aside = collector();
-  const link = readLink({ entries, method, position, collect: aside });
-  return aside.problems.length > 0 ? [] : [link];
+  const { link, problems } = linkOnce(entries, `${method} ${position}`, () => {
+    const own = collector();
+    return { link: readLink({ entries, method, position, collect: own }), problems: own.problems };
+  });
+  if (entries.off) return problems.length > 0 ? [] : [link];
+  for (const problem of problems) collect.add(problem);
+  return [link];
 }
 
 function readMeasurand(entries: SheetEntries, collect: Collector): Measurand {

@@ -2,11 +2,13 @@ import type { PointEntries } from '../sheet/entries.ts';
 import type { Point } from '../sheet/measurement.ts';
 import { COLUMNS_OF } from '../sheet/method.ts';
 import { quantityText } from '../text/quantity-text.ts';
+import { collector, type EntryProblem } from './collector.ts';
 import { pointPath } from './keys.ts';
 import { type PointContext, pointLabel } from './point-context.ts';
 import { POINT_SPECS } from './point-spec.ts';
 import { problemStrings } from './problem-strings.ts';
 import { readColumns } from './read-columns.ts';
+import { readOnce } from './read-once.ts';
 import { readSpecification } from './read-specification.ts';
 import { strings } from './strings.ts';
 import { typed } from './typed.ts';
@@ -26,7 +28,24 @@ function isWaiting({ entries, sheet }: PointContext): boolean {
  */
 export function readPoint(context: PointContext): Point | undefined {
   const { entries, sheet, position, collect } = context;
+  const { method, delivery, points } = sheet;
   const waiting = isWaiting(context);
+  const key = `${method} ${delivery} ${position} ${points.length === 1} ${waiting}`;
+  const { point, problems } = pointOnce(entries, key, () => {
+    const own = collector();
+    return { point: readOne({ ...context, collect: own }, waiting), problems: own.problems };
+  });
+  for (const problem of problems) collect.add(problem);
+  return point;
+}
+
+const pointOnce = readOnce<
+  PointEntries,
+  { readonly point: Point | undefined; readonly problems: readonly EntryProblem[] }
+>();
+
+function readOne(context: PointContext, waiting: boolean): Point | undefined {
+  const { entries, sheet, position, collect } = context;
   const at = {
     path: pointPath(entries.id, 'frequency'),
     label: pointLabel(context, strings.point.labels.frequency),
