@@ -9,6 +9,7 @@ import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { FOUR_MILLION, MILLION, measures, TEN_PARTS } from './measures.ts';
 import { median } from './median.ts';
+import { benchPage } from './page.mjs';
 
 const PYTHONS = ['python3', '/usr/bin/python3', 'python'];
 const TURNS = 5;
@@ -79,3 +80,4 @@ console.log(
 console.log(
   `node ${process.version}, medians of ${TURNS} turns of ${ROUNDS} rounds of processor time. Four times as many parts take ${(ms('whole distribution, 40 parts') / ms(TEN_PARTS)).toFixed(1)} times as long, four times as many trials ${(ms(FOUR_MILLION) / ms(MILLION)).toFixed(1)} times.`,
 );
+await benchPage();
