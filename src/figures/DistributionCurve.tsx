@@ -60,14 +60,13 @@ export function DistributionCurve(props: DistributionCurveProps) {
 }
 
 /** A limit with its number; one that lies beyond the drawing is told with an arrow. */
-function Limit({ limit: { value, x, beyond, anchor } }: { limit: CurveLimit }) {
+function Limit({ limit: { value, x, beyond, anchor, lowered } }: { limit: CurveLimit }) {
+  const y = lowered ? CURVE.wordsY : CURVE.numbersY;
   const text = levelText('shown', { levelDbm: value, decimals: limitDecimals(value) });
   return (
     <>
-      {beyond === undefined && (
-        <path class="band-specification" d={`M${x} ${CURVE.numbersY + 5}V${CURVE.limitBottom}`} />
-      )}
-      <text x={x} y={CURVE.numbersY} class={`anchor-${anchor}`}>
+      {beyond === undefined && <path class="band-specification" d={`M${x} ${y + 5}V${CURVE.limitBottom}`} />}
+      <text x={x} y={y} class={`anchor-${anchor}`}>
         {beyond === 'left' ? `← ${text}` : beyond === 'right' ? `${text} →` : text}
       </text>
     </>

@@ -1,7 +1,9 @@
 import type { Interval } from '#compute';
+import { levelText } from '../text/quantity-text.ts';
 import { CURVE } from './distribution-curve.frame.ts';
 import type { CurveArea, CurveDrawing, CurveLimit, CurveProps } from './distribution-curve.types.ts';
 import { levelAxis } from './level-axis.ts';
+import { limitDecimals } from './limit-decimals.ts';
 import { coordinate, type LinearScale, linearScale } from './linear-scale.ts';
 
 /** A limit farther from the curve than this many of its widths is told beside the drawing, not drawn to scale. */
@@ -27,12 +29,13 @@ export function distributionCurveLayout(props: CurveProps): CurveDrawing {
   const left = scale(Math.max(interval.lower, within.lower));
   const right = scale(Math.min(interval.upper, within.upper));
   const { tickCount, tickRoom } = measures;
+  const limits = apart(limitsOf(specification, within, scale));
   return {
     width: measures.width,
     height: measures.height,
     line: `M${traced(points, scale, y)}`,
-    areas: areasOf({ points, within, scale, y, props }),
-    limits: limitsOf(specification, within, scale),
+    areas: areasOf({ points, within, scale, y, props, lowered: limits.filter(({ lowered }) => lowered) }),
+    limits,
     strip: { x: coordinate(left), width: coordinate(right - left) },
     estimateX: coordinate(scale(estimate)),
     ticks: levelAxis({ within, scale, tickCount, tickRoom }),
@@ -77,10 +80,13 @@ interface AreaContext {
   readonly scale: LinearScale;
   readonly y: (density: number) => number;
   readonly props: CurveProps;
+  /** Limits whose numbers stand in the line of the words. */
+  readonly lowered: readonly CurveLimit[];
 }
 
 /** The areas below, between and above the limits, as far as the axis has them. */
-function areasOf({ points, within, scale, y, props: { specification, names } }: AreaContext): CurveArea[] {
+function areasOf({ points, within, scale, y, props, lowered }: AreaContext): CurveArea[] {
+  const { specification, names } = props;
   const clamp = (x: number): number => Math.min(within.upper, Math.max(within.lower, x));
   const [low, high] = [clamp(specification.lower), clamp(specification.upper)];
   const zones = [
@@ -95,17 +101,41 @@ function areasOf({ points, within, scale, y, props: { specification, names } }: 
     const outline = [...ends.slice(0, 1), ...inner, ...ends.slice(1)];
     const path = `M${coordinate(scale(from))} ${CURVE.ground}L${traced(outline, scale, y)}L${coordinate(scale(to))} ${CURVE.ground}Z`;
     const word = inside ? names.inside : names.outside;
-    const named = scale(to) - scale(from) >= word.length * WIDTH_PER_LETTER;
-    return [{ inside, path, wordX: coordinate((scale(from) + scale(to)) / 2), named }];
+    const wordX = coordinate((scale(from) + scale(to)) / 2);
+    const half = (word.length * WIDTH_PER_LETTER) / 2;
+    const isFree = !lowered.some((limit) =>
+      touch(extentOf(limit), { lower: wordX - half, upper: wordX + half }),
+    );
+    return [{ inside, path, wordX, named: isFree && scale(to) - scale(from) >= 2 * half }];
   });
 }
 
-function limitsOf({ lower, upper }: Interval, within: Interval, scale: LinearScale): CurveLimit[] {
+type PlacedLimit = Omit<CurveLimit, 'lowered'>;
+
+/** Ends of a limit's number as it is drawn. */
+function extentOf({ value, x, beyond, anchor }: PlacedLimit): Interval {
+  const text = levelText('shown', { levelDbm: value, decimals: limitDecimals(value) });
+  const width = (text.length + (beyond === undefined ? 0 : 2)) * WIDTH_PER_LETTER;
+  const lower = x - width * { start: 0, middle: 0.5, end: 1 }[anchor];
+  return { lower, upper: lower + width };
+}
+
+const touch = (a: Interval, b: Interval): boolean => a.lower < b.upper && b.lower < a.upper;
+
+/** Where two numbers would be written into each other, one goes a line down: the one that no line of the other crosses there. */
+function apart(limits: readonly PlacedLimit[]): CurveLimit[] {
+  const [first, second] = limits;
+  const isTouched = first && second && touch(extentOf(first), extentOf(second));
+  const one = isTouched ? (second.anchor === 'end' ? first : second) : undefined;
+  return limits.map((limit) => ({ ...limit, lowered: limit === one }));
+}
+
+function limitsOf({ lower, upper }: Interval, within: Interval, scale: LinearScale): PlacedLimit[] {
   const finite = [lower, upper].filter(Number.isFinite);
   const room = 4 * WIDTH_PER_LETTER;
   const [first, last] = [scale(within.lower), scale(within.upper)];
   const isTight = finite.length === 2 && scale(upper) - scale(lower) < 2 * room;
-  return finite.map((value): CurveLimit => {
+  return finite.map((value): PlacedLimit => {
     if (value < within.lower) return { value, x: coordinate(first), beyond: 'left', anchor: 'start' };
     if (value > within.upper) return { value, x: coordinate(last), beyond: 'right', anchor: 'end' };
     const x = scale(value);

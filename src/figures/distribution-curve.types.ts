@@ -30,6 +30,8 @@ export interface CurveLimit {
   readonly value: number;
   readonly x: number;
   readonly beyond: 'left' | 'right' | undefined;
+  /** Whether its number stands a line lower, clear of the other's. */
+  readonly lowered: boolean;
   readonly anchor: 'start' | 'middle' | 'end';
 }
 

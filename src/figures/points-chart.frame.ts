@@ -20,7 +20,7 @@ export const CHART = {
     tickCount: 6,
     tickRoom: 58,
     tickDrop: 22,
-    unitX: 562,
+    unitX: 580,
     unitAnchor: 'start',
     unitRise: 12,
     unitDrop: 22,

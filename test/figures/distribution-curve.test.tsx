@@ -102,6 +102,29 @@ describe('the drawing of a distribution', () => {
     expect(distributionCurveLayout(bell(40, 0.1)).areas).toMatchObject([{ inside: false }]);
   });
 
+  it('writes the numbers of two limits beyond the same end one above the other, else in one line', () => {
+    const loweredOf = (centre: number, u: number, specification = { lower: 25.5, upper: 28.5 }) =>
+      distributionCurveLayout(bell(centre, u, { specification })).limits.map(({ lowered }) => lowered);
+    expect(loweredOf(10, 0.3)).toEqual([true, false]); // both far above
+    expect(loweredOf(40, 0.3)).toEqual([false, true]); // both far below
+    expect(loweredOf(24, 0.3)).toEqual([true, false]); // one at the end of the axis, one beyond it
+    expect(loweredOf(27.1, 0.34)).toEqual([false, false]);
+    expect(loweredOf(27, 0.05)).toEqual([false, false]); // one beyond each end
+  });
+
+  it('draws the line of a lowered number from beneath it, and names no zone where it stands', () => {
+    fc.assert(
+      fc.property(anyProps, (props) => {
+        const { limits: drawn, areas } = distributionCurveLayout(props);
+        expect(drawn.filter(({ lowered }) => lowered).length).toBeLessThanOrEqual(1);
+        const lowered = drawn.find((limit) => limit.lowered);
+        if (lowered?.beyond !== undefined || lowered === undefined) return;
+        for (const { named, wordX } of areas)
+          if (named) expect(Math.abs(wordX - lowered.x)).toBeGreaterThan(20);
+      }),
+    );
+  });
+
   it('needs a curve of two points or more', () => {
     expect(() => distributionCurveLayout(bell(27, 1, { curve: [{ x: 27, density: 1 }] }))).toThrow(
       /two points/,
