@@ -84,9 +84,9 @@ for (const address of stateAddresses(pages)) {
     await awake(page);
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('main').innerText(), 'differs from the page without a state').not.toBe(usual);
-    // A method that is out of range gives no number, and so no figure: then it says why.
-    if ((await page.getByText('Out of range:').count()) === 0)
-      expect(await figures(page), 'has a figure').not.toEqual([]);
+    // A method that is out of range gives no number, and so no figure and no budget: then it says why.
+    if ((await page.getByText('Out of range:').count()) > 0) return;
+    expect(await figures(page), 'has a figure').not.toEqual([]);
     for (const table of await tables(page)) expect(table).toMatch(/\d/);
   });
 }
