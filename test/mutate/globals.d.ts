@@ -1,0 +1,9 @@
+declare global {
+  /** What the copies with switches and the collector of tests share with the step that runs them. */
+  var mutation: {
+    expect: typeof import('vitest').expect;
+    tests: { name: string; run: () => unknown }[];
+  };
+}
+
+export {};
