@@ -61,16 +61,16 @@ function commit() {
 
 /** @param {readonly import('./mutant.ts').Judged[]} judged */
 function byFile(judged) {
-  const at = commit();
   /** @type {Record<string, { commit: string, mutants: import('./mutant.ts').Judged[] }>} */
   const files = {};
   for (const mutant of judged) {
-    files[mutant.file] ??= { commit: at, mutants: [] };
+    files[mutant.file] ??= { commit: begunAt, mutants: [] };
     files[mutant.file]?.mutants.push(mutant);
   }
   return files;
 }
 
+const begunAt = commit();
 const mutants = (await instrument()).filter(isWanted);
 const counted = await step({ MUTANTS_STEP: 'count', MUTANTS_RUNS: `${ALL}` });
 if (counted.code !== 0) throw new Error(`mutate: the tests must pass unmutated\n${counted.said}`);
