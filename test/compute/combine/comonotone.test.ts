@@ -16,6 +16,7 @@ import { normal } from '../../../src/compute/distribution/normal.ts';
 import { rectangular } from '../../../src/compute/distribution/rectangular.ts';
 import { scaled } from '../../../src/compute/distribution/scaled.ts';
 import { student } from '../../../src/compute/distribution/student.ts';
+import { transformed } from '../../../src/compute/distribution/transformed.ts';
 import { triangular } from '../../../src/compute/distribution/triangular.ts';
 import type { Input } from '../../../src/compute/model.ts';
 import { limited, quantity } from './published-models.ts';
@@ -50,6 +51,13 @@ describe('one shape or another', () => {
     for (const a of shapes) for (const b of shapes) expect(affineOf(a, b) === undefined).toBe(a !== b);
     const t4 = student({ location: 0, scale: 1, degreesOfFreedom: 4 });
     expect(affineOf(t3, t4)).toBe(undefined);
+    for (const factor of [1e-9, 1e9]) {
+      const stretched = shapes.map((shape) => scaled(shape, { factor, shift: 0 }));
+      for (const a of stretched)
+        for (const b of stretched) expect(affineOf(a, b) === undefined).toBe(a !== b);
+      for (const [i, a] of shapes.entries())
+        for (const [j, b] of stretched.entries()) expect(affineOf(a, b) === undefined).toBe(i !== j);
+    }
   });
 
   test('a shape is itself, exactly, and a constant has no width to compare', () => {
@@ -89,6 +97,23 @@ describe('moving together by rank', () => {
     expect(r).toBeCloseTo(direct, 8);
     expect(r).toBeLessThan(1);
     expect(comonotoneCorrelation(percent, scaled(box, { factor: 1, shift: 100 }))).toBeCloseTo(r, 8);
+  });
+
+  test('two lopsided shapes count about the means of both', () => {
+    const percent = limited('p', 30, { unit: 'percentOfVolts' }).distribution;
+    const grown = transformed({
+      of: normal({ mean: 1, standardDeviation: 0.4 }),
+      forward: Math.exp,
+      inverse: Math.log,
+      slope: Math.exp,
+    });
+    const direct =
+      meanOverRanks(
+        (p) => (percent.quantile(p) - (percent.mean ?? 0)) * (grown.quantile(p) - (grown.mean ?? 0)),
+      ) /
+      ((percent.standardDeviation ?? 0) * (grown.standardDeviation ?? 0));
+    expect(comonotoneCorrelation(percent, grown)).toBeCloseTo(direct, 9);
+    expect(comonotoneCorrelation(grown, percent)).toBeCloseTo(direct, 9);
   });
 
   test('where there is no standard deviation to divide by, rank alone speaks', () => {

@@ -197,6 +197,44 @@ describe('the worst case of a function', () => {
     expect(worst(bent).interval.upper).toBeCloseTo(largest, 10);
   });
 
+  /** Boxes of -1 to 1. */
+  const boxes = (count: number) => Array.from({ length: count }, (_, i) => between(`x${i}`, -1, 1));
+
+  test('up to six inputs are tried all together: what counts only in pairs is seen', () => {
+    const inputs = boxes(6);
+    const f = ([a = 0, b = 0, c = 0, d = 0, e = 0, g = 0]: readonly number[]) => a * b + c * d + e * g;
+    expect(worst({ kind: 'function', inputs, f }).interval).toEqual({ lower: -3, upper: 3 });
+  });
+
+  test('more inputs than six cost some hundred evaluations, not thousands', () => {
+    let calls = 0;
+    const f = (x: readonly number[]) => {
+      calls++;
+      return x.reduce((total, value) => total + value, 0);
+    };
+    expect(worst({ kind: 'function', inputs: boxes(10), f }).interval).toEqual({ lower: -10, upper: 10 });
+    expect(calls).toBeLessThan(2000);
+  });
+
+  test('the search begins at the corners that the slopes at the estimate point to', () => {
+    const signs = [1, -1, 1, -1, -1, 1, 1, -1];
+    // Each step away from the middle costs, but at the two corners that the slopes point to all of it pays.
+    const dip = (along: number) => (Math.abs(along) < 0.6 ? along : -along / 2);
+    const f = (x: readonly number[]) => {
+      const along = x.map((value, i) => value * (signs[i] ?? 0));
+      const peak = along.every((each) => each === 1) ? 100 : along.every((each) => each === -1) ? -100 : 0;
+      return along.reduce((total, each) => total + dip(each), peak);
+    };
+    expect(worst({ kind: 'function', inputs: boxes(8), f }).interval).toEqual({ lower: -96, upper: 96 });
+  });
+
+  test('turning goes on as long as a turn gains something', () => {
+    // Each input pays only once the next one is up: the first turn raises the last but one, the second the one before it ...
+    const f = (x: readonly number[]) =>
+      x.reduce((total, value, i) => total + (x[i + 1] === 1 ? Math.max(0, value) : 0), x.at(-1) ?? 0);
+    expect(worst({ kind: 'function', inputs: boxes(8), f }).interval).toEqual({ lower: -1, upper: 8 });
+  });
+
   test('a function that breaks off between the limits is refused', () => {
     const model: FunctionModel = {
       kind: 'function',
