@@ -3,9 +3,10 @@
  * that reach it.
  *
  * @typedef {(...values: unknown[]) => unknown} Body
- * @typedef {{ name: string, run: () => unknown }} Collected
+ * @typedef {{ name: string, file: string, run: () => unknown }} Collected
  */
-const { expect, tests } = globalThis.mutation;
+const { mutation } = globalThis;
+const { expect, tests } = mutation;
 /** @type {string[]} */
 const path = [];
 
@@ -18,7 +19,7 @@ export function describe(name, ...rest) {
 
 /** @param {string} name @param {...unknown} rest the body and, before or after it, options */
 export function it(name, ...rest) {
-  tests.push({ name: [...path, name].join(' > '), run: bodyOf(rest) });
+  tests.push({ name: [...path, name].join(' > '), file: mutation.file, run: bodyOf(rest) });
 }
 
 /** @param {unknown[]} rest @returns {Body} */

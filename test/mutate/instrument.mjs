@@ -70,6 +70,12 @@ function mutants(copies, counting) {
         return tests.map((name) => `import ${JSON.stringify(resolve(root, name))};`).join('\n');
       return withSwitches(copies.get(id), counting);
     },
+    transform(code, id) {
+      const name = id.slice(root.length + 1);
+      return tests.includes(name)
+        ? `globalThis.mutation.enter(${JSON.stringify(name)});\n${code}\nglobalThis.mutation.leave();`
+        : undefined;
+    },
   };
 }
 

@@ -43,13 +43,37 @@ function reachOf(mutants) {
   return { todo, atLoading: new Set(loading.map((/** @type {{ id: number }} */ { id }) => id)) };
 }
 
+/** Mutants that the loading of files of tests reaches (what they compute once for several tests), with all tests of those files. */
+function reachedByFiles() {
+  const { loaded, perTest } = json(resolve(work, 'coverage.json'));
+  /** @type {Map<number, import('./shares.mjs').Todo>} */
+  const byId = new Map();
+  for (const { file, reached } of loaded) {
+    const indices = [...perTest.keys()].filter((index) => perTest[index].file === file);
+    for (const { id, times } of reached) {
+      const before = byId.get(id) ?? { id, indices: [], times: 0 };
+      byId.set(id, { id, indices: [...before.indices, ...indices], times: before.times + times });
+    }
+  }
+  return byId;
+}
+
 /** @param {readonly import('./shares.mjs').Todo[]} todo */
-async function twoPasses(todo) {
+async function inPasses(todo) {
   const first = await fatesOf({ todo, runs: FEW });
   const survived = new Set(first.filter(({ status }) => status === 'survived').map(({ id }) => id));
   console.log(`${survived.size} survive ${FEW} random cases a property; they face ${ALL}`);
   const second = await fatesOf({ todo: todo.filter(({ id }) => survived.has(id)), runs: ALL });
-  return new Map([...first, ...second].map(({ id, status }) => [id, status]));
+  const fates = new Map([...first, ...second].map(({ id, status }) => [id, status]));
+  const byFiles = reachedByFiles();
+  const open = mutants.flatMap(({ id }) => {
+    const alive = fates.get(id) === undefined || fates.get(id) === 'survived';
+    return (alive && byFiles.get(id)) || [];
+  });
+  console.log(`${open.length} more are reached while files of tests are loaded`);
+  for (const { id, status } of await fatesOf({ todo: open, runs: ALL, kind: 'afresh' }))
+    fates.set(id, status);
+  return fates;
 }
 
 function commit() {
@@ -76,7 +100,7 @@ const counted = await step({ MUTANTS_STEP: 'count', MUTANTS_RUNS: `${ALL}` });
 if (counted.code !== 0) throw new Error(`mutate: the tests must pass unmutated\n${counted.said}`);
 const { todo, atLoading } = reachOf(mutants);
 console.log(`${todo.length} of ${mutants.length} mutants are reached by tests`);
-const fates = await twoPasses(todo);
+const fates = await inPasses(todo);
 
 /** @param {import('./mutant.ts').Mutant} mutant @returns {import('./mutant.ts').Judged} */
 function judge(mutant) {

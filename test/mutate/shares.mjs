@@ -1,6 +1,7 @@
 /**
  * @typedef {{ id: number, indices: number[], times: number }} Todo a mutant, the tests that reach it, and how often
  * @typedef {{ id: number, status: 'killed' | 'hung' | 'survived' }} Fate
+ * @typedef {{ todo: readonly Todo[], runs: number, kind?: 'run' | 'afresh' }} Work random cases a property; whether to load anew
  */
 import { spawn } from 'node:child_process';
 import { appendFileSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
@@ -54,15 +55,15 @@ function stall(path) {
 
 /**
  * The fates of one share of the mutants; a process that stands still is ended and the next begins behind its mutant.
- * @param {{ name: string, todo: readonly Todo[], runs: number }} share
+ * @param {Work & { name: string }} share
  * @returns {Promise<Fate[]>}
  */
-async function share({ name, todo, runs }) {
+async function share({ name, todo, runs, kind = 'run' }) {
   const [out, list] = [resolve(work, `${name}.out`), resolve(work, `${name}.todo`)];
   rmSync(out, { force: true });
   for (let left = todo; left.length > 0; left = todo.slice(jsonLines(out).length)) {
     writeFileSync(list, JSON.stringify(left));
-    const env = { MUTANTS_STEP: 'run', MUTANTS_RUNS: `${runs}`, MUTANTS_TODO: list, MUTANTS_OUT: out };
+    const env = { MUTANTS_STEP: kind, MUTANTS_RUNS: `${runs}`, MUTANTS_TODO: list, MUTANTS_OUT: out };
     await step(env, stall(`${out}.beat`));
     const stopped = todo[jsonLines(out).length];
     if (stopped !== undefined) appendFileSync(out, `${JSON.stringify({ id: stopped.id, status: 'hung' })}\n`);
@@ -70,10 +71,10 @@ async function share({ name, todo, runs }) {
   return jsonLines(out);
 }
 
-/** @param {{ todo: readonly Todo[], runs: number }} what @returns {Promise<Fate[]>} */
-export async function fatesOf({ todo, runs }) {
+/** @param {Work} work @returns {Promise<Fate[]>} */
+export async function fatesOf({ todo, ...how }) {
   const shares = Array.from({ length: WORKERS }, (_, k) =>
-    share({ name: `share${k}`, todo: todo.filter((_, index) => index % WORKERS === k), runs }),
+    share({ name: `share${k}`, todo: todo.filter((_, index) => index % WORKERS === k), ...how }),
   );
   return (await Promise.all(shares)).flat();
 }

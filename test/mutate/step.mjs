@@ -1,6 +1,7 @@
 /**
  * One step, in a process of its own: `count` counts which test reaches which mutant, `run` switches the mutants of a list on,
- * one after the other, while the tests that reach it run. The tests are loaded once for all of them.
+ * one after the other, while the tests that reach it run. The tests are loaded once for all of them; in `afresh` anew for each
+ * mutant, for those that are reached while a file of tests is loaded.
  */
 import { appendFileSync, openSync, writeFileSync, writeSync } from 'node:fs';
 import { resolve } from 'node:path';
@@ -24,6 +25,19 @@ const mutation = {
   tests: [],
   hits: new Float64Array(1 + Math.max(...mutants.map(({ id }) => id))),
   active: -1,
+  file: '',
+  /** What loading the files of tests reaches, file by file. @type {{ file: string, reached: Reached[] }[]} */
+  loaded: [],
+  before: new Float64Array(0),
+  /** @param {string} file */
+  enter(file) {
+    mutation.file = file;
+    if (step === 'count') mutation.before = mutation.hits.slice();
+  },
+  leave() {
+    if (step === 'count')
+      mutation.loaded.push({ file: mutation.file, reached: reachedSince(mutation.before) });
+  },
   /** How often the switch may still be passed until the mutant is taken to go round for ever. */
   left: 0,
   hit() {
@@ -32,38 +46,57 @@ const mutation = {
   },
 };
 globalThis.mutation = mutation;
-await import(/* @vite-ignore */ resolve(work, step === 'count' ? 'counting.mjs' : 'plain.mjs'));
-const { tests, hits } = mutation;
+if (step !== 'afresh')
+  await import(/* @vite-ignore */ resolve(work, step === 'count' ? 'counting.mjs' : 'plain.mjs'));
+
+/** @typedef {{ id: number, times: number }} Reached */
+
+/** @param {Float64Array} before @returns {Reached[]} */
+function reachedSince(before) {
+  return [...mutation.hits].flatMap((hits, id) => {
+    const times = hits - (before[id] ?? 0);
+    return times > 0 ? [{ id, times }] : [];
+  });
+}
 
 /** How often each mutant is reached by loading alone, and by each test, with what each test takes. */
 async function count() {
-  const reached = () => [...hits].flatMap((times, id) => (times > 0 ? [{ id, times }] : []));
-  const loading = reached();
+  const { tests, hits, loaded } = mutation;
+  const none = new Float64Array(0);
+  const loading = reachedSince(none);
   const perTest = [];
-  for (const { name, run } of tests) {
+  for (const { name, file, run } of tests) {
     hits.fill(0);
     const start = performance.now();
     await run();
-    perTest.push({ name, ms: performance.now() - start, reached: reached() });
+    perTest.push({ name, file, ms: performance.now() - start, reached: reachedSince(none) });
   }
-  writeFileSync(resolve(work, 'coverage.json'), JSON.stringify({ loading, perTest }));
+  writeFileSync(resolve(work, 'coverage.json'), JSON.stringify({ loading, loaded, perTest }));
 }
 
 /** Says that a test begins, to whoever watches whether this goes on. */
 const beat = out === '' ? -1 : openSync(`${out}.beat`, 'w');
 let beats = 0;
 
+/** Loads the tests with the mutant that is switched on. @param {number} id */
+async function load(id) {
+  writeSync(beat, `${++beats}`, 0);
+  mutation.tests = [];
+  await import(/* @vite-ignore */ `${resolve(work, 'plain.mjs')}?${id}`);
+}
+
 /** @param {import('./shares.mjs').Todo} mutant @returns {Promise<import('./shares.mjs').Fate>} */
 async function fate({ id, indices, times }) {
   mutation.active = id;
   mutation.left = 100 * times + 1e5;
-  for (const index of indices) {
-    writeSync(beat, `${++beats}`, 0);
-    try {
-      await tests[index]?.run();
-    } catch {
-      return { id, status: mutation.left < 0 ? 'hung' : 'killed' };
+  try {
+    if (step === 'afresh') await load(id);
+    for (const index of indices) {
+      writeSync(beat, `${++beats}`, 0);
+      await mutation.tests[index]?.run();
     }
+  } catch {
+    return { id, status: mutation.left < 0 ? 'hung' : 'killed' };
   }
   return { id, status: 'survived' };
 }
