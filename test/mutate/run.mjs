@@ -94,8 +94,13 @@ function byFile(judged) {
   return files;
 }
 
+// Whatever ends this ends the steps it has begun.
+for (const signal of ['SIGINT', 'SIGTERM']) process.once(signal, () => process.exit(1));
+
 const begunAt = commit();
 const mutants = (await instrument()).filter(isWanted);
+/** As they are now: whoever waits for the run may go on working. */
+const texts = new Map(mutants.map(({ file }) => [file, readFileSync(resolve(root, file), 'utf8')]));
 const counted = await step({ MUTANTS_STEP: 'count', MUTANTS_RUNS: `${ALL}` });
 if (counted.code !== 0) throw new Error(`mutate: the tests must pass unmutated\n${counted.said}`);
 const { todo, atLoading } = reachOf(mutants);
@@ -104,7 +109,7 @@ const fates = await inPasses(todo);
 
 /** @param {import('./mutant.ts').Mutant} mutant @returns {import('./mutant.ts').Judged} */
 function judge(mutant) {
-  const text = readFileSync(resolve(root, mutant.file), 'utf8');
+  const text = texts.get(mutant.file) ?? '';
   const { from, to } = spanOf(mutant, text);
   const status = fates.get(mutant.id) ?? (atLoading.has(mutant.id) ? 'constant' : 'unreached');
   const survived = status === 'survived' || status === 'unreached';

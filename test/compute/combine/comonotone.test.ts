@@ -155,6 +155,15 @@ describe('the sum of different shapes under one cause', () => {
 
   test('mean and standard deviation are those of the sum', () => {
     expect(together.mean).toBe(0);
+    expect(together.shape).toBe('transformed');
+    const aside = comonotoneSum({
+      parts: [
+        { distribution: rectangular({ lower: 4, upper: 6 }), sensitivity: 1 },
+        { distribution: normal({ mean: -3, standardDeviation: 1 }), sensitivity: 0.5 },
+      ],
+    });
+    expect(aside.mean).toBeCloseTo(3.5, 14);
+    expect(aside.standardDeviation).toBeCloseTo(together.standardDeviation ?? 0, 12);
     const r = Math.sqrt(3 / Math.PI);
     expect(together.standardDeviation).toBeCloseTo(
       Math.sqrt(1 / 3 + 0.25 + 2 * r * 0.5 * Math.sqrt(1 / 3)),
@@ -164,6 +173,8 @@ describe('the sum of different shapes under one cause', () => {
     const t2 = student({ location: 0, scale: 1, degreesOfFreedom: 2 });
     const with1 = comonotoneSum({ parts: [...parts, { distribution: t1, sensitivity: 1 }] });
     expect(with1.mean).toBe(undefined);
+    const first1 = comonotoneSum({ parts: [{ distribution: t1, sensitivity: 1 }, ...parts] });
+    expect(first1.mean).toBe(undefined);
     expect(with1.standardDeviation).toBe(undefined);
     const with2 = comonotoneSum({ parts: [...parts, { distribution: t2, sensitivity: 1 }] });
     expect(with2.mean).toBe(0);
