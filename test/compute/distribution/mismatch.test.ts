@@ -25,6 +25,20 @@ function momentsOf(d: Distribution, f: (x: number) => number, count = 4000) {
 }
 
 describe('mismatch of known magnitudes', () => {
+  test('its density is the slope of its share below', () => {
+    for (const [source, load] of [
+      [0.1, 0.2],
+      [0.5, 0.6],
+    ] as const) {
+      const d = mismatch({ source, load });
+      for (const p of [0.05, 0.3, 0.5, 0.9]) {
+        const x = d.quantile(p);
+        const slope = (d.shareBelow(x + 1e-6) - d.shareBelow(x - 1e-6)) / 2e-6;
+        expect(d.density(x) / slope).toBeCloseTo(1, 6);
+      }
+    }
+  });
+
   test('lies between 20 lg(1 - Gs Gl) and 20 lg(1 + Gs Gl)', () => {
     fc.assert(
       fc.property(reflection, reflection, share, (source, load, p) => {
