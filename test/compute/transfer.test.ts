@@ -63,6 +63,16 @@ describe('alternating readings', () => {
     });
   });
 
+  test('the largest drift within a round is what may be left', () => {
+    const rounds = roundsOf([7, 8, 7.1, 8, 7.4]);
+    expect(rounds).toEqual([
+      { before: 7, own: 8, after: 7.1 },
+      { before: 7.1, own: 8, after: 7.4 },
+    ]);
+    expect(correctionOf(rounds).driftHalfWidth).toBeCloseTo(0.15, 12);
+    expect(roundsOf([7, 8, 7.1])).toHaveLength(1);
+  });
+
   test('what is no alternation is refused', () => {
     expect(() => roundsOf([1, 2])).toThrow(
       'roundsOf: there must be an odd number of readings, 3 or more, got 2',

@@ -360,3 +360,26 @@ describe('a sum stands wherever its parts do, at any size', () => {
     }
   });
 });
+
+describe('what is gathered before the sum', () => {
+  test('parts too narrow to be seen, constants and what counts nothing add their centres', () => {
+    const { constant: sum, parts } = gather(1, [
+      { distribution: normal({ mean: 3, standardDeviation: 1e-300 }), sensitivity: 2 },
+      { distribution: constant(4), sensitivity: -1 },
+      { distribution: within(1), sensitivity: 0 },
+    ]);
+    expect(sum).toBe(3);
+    expect(parts).toEqual([]);
+  });
+
+  test('t of one degree at two places are one at the sum of both', () => {
+    const at = (location: number) => student({ location, scale: 1, degreesOfFreedom: 1 });
+    const { parts } = gather(0, [
+      { distribution: at(5), sensitivity: 1 },
+      { distribution: at(-2), sensitivity: 3 },
+    ]);
+    expect(parts).toHaveLength(1);
+    expect(parts[0]?.quantile(0.5)).toBeCloseTo(-1, 14);
+    expect(parts[0]?.quantile(0.75)).toBeCloseTo(3, 14);
+  });
+});

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { worstCaseOf } from '../../../src/compute/combine/worst-case.ts';
 import { constant } from '../../../src/compute/distribution/constant.ts';
+import { rayleigh } from '../../../src/compute/distribution/rayleigh.ts';
 import { rectangular } from '../../../src/compute/distribution/rectangular.ts';
 import type { FunctionModel, Input, SumModel } from '../../../src/compute/model.ts';
 import { limited, quantity } from './published-models.ts';
@@ -71,6 +72,21 @@ describe('the worst case of a sum', () => {
   test('a negative sensitivity turns lopsided limits round', () => {
     expect(worst(sum([between('a', -1, 3)], [-2])).interval).toEqual({ lower: -6, upper: 2 });
     expect(worst(sum([between('a', -1, 3)], [2])).interval).toEqual({ lower: -2, upper: 6 });
+  });
+
+  test('a part limited on one side alone stays at its mean and is named', () => {
+    const length = rayleigh({ scale: 1 });
+    const input: Input = { id: 'length', distribution: length, degreesOfFreedom: Number.POSITIVE_INFINITY };
+    const { interval, unlimited } = worst(sum([input], [2]));
+    expect(unlimited).toEqual(['length']);
+    expect(interval.lower).toBeCloseTo(2 * Math.sqrt(Math.PI / 2), 14);
+    expect(interval.upper).toBe(interval.lower);
+    const f = ([x = 0]: readonly number[]) => 2 * x;
+    expect(worst({ kind: 'function', inputs: [input], f })).toEqual({ interval, unlimited });
+  });
+
+  test('a model that cannot be is refused in the name of the worst case', () => {
+    expect(() => worst(sum([between('a', -1, 1)], []))).toThrow(/^worstCaseOf: /);
   });
 
   test('a part without limits stays at its centre and is named', () => {

@@ -30,9 +30,13 @@ describe('Rayleigh', () => {
     expect(d.sample(() => 0.5)).toBeCloseTo(Math.sqrt(2 * Math.LN2), 14);
   });
 
+  test('at another scale densities are as much thinner as values are spread', () => {
+    for (const s of [0.2, 5]) expect(rayleigh({ scale: s }).density(s)).toBeCloseTo(Math.exp(-0.5) / s, 13);
+  });
+
   test('refuses a scale not above zero', () => {
     expect(() => rayleigh({ scale: 0 })).toThrow(new RangeError('rayleigh: scale must be > 0, got 0'));
-    expect(() => rayleigh({ scale: 1 }).quantile(-1)).toThrow(RangeError);
+    expect(() => rayleigh({ scale: 1 }).quantile(-1)).toThrow('quantile: share must be 0 to 1, got -1');
   });
 });
 
