@@ -174,6 +174,12 @@ describe('a correction with its uncertainty', () => {
     expect(uOf(model)).toBeCloseTo(Math.hypot(0.1, 0.2 / Math.sqrt(3)), 10);
   });
 
+  test('a reading without parts of its own brings the correction alone', () => {
+    const correction = transferModel({ found, lender: lender() });
+    const model = correctedReading({ reading: 7, correction });
+    expect(model).toEqual({ ...correction, constant: 7 + correction.constant });
+  });
+
   test('a reading that is no number is refused', () => {
     const correction = transferModel({ found, lender: lender() });
     expect(() => correctedReading({ reading: Number.NaN, correction })).toThrow(
