@@ -43,19 +43,25 @@ function reachOf(mutants) {
   return { todo, atLoading: new Set(loading.map((/** @type {{ id: number }} */ { id }) => id)) };
 }
 
-/** Mutants that the loading of files of tests reaches (what they compute once for several tests), with all tests of those files. */
-function reachedByFiles() {
+/**
+ * For each mutant the tests that reach it, and all tests of those files whose loading does (what they compute once for several tests).
+ * @param {readonly import('./mutant.ts').Mutant[]} mutants @param {readonly import('./shares.mjs').Todo[]} todo
+ */
+function afresh(mutants, todo) {
   const { loaded, perTest } = json(resolve(work, 'coverage.json'));
-  /** @type {Map<number, import('./shares.mjs').Todo>} */
-  const byId = new Map();
+  const byId = new Map(todo.map((each) => [each.id, each]));
   for (const { file, reached } of loaded) {
     const indices = [...perTest.keys()].filter((index) => perTest[index].file === file);
     for (const { id, times } of reached) {
       const before = byId.get(id) ?? { id, indices: [], times: 0 };
-      byId.set(id, { id, indices: [...before.indices, ...indices], times: before.times + times });
+      byId.set(id, {
+        id,
+        indices: [...new Set([...before.indices, ...indices])],
+        times: before.times + times,
+      });
     }
   }
-  return byId;
+  return mutants.flatMap(({ id }) => byId.get(id) ?? []);
 }
 
 /** @param {readonly import('./shares.mjs').Todo[]} todo */
@@ -65,12 +71,8 @@ async function inPasses(todo) {
   console.log(`${survived.size} survive ${FEW} random cases a property; they face ${ALL}`);
   const second = await fatesOf({ todo: todo.filter(({ id }) => survived.has(id)), runs: ALL });
   const fates = new Map([...first, ...second].map(({ id, status }) => [id, status]));
-  const byFiles = reachedByFiles();
-  const open = mutants.flatMap(({ id }) => {
-    const alive = fates.get(id) === undefined || fates.get(id) === 'survived';
-    return (alive && byFiles.get(id)) || [];
-  });
-  console.log(`${open.length} more are reached while files of tests are loaded`);
+  const open = afresh(mutants, todo).filter(({ id }) => (fates.get(id) ?? 'survived') === 'survived');
+  console.log(`${open.length} are left; they are tried with tests loaded afresh`);
   for (const { id, status } of await fatesOf({ todo: open, runs: ALL, kind: 'afresh' }))
     fates.set(id, status);
   return fates;

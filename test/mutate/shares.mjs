@@ -64,9 +64,11 @@ async function share({ name, todo, runs, kind = 'run' }) {
   for (let left = todo; left.length > 0; left = todo.slice(jsonLines(out).length)) {
     writeFileSync(list, JSON.stringify(left));
     const env = { MUTANTS_STEP: kind, MUTANTS_RUNS: `${runs}`, MUTANTS_TODO: list, MUTANTS_OUT: out };
-    await step(env, stall(`${out}.beat`));
+    const { code } = await step(env, stall(`${out}.beat`));
     const stopped = todo[jsonLines(out).length];
-    if (stopped !== undefined) appendFileSync(out, `${JSON.stringify({ id: stopped.id, status: 'hung' })}\n`);
+    // A step that ends in peace before its list does goes on in a new process.
+    if (code !== 0 && stopped !== undefined)
+      appendFileSync(out, `${JSON.stringify({ id: stopped.id, status: 'hung' })}\n`);
   }
   return jsonLines(out);
 }
