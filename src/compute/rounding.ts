@@ -26,7 +26,7 @@ function decimalOf(magnitude: number): { digits: string; exponent: number } {
 function raises({ kept, rest, mode }: { kept: string; rest: string; mode: RoundingMode }): boolean {
   const part = Number(`0.${rest}`);
   if (mode === 'up') return part > NEGLIGIBLE_PART;
-  return part > 0.5 || (part === 0.5 && Number(kept.slice(-1)) % 2 === 1);
+  return part > 0.5 || (part === 0.5 && Number(kept) % 2 === 1);
 }
 
 /**

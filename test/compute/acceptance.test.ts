@@ -5,6 +5,7 @@ import { arcsine } from '../../src/compute/distribution/arcsine.ts';
 import type { Distribution } from '../../src/compute/distribution/distribution.ts';
 import { normal } from '../../src/compute/distribution/normal.ts';
 import { rectangular } from '../../src/compute/distribution/rectangular.ts';
+import { scaled } from '../../src/compute/distribution/scaled.ts';
 import { student } from '../../src/compute/distribution/student.ts';
 import { transformed } from '../../src/compute/distribution/transformed.ts';
 
@@ -18,7 +19,8 @@ const lopsided = transformed({
   inverse: Math.log,
   slope: Math.exp,
 });
-const shape = fc.constantFrom<Distribution>(bell, few, box, lopsided);
+const belowZero = normal({ mean: -24, standardDeviation: 0.25 });
+const shape = fc.constantFrom<Distribution>(bell, few, box, lopsided, belowZero);
 const probability = fc.double({ min: 0.55, max: 0.99, noNaN: true });
 const centreOf = (of: Distribution) => of.mean ?? of.quantile(0.5);
 
@@ -47,6 +49,22 @@ describe('the narrowest span of a probability', () => {
     expect(upper).toBeLessThan(lopsided.quantile(0.975));
     // At both ends the density is the same: the condition of the shortest interval.
     expect(lopsided.density(lower) / lopsided.density(upper)).toBeCloseTo(1, 2);
+  });
+
+  test('of a density that rises to an end, or falls from one, lies at that end', () => {
+    // The larger of two uniform values: share y^2 below y; the smaller is its mirror image.
+    const of = transformed({
+      of: rectangular({ lower: 0, upper: 1 }),
+      forward: Math.sqrt,
+      inverse: (y) => y * y,
+      slope: (x) => 0.5 / Math.sqrt(x),
+    });
+    const rising = narrowestSpan({ of, probability: 0.64 });
+    expect(rising.lower).toBeCloseTo(0.6, 8);
+    expect(rising.upper).toBeCloseTo(1, 8);
+    const falling = narrowestSpan({ of: scaled(of, { factor: -1, shift: 1 }), probability: 0.64 });
+    expect(falling.lower).toBeCloseTo(0, 8);
+    expect(falling.upper).toBeCloseTo(0.4, 8);
   });
 
   test('of a U shape is found at an end, though two pieces would be narrower', () => {

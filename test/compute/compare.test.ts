@@ -57,7 +57,7 @@ describe('normalised error', () => {
       'normalisedError: expanded must be > 0, got 0',
     );
     expect(() => normalisedError({ result: fine, reference: { value: 0, expanded: -1 } })).toThrow(
-      RangeError,
+      'normalisedError: expanded must be > 0, got -1',
     );
     expect(() => normalisedError({ result: fine, reference: { value: Number.NaN, expanded: 1 } })).toThrow(
       'normalisedError: value must be a finite number',

@@ -219,6 +219,24 @@ describe('percentages as decibels', () => {
     expect(turned.distribution.shareBelow(0)).toBeCloseTo(0.75, 12);
   });
 
+  test('shares below and densities follow the quantiles', () => {
+    for (const unit of ['percentOfVolts', 'percentOfPower'] as const)
+      for (const percentOf of ['reading', 'trueValue'] as const) {
+        const { distribution: d } = componentOf({
+          id: 'meter',
+          statement: { form: 'limits', shape: 'triangular', halfWidth: 20 },
+          unit,
+          percentOf,
+        });
+        for (const p of [0.02, 0.3, 0.6, 0.95]) {
+          const x = d.quantile(p);
+          expect(d.shareBelow(x)).toBeCloseTo(p, 12);
+          const slope = (d.shareBelow(x + 1e-5) - d.shareBelow(x - 1e-5)) / 2e-5;
+          expect(d.density(x) / slope).toBeCloseTo(1, 6);
+        }
+      }
+  });
+
   test('a t in percent counts with its scale, turned by the slope at zero', () => {
     const statement: Statement = { form: 'readings', standardDeviation: 2, count: 4 };
     expect(uOf(statement, 'percentOfVolts')).toBeCloseTo(((20 / Math.LN10) * 1) / 100, 12);

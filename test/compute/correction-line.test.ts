@@ -59,7 +59,12 @@ describe('a line of corrections', () => {
   test('points that scatter more than they say widen the line, with n - 2 degrees', () => {
     const noisy = [point(0, 0), point(10, 0.4), point(20, -0.4), point(30, 0)];
     const line = correctionLine(noisy);
-    expect(line.birgeRatio).toBeGreaterThan(1);
+    // The residuals about the line of slope -0.008: 0.12 + 0, 0.44, -0.28 and -0.12 + 0.08 apart from the mean 0.
+    const middle = 15;
+    const slope = (-5 * 0.4 + 5 * -0.4) / 500;
+    const squares = [0, 0.4, -0.4, 0].map((y, i) => (y - slope * (10 * i - middle)) ** 2);
+    const scatter = Math.sqrt(squares.reduce((a, b) => a + b, 0) / 2);
+    expect(line.birgeRatio).toBeCloseTo(scatter / 0.05, 10);
     expect(line.correctionUncertainty).toBeCloseTo(0.025 * line.birgeRatio, 12);
     expect(line.degreesOfFreedom).toBe(2);
     const [input] = readCorrection({ line, at: 15, common: [] }).inputs;

@@ -77,6 +77,8 @@ describe('an input made better', () => {
     expect(linksOf(model)).toEqual([['a', 'c'], ['b']]);
     const better = improved(model, ['a', 'c'], 0.5);
     expect(better.inputs.map(({ distribution }) => distribution.limits.upper)).toEqual([0.5, 1, 0.5]);
+    const two = sum(0, [limited('a', 1, { cause: 'x' }), limited('b', 1, { cause: 'y' })]);
+    expect(linksOf(two)).toEqual([['a'], ['b']]);
     // A cause and an input of the same name are two things.
     expect(linksOf(sum(0, [limited('x', 1), limited('a', 1, { cause: 'x' })]))).toEqual([['x'], ['a']]);
   });
@@ -240,9 +242,11 @@ describe('readings that still pay', () => {
     expect(() => readingsThatPay({ standardDeviation: -1, otherUncertainty: 1 })).toThrow(
       'readingsThatPay: standardDeviation must be >= 0, got -1',
     );
-    expect(() => readingsThatPay({ standardDeviation: 1, otherUncertainty: -1 })).toThrow('otherUncertainty');
+    expect(() => readingsThatPay({ standardDeviation: 1, otherUncertainty: -1 })).toThrow(
+      'readingsThatPay: otherUncertainty',
+    );
     expect(() => readingsThatPay({ standardDeviation: 1, otherUncertainty: 1, worthwhile: 0 })).toThrow(
-      'worthwhile',
+      'readingsThatPay: worthwhile',
     );
   });
 });

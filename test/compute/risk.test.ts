@@ -4,6 +4,7 @@ import { constant } from '../../src/compute/distribution/constant.ts';
 import { normal } from '../../src/compute/distribution/normal.ts';
 import { rectangular } from '../../src/compute/distribution/rectangular.ts';
 import { risksOf } from '../../src/compute/risk.ts';
+import { normalShareBelow } from '../../src/compute/special/normal.ts';
 
 /** JCGM 106, 9.5: resistors of 1500 ohm +-0.2 ohm, made with a spread of 0.12 ohm, measured with u = 0.04 ohm. */
 const resistors = (acceptance: number) =>
@@ -84,6 +85,24 @@ describe('other priors', () => {
     // Two normals of equal spread: one good and the sum not, or the other way round, an eighth each.
     expect(risks.consumer).toBeCloseTo(1 / 8, 9);
     expect(risks.producer).toBeCloseTo(1 / 8, 9);
+  });
+
+  test('a small blur beside a wide prior is not overlooked: values and errors add as normals', () => {
+    const u = 1e-3;
+    for (const [lower, upper] of [
+      [-1, 1.5],
+      [0.2, 0.9],
+    ] as const) {
+      const { accepted } = risksOf({
+        prior: normal({ mean: 0, standardDeviation: 1 }),
+        measurementUncertainty: u,
+        specification: { lower: -1, upper: 1 },
+        acceptance: { lower, upper },
+      });
+      const measured = Math.hypot(1, u);
+      const exact = normalShareBelow(upper / measured) - normalShareBelow(lower / measured);
+      expect(Math.abs(accepted - exact)).toBeLessThan(1e-10);
+    }
   });
 
   test('a measurement without blur makes no wrong decision', () => {

@@ -101,10 +101,10 @@ describe('a stated result', () => {
       statedResult({ estimate: 0, interval: { lower: Number.NEGATIVE_INFINITY, upper: 1 } }),
     ).toThrow('statedResult: interval.lower must be a finite number, got -Infinity');
     expect(() => statedResult({ estimate: 0, interval: { lower: 0, upper: Number.NaN } })).toThrow(
-      'interval.upper',
+      'statedResult: interval.upper',
     );
     expect(() => statedResult({ estimate: Number.NaN, interval: { lower: 0, upper: 1 } })).toThrow(
-      'estimate',
+      'statedResult: estimate',
     );
   });
 });

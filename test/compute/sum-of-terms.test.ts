@@ -77,6 +77,16 @@ describe('a limit made of terms', () => {
     expect(sumOfTerms({ reading: 100, terms }).halfWidth).toBeCloseTo(0.5, 14);
   });
 
+  test('a range of one temperature is a range', () => {
+    const term: LimitTerm = {
+      of: 'kelvin',
+      terms: [{ of: 'floor', amount: 0.5 }],
+      temperature: 26,
+      range: { lower: 23, upper: 23 },
+    };
+    expect(sumOfTerms({ reading: 1, terms: [term] }).halfWidth).toBe(1.5);
+  });
+
   test('a number out of range is refused by name', () => {
     const refused: [LimitTerm, string][] = [
       [{ of: 'reading', percent: -1 }, 'sumOfTerms: percent must be >= 0, got -1'],

@@ -77,3 +77,26 @@ describe('the uncertainty that is asked for', () => {
     );
   });
 });
+
+test('what cannot be asked for is refused by name', () => {
+  const specification = { lower: 23, upper: 25 };
+  expect(() => targetForVerdict({ specification, estimate: Number.NaN })).toThrow(
+    'targetForVerdict: estimate must be a finite number, got NaN',
+  );
+  expect(() => targetForVerdict({ specification, estimate: 24, multiplier: 0 })).toThrow(
+    'targetForVerdict: multiplier must be > 0, got 0',
+  );
+  expect(() => targetForVerdict({ specification: {}, estimate: 24 })).toThrow(
+    'targetForVerdict: specification must have a limit',
+  );
+  expect(() => targetForSpecification({ specification: {} })).toThrow(
+    'targetForSpecification: specification must have a limit',
+  );
+  expect(() => targetForSpecification({ specification, capability: 0 })).toThrow(
+    'targetForSpecification: capability must be > 0, got 0',
+  );
+  expect(() => targetForSpecification({ specification: { upper: 25 } })).toThrow(
+    /^targetForSpecification: specification must have two limits, got \[.*25\]$/,
+  );
+  expect(targetForSpecification({ specification: { lower: -1, upper: 5 } })).toBe(1);
+});

@@ -63,6 +63,16 @@ describe('alternating readings', () => {
     });
   });
 
+  test('the largest drift within a round is what may be left', () => {
+    const rounds = roundsOf([7, 8, 7.1, 8, 7.4]);
+    expect(rounds).toEqual([
+      { before: 7, own: 8, after: 7.1 },
+      { before: 7.1, own: 8, after: 7.4 },
+    ]);
+    expect(correctionOf(rounds).driftHalfWidth).toBeCloseTo(0.15, 12);
+    expect(roundsOf([7, 8, 7.1])).toHaveLength(1);
+  });
+
   test('what is no alternation is refused', () => {
     expect(() => roundsOf([1, 2])).toThrow(
       'roundsOf: there must be an odd number of readings, 3 or more, got 2',
@@ -162,6 +172,12 @@ describe('a correction with its uncertainty', () => {
       parts: [limited('later', 0.1, { cause: 'room' })],
     });
     expect(uOf(model)).toBeCloseTo(Math.hypot(0.1, 0.2 / Math.sqrt(3)), 10);
+  });
+
+  test('a reading without parts of its own brings the correction alone', () => {
+    const correction = transferModel({ found, lender: lender() });
+    const model = correctedReading({ reading: 7, correction });
+    expect(model).toEqual({ ...correction, constant: 7 + correction.constant });
   });
 
   test('a reading that is no number is refused', () => {

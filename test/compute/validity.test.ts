@@ -48,6 +48,11 @@ describe('the reading without signal', () => {
     expect(floor(20).marginDb).toBeCloseTo(20, 12);
   });
 
+  test('on the edge of what is allowed it still passes', () => {
+    const { noiseDb } = floor(15);
+    expect(checkFloor({ readingDb: -30, floorDb: -45, allowedDb: noiseDb }).passed).toBe(true);
+  });
+
   test('what it adds, taken off as power, leaves the signal', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.1, max: 60, noNaN: true }), (margin) => {
@@ -76,7 +81,7 @@ describe('the reading without signal', () => {
 
   test('at the floor nothing is left to measure', () => {
     expect(floor(0)).toEqual({ marginDb: 0, noiseDb: Number.POSITIVE_INFINITY, passed: false });
-    expect(floor(-5).passed).toBe(false);
+    expect(floor(-5)).toEqual({ marginDb: -5, noiseDb: Number.POSITIVE_INFINITY, passed: false });
   });
 
   test('what cannot be is refused', () => {
@@ -116,6 +121,17 @@ describe('drift with time', () => {
     expect(drift.total).toBeCloseTo(5 * drift.perTime, 12);
     expect(drift.halfWidth).toBeCloseTo(-drift.total / 2, 12);
     expect(drift.significant).toBe(true);
+  });
+
+  test('its size counts from the first reading to the last, whenever the first was', () => {
+    const later = checkDrift(at([10, 11, 12, 14], (t) => 27 - 0.02 * t));
+    expect(later.total).toBeCloseTo(-0.08, 12);
+    expect(later.halfWidth).toBeCloseTo(0.04, 12);
+  });
+
+  test('readings that never move have none', () => {
+    const still = checkDrift(at(times, () => 27));
+    expect(still).toEqual({ perTime: 0, total: 0, significant: false, halfWidth: 0 });
   });
 
   test('mere scatter is not taken for one', () => {
@@ -177,5 +193,7 @@ describe('harmonics', () => {
       'harmonicsLimitsDb: volts of harmonics must stay below the carrier',
     );
     expect(() => limits([-6, -6], 'mean')).not.toThrow();
+    const half = -20 * Math.log10(2);
+    expect(() => limits([half, half], 'peak')).toThrow('got 1');
   });
 });

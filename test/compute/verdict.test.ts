@@ -228,6 +228,7 @@ describe('one limit', () => {
     expect(judgement.acceptance?.lower).toBeCloseTo(23 + 1.644854 * 0.25, 5);
     expect(judgement.acceptance?.upper).toBe(Number.POSITIVE_INFINITY);
     expect(judgement.rejection.lower).toBeCloseTo(23 - 1.644854 * 0.25, 5);
+    expect(judgement.neededExpanded).toBe(undefined);
     expect(verdictAt(23.41, 0.25, { lower: 23 }, required(0.95))).toBe('cant-tell');
     expect(verdictAt(23.42, 0.25, { lower: 23 }, required(0.95))).toBe('inside');
     expect(verdictAt(22.58, 0.25, { lower: 23 }, required(0.95))).toBe('outside');
@@ -310,6 +311,7 @@ describe('which interval decides', () => {
     const judgement = judge({ result, specification: spec, rule: guard, decidingInterval: 'worstCase' });
     expect(judgement.verdict).toBe('cant-tell');
     expect(judgement.acceptance).toBe(undefined);
+    expect(judgement.rejection).toEqual({ lower: Number.NEGATIVE_INFINITY, upper: Number.POSITIVE_INFINITY });
     expect(judgement.neededExpanded).toBe(1);
     expect(judgement.interval.lower).toBe(Number.NEGATIVE_INFINITY);
     const maximum = judge({

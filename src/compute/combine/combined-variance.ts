@@ -33,9 +33,7 @@ function degreesOf(members: readonly Weighted[]): number {
 
 /** A group of tied inputs as one part, and each member's share of its variance times that variance (w_i sum of r_ij w_j). */
 function partOf(members: readonly Weighted[], correlations: Tied['correlations']) {
-  const ids = new Set(members.map(({ input }) => input.id));
-  const within = (correlations ?? []).filter(({ a, b }) => ids.has(a) && ids.has(b));
-  const matrix = correlationMatrix({ inputs: members.map(({ input }) => input), correlations: within });
+  const matrix = correlationMatrix({ inputs: members.map(({ input }) => input), correlations });
   const factor = choleskyFactor(matrix);
   const columns = matrix.map((_, k) =>
     members.reduce((sum, { weight }, i) => sum + weight * (factor[i]?.[k] ?? 0), 0),

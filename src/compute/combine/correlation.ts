@@ -38,7 +38,7 @@ export function tiedGroups({ inputs, correlations = [] }: Tied): number[] {
 
 /**
  * Correlation matrix of the inputs: what is stated, and for inputs under one cause what moving together by rank means.
- * Expects a model already checked.
+ * Coefficients of inputs that are not among them do not count. Expects a model already checked.
  */
 export function correlationMatrix({ inputs, correlations = [] }: Tied): Matrix {
   const place = new Map(inputs.map(({ id }, i) => [id, i]));

@@ -45,9 +45,7 @@ export function correlated(
   for (const { id, distribution } of inputs)
     if (distribution.shape !== 'normal')
       throw rangeError({ where: 'simulate', wish: 'correlated inputs must be normal', got: id });
-  const ids = new Set(inputs.map(({ id }) => id));
-  const correlations = (model.correlations ?? []).filter(({ a, b }) => ids.has(a) && ids.has(b));
-  const factor = choleskyFactor(correlationMatrix({ inputs, correlations }));
+  const factor = choleskyFactor(correlationMatrix({ inputs, correlations: model.correlations }));
   const columns = inputs.map(({ distribution }) => {
     const { location, scale } = distribution as Member;
     return { z: new Float64Array(rows), location, scale };

@@ -40,11 +40,10 @@ function partOf({ of, domain }: Transform): Part {
     upper: Math.min(of.limits.upper, domain?.upper ?? Number.POSITIVE_INFINITY),
   };
   const from = of.shareBelow(limits.lower);
-  const whole = limits.lower === of.limits.lower && limits.upper === of.limits.upper;
-  const size = whole ? 1 : of.shareBelow(limits.upper) - from;
-  if (!(size > 0 && limits.lower < limits.upper))
+  const size = of.shareBelow(limits.upper) - from;
+  if (!(size > 0))
     throw rangeError({ where: 'transformed', wish: 'the shape must reach into the domain', got: limits });
-  return { limits, from: whole ? 0 : from, size };
+  return { limits, from, size };
 }
 
 /** Ends of y, and whether it rises with x. @throws RangeError where forward is not a number or not monotone. */
@@ -84,7 +83,7 @@ function momentsOf({ of, forward }: Transform, part: Part) {
   let first = 0;
   let second = 0;
   for (const { x, weight } of nodesOf(of, part)) {
-    if (x < part.limits.lower || x > part.limits.upper || weight === 0) continue;
+    if (x < part.limits.lower || x > part.limits.upper) continue;
     const fromMedian = forward(x) - median;
     // Infinite at the very end of the domain only, where the weight is below 1e-15.
     if (!Number.isFinite(fromMedian)) continue;

@@ -16,6 +16,7 @@ import { normal } from '../../../src/compute/distribution/normal.ts';
 import { rectangular } from '../../../src/compute/distribution/rectangular.ts';
 import { scaled } from '../../../src/compute/distribution/scaled.ts';
 import { student } from '../../../src/compute/distribution/student.ts';
+import { transformed } from '../../../src/compute/distribution/transformed.ts';
 import { triangular } from '../../../src/compute/distribution/triangular.ts';
 import type { Input } from '../../../src/compute/model.ts';
 import { limited, quantity } from './published-models.ts';
@@ -50,6 +51,13 @@ describe('one shape or another', () => {
     for (const a of shapes) for (const b of shapes) expect(affineOf(a, b) === undefined).toBe(a !== b);
     const t4 = student({ location: 0, scale: 1, degreesOfFreedom: 4 });
     expect(affineOf(t3, t4)).toBe(undefined);
+    for (const factor of [1e-9, 1e9]) {
+      const stretched = shapes.map((shape) => scaled(shape, { factor, shift: 0 }));
+      for (const a of stretched)
+        for (const b of stretched) expect(affineOf(a, b) === undefined).toBe(a !== b);
+      for (const [i, a] of shapes.entries())
+        for (const [j, b] of stretched.entries()) expect(affineOf(a, b) === undefined).toBe(i !== j);
+    }
   });
 
   test('a shape is itself, exactly, and a constant has no width to compare', () => {
@@ -91,6 +99,23 @@ describe('moving together by rank', () => {
     expect(comonotoneCorrelation(percent, scaled(box, { factor: 1, shift: 100 }))).toBeCloseTo(r, 8);
   });
 
+  test('two lopsided shapes count about the means of both', () => {
+    const percent = limited('p', 30, { unit: 'percentOfVolts' }).distribution;
+    const grown = transformed({
+      of: normal({ mean: 1, standardDeviation: 0.4 }),
+      forward: Math.exp,
+      inverse: Math.log,
+      slope: Math.exp,
+    });
+    const direct =
+      meanOverRanks(
+        (p) => (percent.quantile(p) - (percent.mean ?? 0)) * (grown.quantile(p) - (grown.mean ?? 0)),
+      ) /
+      ((percent.standardDeviation ?? 0) * (grown.standardDeviation ?? 0));
+    expect(comonotoneCorrelation(percent, grown)).toBeCloseTo(direct, 9);
+    expect(comonotoneCorrelation(grown, percent)).toBeCloseTo(direct, 9);
+  });
+
   test('where there is no standard deviation to divide by, rank alone speaks', () => {
     const cauchy = student({ location: 0, scale: 1, degreesOfFreedom: 1 });
     expect(comonotoneCorrelation(cauchy, box)).toBe(1);
@@ -130,6 +155,15 @@ describe('the sum of different shapes under one cause', () => {
 
   test('mean and standard deviation are those of the sum', () => {
     expect(together.mean).toBe(0);
+    expect(together.shape).toBe('transformed');
+    const aside = comonotoneSum({
+      parts: [
+        { distribution: rectangular({ lower: 4, upper: 6 }), sensitivity: 1 },
+        { distribution: normal({ mean: -3, standardDeviation: 1 }), sensitivity: 0.5 },
+      ],
+    });
+    expect(aside.mean).toBeCloseTo(3.5, 14);
+    expect(aside.standardDeviation).toBeCloseTo(together.standardDeviation ?? 0, 12);
     const r = Math.sqrt(3 / Math.PI);
     expect(together.standardDeviation).toBeCloseTo(
       Math.sqrt(1 / 3 + 0.25 + 2 * r * 0.5 * Math.sqrt(1 / 3)),
@@ -139,6 +173,8 @@ describe('the sum of different shapes under one cause', () => {
     const t2 = student({ location: 0, scale: 1, degreesOfFreedom: 2 });
     const with1 = comonotoneSum({ parts: [...parts, { distribution: t1, sensitivity: 1 }] });
     expect(with1.mean).toBe(undefined);
+    const first1 = comonotoneSum({ parts: [{ distribution: t1, sensitivity: 1 }, ...parts] });
+    expect(first1.mean).toBe(undefined);
     expect(with1.standardDeviation).toBe(undefined);
     const with2 = comonotoneSum({ parts: [...parts, { distribution: t2, sensitivity: 1 }] });
     expect(with2.mean).toBe(0);

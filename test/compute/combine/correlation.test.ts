@@ -14,6 +14,11 @@ describe('the matrix of correlations', () => {
       [-0.3, 0, 1],
     ]);
     expect(correlationMatrix({ inputs: [] })).toEqual([]);
+    for (const strange of [
+      { a: 'nobody', b: 'a', r: 0.5 },
+      { a: 'a', b: 'nobody', r: 0.5 },
+    ])
+      expect(correlationMatrix({ inputs, correlations: [strange] })).toEqual(correlationMatrix({ inputs }));
   });
 
   test('a shared cause ties its own inputs and no others', () => {
@@ -111,6 +116,19 @@ describe('groups of tied inputs', () => {
     expect(groups[2]).toBe(groups[3]);
     expect(new Set(groups).size).toBe(3);
     expect(groups[1]).not.toBe(groups[4]);
+  });
+
+  test('a chain of ties away from the first input is one group', () => {
+    const groups = tiedGroups({
+      inputs,
+      correlations: [
+        { a: 'b', b: 'c', r: 0.5 },
+        { a: 'c', b: 'd', r: 0.5 },
+      ],
+    });
+    expect(groups[1]).toBe(groups[2]);
+    expect(groups[2]).toBe(groups[3]);
+    expect(new Set(groups).size).toBe(3);
   });
 
   test('a cause ties, and a coefficient ties a whole cause to another input', () => {

@@ -12,14 +12,14 @@ const squared = (offset: number) =>
     slope: (length) => 2e6 * length,
   });
 
-function shortestOf(offset: number) {
+function shortestOf(offset: number, sensitivity = 1) {
   const input = {
     id: 'loss',
     distribution: squared(offset),
     degreesOfFreedom: Number.POSITIVE_INFINITY,
   };
   const { whole } = evaluate({
-    model: { kind: 'sum', constant: 0, inputs: [input], sensitivities: [1] },
+    model: { kind: 'sum', constant: 0, inputs: [input], sensitivities: [sensitivity] },
   });
   return 'unavailable' in whole ? undefined : whole.shortest;
 }
@@ -29,6 +29,12 @@ describe('the shortest interval of values that stop at an end where they are sti
     const shortest = shortestOf(0.01);
     expect(shortest?.lower).toBeCloseTo(0, 6);
     expect(shortest?.upper).toBeCloseTo(366.005, 2);
+  });
+
+  it('is the same in a unit a million times larger', () => {
+    const shortest = shortestOf(0.01, 1e-6);
+    expect(1e6 * (shortest?.lower ?? Number.NaN)).toBeCloseTo(0, 6);
+    expect(1e6 * (shortest?.upper ?? Number.NaN)).toBeCloseTo(366.005, 2);
   });
 
   it('begins there too where the density only falls (JCGM 101, annex F: 149.787)', () => {

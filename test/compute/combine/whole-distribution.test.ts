@@ -192,3 +192,35 @@ test('refuses a coverage probability that is not between 0 and 1, and numbers th
     new RangeError('wholeDistribution: sensitivity must be a finite number, got Infinity'),
   );
 });
+
+describe('the ends of the curve', () => {
+  const endsOf = (parts: readonly Distribution[]) => {
+    const { curve } = sumOf(parts);
+    const [first, second] = [curve[0]?.x ?? 0, curve[1]?.x ?? 0];
+    const half = (second - first) / 2;
+    return { from: first - half, to: (curve.at(-1)?.x ?? 0) + half };
+  };
+
+  test('ends at limits that are near, at any size and place', () => {
+    for (const [factor, shift] of [
+      [1, 0],
+      [1e-3, 0],
+      [1e3, 0],
+      [1, 40],
+      [1, -40],
+    ] as const) {
+      const box = rectangular({ lower: shift - factor, upper: shift + 2 * factor });
+      const { from, to } = endsOf([box, box]);
+      expect((from - 2 * shift) / factor).toBeCloseTo(-2, 9);
+      expect((to - 2 * shift) / factor).toBeCloseTo(4, 9);
+    }
+  });
+
+  test('leaves out what is unlikely where the limits are far', () => {
+    const boxes = Array.from({ length: 12 }, () => within(1));
+    const { from, to } = endsOf(boxes);
+    const sum = sumOf(boxes);
+    expect(sum.shareBelow(from)).toBeCloseTo(2e-4, 9);
+    expect(1 - sum.shareBelow(to)).toBeCloseTo(2e-4, 9);
+  });
+});

@@ -13,6 +13,7 @@ import { curvilinear } from '../../../src/compute/distribution/curvilinear.ts';
 import type { Distribution } from '../../../src/compute/distribution/distribution.ts';
 import { normal } from '../../../src/compute/distribution/normal.ts';
 import { rectangular } from '../../../src/compute/distribution/rectangular.ts';
+import { scaled } from '../../../src/compute/distribution/scaled.ts';
 import { isMember, type Member } from '../../../src/compute/distribution/standard.ts';
 import { student } from '../../../src/compute/distribution/student.ts';
 import { transformed } from '../../../src/compute/distribution/transformed.ts';
@@ -318,5 +319,67 @@ describe('gathering terms', () => {
     const merged = parts.at(-1) as Distribution;
     expect(isMember(merged) && [merged.location, merged.scale]).toEqual([0, 5]);
     expect(gather(0, [{ distribution: t(1, 2), sensitivity: 1 }]).parts).toHaveLength(1);
+  });
+});
+
+describe('a sum stands wherever its parts do, at any size', () => {
+  const grown = transformed({ of: gauss(0.4), forward: Math.exp, inverse: Math.log, slope: Math.exp });
+  const groups: Distribution[][] = [
+    [grown, within(1)],
+    [unnamed(t(3)), within(2)],
+    [unnamed(gauss(0.01)), unnamed(uShape(3)), within(1)],
+  ];
+  const ranks = [0.001, 0.02, 0.3, 0.5, 0.9, 0.999];
+
+  test('parts moved far to either side move their sum', () => {
+    for (const parts of groups) {
+      const sum = sumOfParts(parts);
+      for (const shift of [-500, 500]) {
+        const shifted = sumOfParts(parts.map((part) => scaled(part, { factor: 1, shift })));
+        for (const p of ranks)
+          expect(shifted.quantile(p) - parts.length * shift).toBeCloseTo(sum.quantile(p), 7);
+      }
+    }
+  });
+
+  test('parts a million times smaller, or larger, have a sum as much smaller or larger', () => {
+    for (const parts of groups) {
+      const sum = sumOfParts(parts);
+      for (const factor of [1e-6, 1e6]) {
+        const stretched = sumOfParts(parts.map((part) => scaled(part, { factor, shift: 0 })));
+        for (const p of ranks) expect(stretched.quantile(p) / factor).toBeCloseTo(sum.quantile(p), 7);
+      }
+    }
+  });
+
+  test('beyond its limits there is nothing at all, and all of it lies below', () => {
+    const sum = sumOfParts([within(1), uShape(1), triangular({ lower: 0, upper: 3 })]);
+    for (const beyond of [1e-9, 0.01, 0.3, 1]) {
+      expect([sum.density(-2 - beyond), sum.density(5 + beyond)]).toEqual([0, 0]);
+      expect([sum.shareBelow(-2 - beyond), sum.shareBelow(5 + beyond)]).toEqual([0, 1]);
+    }
+  });
+});
+
+describe('what is gathered before the sum', () => {
+  test('parts too narrow to be seen, constants and what counts nothing add their centres', () => {
+    const { constant: sum, parts } = gather(1, [
+      { distribution: normal({ mean: 3, standardDeviation: 1e-300 }), sensitivity: 2 },
+      { distribution: constant(4), sensitivity: -1 },
+      { distribution: within(1), sensitivity: 0 },
+    ]);
+    expect(sum).toBe(3);
+    expect(parts).toEqual([]);
+  });
+
+  test('t of one degree at two places are one at the sum of both', () => {
+    const at = (location: number) => student({ location, scale: 1, degreesOfFreedom: 1 });
+    const { parts } = gather(0, [
+      { distribution: at(5), sensitivity: 1 },
+      { distribution: at(-2), sensitivity: 3 },
+    ]);
+    expect(parts).toHaveLength(1);
+    expect(parts[0]?.quantile(0.5)).toBeCloseTo(-1, 14);
+    expect(parts[0]?.quantile(0.75)).toBeCloseTo(3, 14);
   });
 });

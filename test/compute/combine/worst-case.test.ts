@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { worstCaseOf } from '../../../src/compute/combine/worst-case.ts';
 import { constant } from '../../../src/compute/distribution/constant.ts';
+import { rayleigh } from '../../../src/compute/distribution/rayleigh.ts';
 import { rectangular } from '../../../src/compute/distribution/rectangular.ts';
 import type { FunctionModel, Input, SumModel } from '../../../src/compute/model.ts';
 import { limited, quantity } from './published-models.ts';
@@ -71,6 +72,21 @@ describe('the worst case of a sum', () => {
   test('a negative sensitivity turns lopsided limits round', () => {
     expect(worst(sum([between('a', -1, 3)], [-2])).interval).toEqual({ lower: -6, upper: 2 });
     expect(worst(sum([between('a', -1, 3)], [2])).interval).toEqual({ lower: -2, upper: 6 });
+  });
+
+  test('a part limited on one side alone stays at its mean and is named', () => {
+    const length = rayleigh({ scale: 1 });
+    const input: Input = { id: 'length', distribution: length, degreesOfFreedom: Number.POSITIVE_INFINITY };
+    const { interval, unlimited } = worst(sum([input], [2]));
+    expect(unlimited).toEqual(['length']);
+    expect(interval.lower).toBeCloseTo(2 * Math.sqrt(Math.PI / 2), 14);
+    expect(interval.upper).toBe(interval.lower);
+    const f = ([x = 0]: readonly number[]) => 2 * x;
+    expect(worst({ kind: 'function', inputs: [input], f })).toEqual({ interval, unlimited });
+  });
+
+  test('a model that cannot be is refused in the name of the worst case', () => {
+    expect(() => worst(sum([between('a', -1, 1)], []))).toThrow(/^worstCaseOf: /);
   });
 
   test('a part without limits stays at its centre and is named', () => {
@@ -195,6 +211,60 @@ describe('the worst case of a function', () => {
       0,
     );
     expect(worst(bent).interval.upper).toBeCloseTo(largest, 10);
+  });
+
+  /** Boxes of -1 to 1. */
+  const boxes = (count: number) => Array.from({ length: count }, (_, i) => between(`x${i}`, -1, 1));
+
+  test('up to six inputs are tried all together: what counts only in one corner is seen', () => {
+    const corner = (x: readonly number[], signs: readonly number[]) =>
+      x.every((value, i) => value === (signs[i] ?? 0));
+    const f = (x: readonly number[]) =>
+      corner(x, [1, 1, 1, 1, 1, 1]) ? 5 : corner(x, [1, -1, 1, -1, 1, -1]) ? -4 : 0;
+    expect(worst({ kind: 'function', inputs: boxes(6), f }).interval).toEqual({ lower: -4, upper: 5 });
+  });
+
+  test('inputs under two causes move apart', () => {
+    const inputs = boxes(2).map((input, i) => ({ ...input, cause: `cause ${i}` }));
+    const f = ([a = 0, b = 0]: readonly number[]) => a - b;
+    expect(worst({ kind: 'function', inputs, f }).interval).toEqual({ lower: -2, upper: 2 });
+  });
+
+  test('the middle of a lopsided shape is its mean', () => {
+    const input = limited('gain', 30, { unit: 'percentOfVolts' });
+    const mean = input.distribution.mean ?? Number.NaN;
+    expect(input.distribution.quantile(0.5)).not.toBeCloseTo(mean, 3);
+    const f = ([x = 0]: readonly number[]) => -Math.abs(x - mean);
+    expect(worst({ kind: 'function', inputs: [input], f }).interval.upper).toBeCloseTo(0, 14);
+  });
+
+  test('more inputs than six cost some hundred evaluations, not tens of thousands', () => {
+    let calls = 0;
+    const f = (x: readonly number[]) => {
+      calls++;
+      return x.reduce((total, value) => total + value, 0);
+    };
+    expect(worst({ kind: 'function', inputs: boxes(10), f }).interval).toEqual({ lower: -10, upper: 10 });
+    expect(calls).toBeLessThan(1000);
+  });
+
+  test('the search begins at the corners that the slopes at the estimate point to', () => {
+    const signs = [1, -1, 1, -1, -1, 1, 1, -1];
+    // Each step away from the middle costs, but at the two corners that the slopes point to all of it pays.
+    const dip = (along: number) => (Math.abs(along) < 0.6 ? along : -along / 2);
+    const f = (x: readonly number[]) => {
+      const along = x.map((value, i) => value * (signs[i] ?? 0));
+      const peak = along.every((each) => each === 1) ? 100 : along.every((each) => each === -1) ? -100 : 0;
+      return along.reduce((total, each) => total + dip(each), peak);
+    };
+    expect(worst({ kind: 'function', inputs: boxes(8), f }).interval).toEqual({ lower: -96, upper: 96 });
+  });
+
+  test('turning goes on as long as a turn gains something', () => {
+    // Each input pays only once the next one is up: the first turn raises the last but one, the second the one before it ...
+    const f = (x: readonly number[]) =>
+      x.reduce((total, value, i) => total + (x[i + 1] === 1 ? Math.max(0, value) : 0), x.at(-1) ?? 0);
+    expect(worst({ kind: 'function', inputs: boxes(8), f }).interval).toEqual({ lower: -1, upper: 8 });
   });
 
   test('a function that breaks off between the limits is refused', () => {

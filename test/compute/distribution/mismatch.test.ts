@@ -25,6 +25,30 @@ function momentsOf(d: Distribution, f: (x: number) => number, count = 4000) {
 }
 
 describe('mismatch of known magnitudes', () => {
+  test('its density is the slope of its share below, through a two-port too', () => {
+    for (const [source, load] of [
+      [0.1, 0.2],
+      [0.5, 0.6],
+    ] as const) {
+      const d = mismatch({ source, load });
+      for (const p of [0.05, 0.3, 0.5, 0.9]) {
+        const x = d.quantile(p);
+        const slope = (d.shareBelow(x + 1e-6) - d.shareBelow(x - 1e-6)) / 2e-6;
+        expect(d.density(x) / slope).toBeCloseTo(1, 6);
+      }
+    }
+    const pad = { input: 0.3, output: 0.2, gain: gainDb(-3) };
+    const d = mismatch({ source: 0.4, load: 0.5, between: pad });
+    for (const p of [0.1, 0.3, 0.5, 0.9]) {
+      const x = d.quantile(p);
+      const slope = (d.shareBelow(x + 1e-4) - d.shareBelow(x - 1e-4)) / 2e-4;
+      expect(d.density(x) / slope).toBeCloseTo(1, 2);
+    }
+    expect(d.shape).toBe('mismatch');
+    const { deviation } = momentsOf(d, (level) => level, 20_000);
+    expect((d.standardDeviation ?? 0) / deviation).toBeCloseTo(1, 3);
+  });
+
   test('lies between 20 lg(1 - Gs Gl) and 20 lg(1 + Gs Gl)', () => {
     fc.assert(
       fc.property(reflection, reflection, share, (source, load, p) => {

@@ -30,9 +30,13 @@ describe('Rayleigh', () => {
     expect(d.sample(() => 0.5)).toBeCloseTo(Math.sqrt(2 * Math.LN2), 14);
   });
 
+  test('at another scale densities are as much thinner as values are spread', () => {
+    for (const s of [0.2, 5]) expect(rayleigh({ scale: s }).density(s)).toBeCloseTo(Math.exp(-0.5) / s, 13);
+  });
+
   test('refuses a scale not above zero', () => {
     expect(() => rayleigh({ scale: 0 })).toThrow(new RangeError('rayleigh: scale must be > 0, got 0'));
-    expect(() => rayleigh({ scale: 1 }).quantile(-1)).toThrow(RangeError);
+    expect(() => rayleigh({ scale: 1 }).quantile(-1)).toThrow('quantile: share must be 0 to 1, got -1');
   });
 });
 
@@ -50,10 +54,11 @@ describe('Rice', () => {
 
   test('the density is the slope of the share below', () => {
     fc.assert(
-      fc.property(offset, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (v, p) => {
-        const d = rice({ offset: v, scale: 1 });
+      fc.property(offset, scale, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (v, s, p) => {
+        const d = rice({ offset: v * s, scale: s });
         const x = d.quantile(p);
-        const slope = (d.shareBelow(x + 1e-5) - d.shareBelow(x - 1e-5)) / 2e-5;
+        const h = 1e-5 * s;
+        const slope = (d.shareBelow(x + h) - d.shareBelow(x - h)) / (2 * h);
         expect(slope / d.density(x)).toBeCloseTo(1, 5);
       }),
     );
@@ -66,6 +71,11 @@ describe('Rice', () => {
         expect((mean ** 2 + standardDeviation ** 2) / (s * s * (v * v + 2))).toBeCloseTo(1, 10);
       }),
     );
+  });
+
+  test('a random value is the length of the point and two normal steps', () => {
+    const draws = [0.8413447460685429, 0.5]; // One standard deviation along, none across.
+    expect(rice({ offset: 3, scale: 2 }).sample(() => draws.shift() ?? 0)).toBeCloseTo(5, 12);
   });
 
   test('far from 0 it is a normal distribution about sqrt(offset^2 + scale^2)', () => {

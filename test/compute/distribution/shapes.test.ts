@@ -154,6 +154,19 @@ describe('a constant', () => {
 });
 
 describe('scaling', () => {
+  test('a lopsided shape keeps its name and its moments follow', () => {
+    const of = inDecibels(rectangular({ lower: -0.3, upper: 0.2 }));
+    const twice = scaled(of, { factor: -2, shift: 1 });
+    expect(twice.shape).toBe('transformed');
+    expect(twice.mean).toBe(1 - 2 * (of.mean ?? Number.NaN));
+    expect(twice.standardDeviation).toBe(2 * (of.standardDeviation ?? Number.NaN));
+    const within = scaled(
+      { ...of, shape: 'mismatch', mean: undefined, standardDeviation: undefined },
+      { factor: 2, shift: 0 },
+    );
+    expect([within.shape, within.mean, within.standardDeviation]).toEqual(['mismatch', undefined, undefined]);
+  });
+
   test('by one and nothing leaves the very same', () => {
     const d = normal({ mean: 4, standardDeviation: 1 });
     expect(scaled(d, { factor: 1, shift: 0 })).toBe(d);
@@ -229,6 +242,20 @@ describe('makers refuse what makes no shape', () => {
 });
 
 describe('random values', () => {
+  /** One random number after the other. */
+  const draws = (...values: number[]) => {
+    const left = [...values];
+    return () => left.shift() ?? Number.NaN;
+  };
+
+  test('follow from uniform numbers as the shapes are made (JCGM 101, 6.4)', () => {
+    expect(arcsine({ centre: 0, halfWidth: 1 }).sample(draws(0.75))).toBeCloseTo(Math.SQRT1_2, 15);
+    // Half-widths 0.75 and 0.25 of the two rectangles, at their parts 0.5 and -0.8.
+    expect(trapezoidal({ ...unit, topRatio: 0.5 }).sample(draws(0.75, 0.1))).toBeCloseTo(0.175, 15);
+    // A half-width from 0.7 to 1.3, at its quarter: 0.85.
+    expect(curvilinear({ ...unit, limitHalfWidth: 0.3 }).sample(draws(0.25, 1))).toBeCloseTo(0.85, 15);
+  });
+
   test('a normal value asked for share 0 is far below and finite', () => {
     const x = normal({ mean: 0, standardDeviation: 1 }).sample(() => 0);
     expect(x).toBeLessThan(-8);

@@ -105,6 +105,36 @@ describe('a domain', () => {
     expect(d.density(Math.log(1.5))).toBeCloseTo(1.5, 13);
     expect(d.mean).toBeCloseTo(2 * Math.LN2 - 1, 12);
     expect(d.sample(() => 0.5)).toBeCloseTo(Math.log(1.5), 14);
+    // One at its own ends, where x is 1 and 2; nothing beyond, although the shape of x goes on.
+    expect(d.density(0)).toBeCloseTo(1, 13);
+    expect(d.density(Math.LN2)).toBeCloseTo(2, 13);
+    expect([d.density(-0.1), d.density(0.8), d.shareBelow(-0.1), d.shareBelow(0.8)]).toEqual([0, 0, 0, 1]);
+  });
+
+  test('gives its own ends as the quantiles of 0 and 1, to the last bit', () => {
+    for (const lower of [0.1, 0.3, 0.7, 1.1]) {
+      const of = student({ location: 0.4, scale: 0.3, degreesOfFreedom: 3 });
+      for (const factor of [1, -1]) {
+        const d = transformed({
+          of,
+          forward: (x) => factor * Math.log(x),
+          inverse: (y) => Math.exp(factor * y),
+          slope: (x) => factor / x,
+          domain: { lower, upper: 1.3 },
+        });
+        expect({ lower: d.quantile(0), upper: d.quantile(1) }).toEqual(d.limits);
+      }
+    }
+  });
+
+  test('beyond the ends nothing is asked of an inverse that is not defined there', () => {
+    const d = transformed({
+      of: unit,
+      forward: (x) => -x * x,
+      inverse: (y) => Math.sqrt(-y),
+      slope: (x) => -2 * x,
+    });
+    expect([d.shareBelow(0.5), d.density(0.5), d.shareBelow(-1.5), d.density(-1.5)]).toEqual([1, 0, 0, 0]);
   });
 
   test('draws anew what falls outside, or by quantile where little lies inside', () => {
@@ -116,6 +146,14 @@ describe('a domain', () => {
     });
     // -0.6 and 0.2 lie outside, 2 inside.
     expect(much.sample(() => draws.shift() ?? 0)).toBeCloseTo(Math.LN2, 14);
+    const below = transformed({
+      of: rectangular({ lower: 0, upper: 2.5 }),
+      ...logarithm,
+      domain: { lower: 0.5, upper: 2 },
+    });
+    // 2.25 lies outside, 1 inside.
+    const more = [0.9, 0.4];
+    expect(below.sample(() => more.shift() ?? 0)).toBeCloseTo(0, 14);
     const little = transformed({
       of: normal({ mean: 0, standardDeviation: 1 }),
       ...logarithm,
@@ -150,6 +188,14 @@ describe('a domain', () => {
   });
 
   test('that the shape does not reach is refused', () => {
+    const far = {
+      of: normal({ mean: 0, standardDeviation: 1 }),
+      ...logarithm,
+      domain: { lower: 50, upper: 60 },
+    };
+    expect(() => transformed(far)).toThrow(
+      new RangeError('transformed: the shape must reach into the domain, got {"lower":50,"upper":60}'),
+    );
     expect(() => transformed({ of: unit, ...logarithm, domain: { lower: 2, upper: 3 } })).toThrow(
       new RangeError('transformed: the shape must reach into the domain, got {"lower":2,"upper":1}'),
     );
@@ -163,6 +209,13 @@ describe('a function that will not do', () => {
     );
     expect(() => transformed({ of: rectangular({ lower: -2, upper: -1 }), ...logarithm })).toThrow(
       RangeError,
+    );
+  });
+
+  test('not a number at one limit of a falling one', () => {
+    const falling = { forward: (x: number) => -Math.log(x), inverse: Math.exp, slope: (x: number) => -1 / x };
+    expect(() => transformed({ of: rectangular({ lower: -1, upper: 2 }), ...falling })).toThrow(
+      'transformed: forward must be monotone over the limits of the shape',
     );
   });
 

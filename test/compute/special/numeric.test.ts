@@ -36,6 +36,11 @@ describe('solveRising', () => {
     asked.length = 0;
     solveRising(spy, { wanted: 3, lower: 0, upper: 10, start: 12 });
     expect(asked[0]).toBe(5);
+    for (const start of [-1, 0, 10]) {
+      asked.length = 0;
+      solveRising(spy, { wanted: 3, lower: 0, upper: 10, start });
+      expect(asked[0]).toBe(5);
+    }
   });
 
   test('stops once a step is within the tolerance', () => {
@@ -74,7 +79,47 @@ describe('solveSign', () => {
     expect(solveSign((x) => x - 5, { lower: 0, upper: 2, tolerance: 1e-9 })).toBe(2);
   });
 
+  test('an end that is the place itself is given as it is', () => {
+    expect(solveSign((x) => x, { lower: 0, upper: 2, tolerance: 1e-9 })).toBe(0);
+    expect(solveSign((x) => x - 2, { lower: 0, upper: 2, tolerance: 1e-9 })).toBe(2);
+  });
+
+  /** Where the search ends, and how often it looked on its way. */
+  const counted = (
+    at: (x: number) => number,
+    bracket: { lower: number; upper: number; tolerance: number },
+  ) => {
+    let calls = 0;
+    const x = solveSign((place) => {
+      calls++;
+      return at(place);
+    }, bracket);
+    return { x, calls };
+  };
+
+  test('a straight line is met at its third look, the ends included', () => {
+    const bracket = { lower: -1, upper: 3, tolerance: 1e-12 };
+    expect(counted((x) => x - 0.5, bracket)).toEqual({ x: 0.5, calls: 3 });
+  });
+
+  test('a curve bent either way is met in far fewer looks than halving takes', () => {
+    const bracket = { lower: 0.5, upper: 3, tolerance: 1e-10 };
+    for (const at of [(x: number) => x ** 5 - 2, (x: number) => 2 ** -5 - x ** -5]) {
+      const { x, calls } = counted(at, bracket);
+      expect(Math.abs(at(x))).toBeLessThan(1e-9);
+      expect(calls).toBeLessThan(25); // Halving takes 37.
+    }
+  });
+
+  test('a jump is closed in upon, at halves, until the bracket is as narrow as asked', () => {
+    const jump = (x: number) => (x < 1 / 3 ? -1 : 1);
+    // 1/2, 1/4, 3/8, 5/16: the bracket is then 1/16 wide.
+    expect(counted(jump, { lower: 0, upper: 1, tolerance: 0.1 })).toEqual({ x: 5 / 16, calls: 6 });
+    expect(counted(jump, { lower: 0, upper: 1, tolerance: 0 }).x).toBeCloseTo(1 / 3, 15);
+  });
+
   test('copes with infinite values at an end', () => {
+    expect(solveSign((y) => 1 - 1 / (y - 1), { lower: 1, upper: 4, tolerance: 1e-10 })).toBeCloseTo(2, 8);
     const x = solveSign((y) => 1 - 1 / y, { lower: 0, upper: 3, tolerance: 1e-10 });
     expect(x).toBeCloseTo(1, 8);
   });
