@@ -131,7 +131,7 @@ describe('drift with time', () => {
 
   test('readings that never move have none', () => {
     const still = checkDrift(at(times, () => 27));
-    expect(still).toEqual({ perTime: 0, total: 0, significant: false, halfWidth: 0 });
+    expect(still).toEqual({ perTime: 0, total: 0, totalExpanded: 0, significant: false, halfWidth: 0 });
   });
 
   test('mere scatter is not taken for one', () => {

@@ -203,30 +203,6 @@ export const survivors: readonly Survivor[] = [
   },
   {
     file: 'src/compute/acceptance.ts',
-    within: 'length: STARTS + 1',
-    to: ['STARTS - 1'],
-    reason: 'Which starts are tried: the best is refined afterwards.',
-  },
-  {
-    file: 'src/compute/acceptance.ts',
-    within: 'width(b) < width(a)',
-    to: ['width(b) <= width(a)'],
-    reason: 'Of equally narrow starts either is as good.',
-  },
-  {
-    file: 'src/compute/acceptance.ts',
-    within: 'let step = free / STARTS; step > free * 1e-9',
-    to: ['free * STARTS', 'step >= free * 1e-9'],
-    reason: 'The first step and the last of a refinement: both lie within the accuracy promised.',
-  },
-  {
-    file: 'src/compute/acceptance.ts',
-    within: 'tail >= 0 && tail <= free && width(tail) < width(best)',
-    to: ['tail > 0', 'tail < free', 'width(tail) <= width(best)'],
-    reason: 'The ends themselves were among the starts, and of equally narrow spans either is as good.',
-  },
-  {
-    file: 'src/compute/acceptance.ts',
     within: '(upper === Number.POSITIVE_INFINITY ? 1 : of.shareBelow(upper - shift))',
     to: ['false'],
     reason: 'Below infinity lies all of every distribution; this spares asking for it.',
@@ -239,27 +215,9 @@ export const survivors: readonly Survivor[] = [
   },
   {
     file: 'src/compute/acceptance.ts',
-    within: 'n < HALVINGS',
-    to: ['n <= HALVINGS'],
-    reason: 'One halving more or less changes the last bit at most.',
-  },
-  {
-    file: 'src/compute/acceptance.ts',
     within: 'highest - lowest',
     to: ['highest + lowest'],
     reason: 'Sum and difference of two ends are finite together.',
-  },
-  {
-    file: 'src/compute/acceptance.ts',
-    within: 'span.upper - span.lower > tolerance.upper - tolerance.lower',
-    to: ['span.upper - span.lower >= tolerance.upper - tolerance.lower'],
-    reason: 'Equal widths are a point of measure zero.',
-  },
-  {
-    file: 'src/compute/acceptance.ts',
-    within: 'conforming(of, tolerance, shift) >= probability',
-    to: ['conforming(of, tolerance, shift) > probability'],
-    reason: 'Equal probabilities are a point of measure zero.',
   },
   {
     file: 'src/compute/combine/comonotone.ts',
