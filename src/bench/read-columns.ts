@@ -1,6 +1,6 @@
 import type { PowerDelivery } from '#compute';
 import { mean } from '#compute';
-import type { ColumnName, Columns, MethodKind } from '../sheet/method.ts';
+import { type ColumnName, type Columns, type MethodKind, NO_READINGS } from '../sheet/method.ts';
 import { quantityText } from '../text/quantity-text.ts';
 import { kindOf } from '../text/read/kind.ts';
 import type { ReadSpec } from '../text/read/quantity.ts';
@@ -12,8 +12,6 @@ import { columnSpec } from './point-spec.ts';
 import { problemStrings } from './problem-strings.ts';
 import { WIDEST_READINGS_DB } from './spec.ts';
 import { strings } from './strings.ts';
-
-const none: Columns = { readings: [], reflected: [], riseDc: [], volts: [], amperes: [] };
 
 /** The method's own name of a column. */
 export function columnLabel(method: MethodKind, column: ColumnName): string {
@@ -35,10 +33,10 @@ export function readColumns(context: PointContext): Columns {
   const found = columnTexts(entries, method);
   if (!found.clear) {
     tell('readings', problemStrings.columnsSideBySide(found.count));
-    return none;
+    return NO_READINGS;
   }
   const before = collect.problems.length;
-  const columns: Record<ColumnName, readonly number[]> = { ...none };
+  const columns: Record<ColumnName, readonly number[]> = { ...NO_READINGS };
   for (const [column, text] of found.texts) {
     const spec = columnSpec(method, column);
     const { values, problem } = columnValues(text, spec);

@@ -1,7 +1,8 @@
 import { rangeError } from '#compute';
+import { blankRecord } from './blank-sheet.ts';
 import { readingLevels } from './levels.ts';
 import type { Measurement, Point } from './measurement.ts';
-import type { MethodReading } from './method.ts';
+import { type MethodReading, NO_READINGS } from './method.ts';
 import { resolvedLink } from './resolve-link.ts';
 import type { Sheet } from './sheet.ts';
 
@@ -59,17 +60,9 @@ export function measurementOf(sheet: Sheet): Measurement {
         id: 'point1',
         label: '',
         specification,
-        columns: { readings, reflected: [], riseDc: [], volts: [], amperes: [] },
+        columns: { ...NO_READINGS, readings },
       },
     ],
-    record: {
-      by: '',
-      date: '',
-      instruments: '',
-      certificates: '',
-      supply: '',
-      temperature: '',
-      remarks: '',
-    },
+    record: blankRecord(),
   };
 }

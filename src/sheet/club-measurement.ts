@@ -2,14 +2,12 @@ import { ohms, powerW, voltsPeak } from '#compute';
 import { measurementOf } from './at-point.ts';
 import { clubSheet } from './club.ts';
 import type { Measurement, Point, StatedLink } from './measurement.ts';
-import type { Columns, MethodKind, MethodSetup } from './method.ts';
+import { type Columns, type MethodKind, type MethodSetup, NO_READINGS } from './method.ts';
 import { usualLinks } from './method-links.ts';
 
 /** Frequencies of the club's hidden transmitter and of its sister, in Hz. */
 const CLUB_HZ = 3.58e6;
 const SISTER_HZ = 145e6;
-
-const none: Columns = { readings: [], reflected: [], riseDc: [], volts: [], amperes: [] };
 
 /** What the club has to hand by each method. Every value is invented. */
 const setups = (): Readonly<Record<MethodKind, MethodSetup>> => ({
@@ -39,11 +37,11 @@ const setups = (): Readonly<Record<MethodKind, MethodSetup>> => ({
 
 /** Readings of a transmitter that gives about 500 mW (27 dBm), in each method's own units. Invented. */
 const readings = (): Readonly<Record<MethodKind, Columns>> => ({
-  padsIntoMeter: { ...none, readings: [7] },
-  oscilloscope: { ...none, readings: [14.1, 14.2, 14.2] },
-  peakDetector: { ...none, readings: [6.54, 6.53, 6.53] },
-  inLine: { ...none, readings: [0.51], reflected: [0.01] },
-  dcSubstitution: { ...none, readings: [9.5], riseDc: [9.4], volts: [5], amperes: [0.1] },
+  padsIntoMeter: { ...NO_READINGS, readings: [7] },
+  oscilloscope: { ...NO_READINGS, readings: [14.1, 14.2, 14.2] },
+  peakDetector: { ...NO_READINGS, readings: [6.54, 6.53, 6.53] },
+  inLine: { ...NO_READINGS, readings: [0.51], reflected: [0.01] },
+  dcSubstitution: { ...NO_READINGS, readings: [9.5], riseDc: [9.4], volts: [5], amperes: [0.1] },
 });
 
 /** The links of a method as the club knows them: looked up, and so no longer assumed. */
@@ -83,7 +81,7 @@ export function sisterMeasurement(): Measurement {
       ...club.measurand,
       conditions: '145 MHz, key down, 12.0 V supply, after five minutes’ warm-up',
     },
-    points: points({ frequencyHz: SISTER_HZ, columns: { ...none, readings: [8.1, 8.0] } }),
+    points: points({ frequencyHz: SISTER_HZ, columns: { ...NO_READINGS, readings: [8.1, 8.0] } }),
   };
 }
 

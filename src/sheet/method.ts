@@ -104,6 +104,9 @@ export function shownBy(setup: MethodSetup): ShownPower {
 /** The readings of one point, in the method's own units; every column that the method asks for has at least one value. */
 export type Columns = Readonly<Record<ColumnName, readonly number[]>>;
 
+/** Columns in which nothing stands: what a method does not ask for stays so. */
+export const NO_READINGS: Columns = { readings: [], reflected: [], riseDc: [], volts: [], amperes: [] };
+
 /** What was read at one point and with what: enough for the method's own sums. */
 export interface MethodReading {
   readonly setup: MethodSetup;

@@ -1,6 +1,6 @@
 import { type Influence, mean, netPower, powerW, type Statement, standardDeviation } from '#compute';
 import { READINGS_ID, repeatabilityOf } from './meter-scatter.ts';
-import type { ColumnName, LinkUnit, MethodReading } from './method.ts';
+import { type ColumnName, type LinkUnit, type MethodReading, NO_READINGS } from './method.ts';
 import type { Sheet } from './sheet.ts';
 
 export { READINGS_ID };
@@ -57,5 +57,5 @@ export function scatterOf(sheet: Sheet): Influence<LinkUnit>[] {
 /** A sheet without a method is one by pads into a meter. */
 export const asMeter = ({ readings }: Pick<Sheet, 'readings'>): MethodReading => ({
   setup: { method: 'padsIntoMeter', shows: 'mean' },
-  columns: { readings, reflected: [], riseDc: [], volts: [], amperes: [] },
+  columns: { ...NO_READINGS, readings },
 });

@@ -7,7 +7,6 @@ import { amountText, statedDecimals } from '../text/statement-text.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { BandFigure } from '../widgets/parts/BandFigure.tsx';
 import { bandRows, SOCKET_ID } from '../widgets/parts/band-rows.ts';
-import { NumberField } from '../widgets/parts/NumberField.tsx';
 import { readerOf } from '../widgets/parts/read-amount.ts';
 import { AMOUNT } from '../widgets/reading-band/amount.ts';
 import { halfSpanOf, initialState, reduceBand } from '../widgets/reading-band/state.ts';
@@ -15,6 +14,7 @@ import { strings as bandStrings } from '../widgets/reading-band/strings.ts';
 import { summarise } from '../widgets/reading-band/words.ts';
 import { StageTable } from './StageTable.tsx';
 import { strings } from './strings.ts';
+import { WhatIf } from './WhatIf.tsx';
 
 export interface StageBandProps {
   /** The prepared chain. */
@@ -57,36 +57,20 @@ export default function StageBand({ sheet, rung }: StageBandProps) {
         onRelease={() => send({ type: 'release' })}
         onCancel={() => send({ type: 'cancel' })}
       />
-      <fieldset class="stage-what-if needs-script">
-        <legend>{strings.whatIf(link.label)}</legend>
-        <button
-          type="button"
-          aria-label={strings.less(quantityText('spoken', { value: PRESS_DB, decimals: 1, unit: 'dB' }))}
-          onClick={() => set(amount - PRESS_DB)}
-        >
-          −
-        </button>
-        <NumberField
-          label={bandStrings.field(link.label)}
-          labelHidden
-          shown={amountText(amount)}
-          unit="dB"
-          read={read}
-          onValue={set}
-        />
-        <button
-          type="button"
-          aria-label={strings.more(
-            quantityText('spoken', { value: PRESS_DB, decimals: statedDecimals(PRESS_DB), unit: 'dB' }),
-          )}
-          onClick={() => set(amount + PRESS_DB)}
-        >
-          +
-        </button>
-        <button type="button" class="plain" onClick={() => send({ type: 'replace', sheet })}>
-          {strings.prepared}
-        </button>
-      </fieldset>
+      <WhatIf
+        legend={strings.whatIf(link.label)}
+        press={quantityText('spoken', { value: PRESS_DB, decimals: statedDecimals(PRESS_DB), unit: 'dB' })}
+        field={{
+          label: bandStrings.field(link.label),
+          shown: amountText(amount),
+          unit: 'dB',
+          read,
+          onValue: set,
+        }}
+        onLess={() => set(amount - PRESS_DB)}
+        onMore={() => set(amount + PRESS_DB)}
+        onReset={() => send({ type: 'replace', sheet })}
+      />
       <StageTable chain={chain} />
       <Announcer summary={summary} />
     </div>

@@ -1,13 +1,12 @@
-import { useMemo, useReducer } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
 import { BandRulersFigure } from '../widgets/band-rulers/BandRulersFigure.tsx';
 import { bandRulersSpec } from '../widgets/band-rulers/spec.ts';
 import { strings } from '../widgets/band-rulers/strings.ts';
 import { answersOf, summarise } from '../widgets/band-rulers/words.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { fieldsState, reduceFields } from '../widgets/parts/fields.ts';
 import { StageAnswers } from './StageAnswers.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
+import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in dB. */
 const PRESS_DB = 0.5;
@@ -15,8 +14,7 @@ const { fields } = bandRulersSpec;
 
 /** One band on three rulers on the wall, its half width to be changed in one press. */
 export default function StageBandRulers() {
-  const reduce = useMemo(() => reduceFields(fields), []);
-  const [state, send] = useReducer(reduce, fields, (of) => fieldsState(defaultState(of)));
+  const [state, send] = useStageFields(fields);
   return (
     <div class="stage-band">
       <BandRulersFigure state={state} send={send} place="stage" />

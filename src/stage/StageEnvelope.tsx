@@ -1,13 +1,12 @@
-import { useMemo, useReducer } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
 import { EnvelopeFigure } from '../widgets/envelope/EnvelopeFigure.tsx';
 import { keyedSpec } from '../widgets/envelope/spec.ts';
 import { strings } from '../widgets/envelope/strings.ts';
 import { answersOf, summarise } from '../widgets/envelope/words.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { fieldsState, reduceFields } from '../widgets/parts/fields.ts';
 import { StageStates } from './StageStates.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
+import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in watts. */
 const PRESS_W = 0.1;
@@ -15,8 +14,7 @@ const { fields } = keyedSpec;
 
 /** The keyed envelope on the wall, its peak to be changed in one press. */
 export default function StageEnvelope() {
-  const reduce = useMemo(() => reduceFields(fields), []);
-  const [state, send] = useReducer(reduce, fields, (of) => fieldsState(defaultState(of)));
+  const [state, send] = useStageFields(fields);
   const answers = answersOf(state.values).slice(0, 2);
   return (
     <div class="stage-band">

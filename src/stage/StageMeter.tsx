@@ -1,14 +1,14 @@
-import { useMemo, useReducer } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
 import { figureOf } from '../widgets/own-meter/figure.ts';
 import { type MeterState, meterSpec } from '../widgets/own-meter/spec.ts';
 import { strings } from '../widgets/own-meter/strings.ts';
 import { answersOf, summarise } from '../widgets/own-meter/words.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { fieldsState, reduceFields } from '../widgets/parts/fields.ts';
 import { LineBandFigure } from '../widgets/parts/LineBandFigure.tsx';
 import { StageStates } from './StageStates.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
+import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in months. */
 const PRESS = 6;
@@ -17,8 +17,7 @@ const { fields } = meterSpec;
 /** The meter with its table in use on the wall, the age of the table to be changed in one press. */
 export default function StageMeter() {
   const prepared = useMemo((): MeterState => ({ ...defaultState(fields), treatment: 'corrected' }), []);
-  const reduce = useMemo(() => reduceFields(fields), []);
-  const [state, send] = useReducer(reduce, prepared, (values) => fieldsState(values));
+  const [state, send] = useStageFields(fields, prepared);
   const answers = answersOf(state.values);
   const summary = summarise(state.values);
   return (

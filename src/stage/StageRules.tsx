@@ -1,7 +1,6 @@
-import { useMemo, useReducer } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { fieldsState, reduceFields } from '../widgets/parts/fields.ts';
 import { LineBandFigure } from '../widgets/parts/LineBandFigure.tsx';
 import { figureOf } from '../widgets/two-rules/figure.ts';
 import { rulesSpec } from '../widgets/two-rules/spec.ts';
@@ -9,6 +8,7 @@ import { strings } from '../widgets/two-rules/strings.ts';
 import { answersOf, summarise } from '../widgets/two-rules/words.ts';
 import { StageStates } from './StageStates.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
+import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in millimetres. */
 const PRESS = 100;
@@ -17,8 +17,7 @@ const { fields } = rulesSpec;
 /** The frame built with two rules on the wall, its length to be changed in one press. */
 export default function StageRules() {
   const prepared = useMemo(() => defaultState(fields), []);
-  const reduce = useMemo(() => reduceFields(fields), []);
-  const [state, send] = useReducer(reduce, prepared, (values) => fieldsState(values));
+  const [state, send] = useStageFields(fields, prepared);
   const answers = answersOf(state.values);
   const summary = summarise(state.values);
   return (

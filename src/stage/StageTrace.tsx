@@ -1,13 +1,12 @@
-import { useMemo, useReducer } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { fieldsState, reduceFields } from '../widgets/parts/fields.ts';
 import { traceSpec } from '../widgets/trace/spec.ts';
 import { strings } from '../widgets/trace/strings.ts';
 import { TraceFigure } from '../widgets/trace/TraceFigure.tsx';
 import { answersOf, summarise } from '../widgets/trace/words.ts';
 import { StageStates } from './StageStates.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
+import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in volts from trough to crest. */
 const PRESS_V = 1;
@@ -15,8 +14,7 @@ const { fields } = traceSpec;
 
 /** The trace on the wall, its height to be changed in one press. */
 export default function StageTrace() {
-  const reduce = useMemo(() => reduceFields(fields), []);
-  const [state, send] = useReducer(reduce, fields, (of) => fieldsState(defaultState(of)));
+  const [state, send] = useStageFields(fields);
   const [measures, power] = answersOf(state.values);
   return (
     <div class="stage-band">

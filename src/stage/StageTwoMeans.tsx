@@ -1,13 +1,12 @@
-import { useMemo, useReducer } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { fieldsState, reduceFields } from '../widgets/parts/fields.ts';
 import { MeansFigure } from '../widgets/two-means/MeansFigure.tsx';
 import { meansSpec } from '../widgets/two-means/spec.ts';
 import { strings } from '../widgets/two-means/strings.ts';
 import { answersOf, summarise } from '../widgets/two-means/words.ts';
 import { StageAnswers } from './StageAnswers.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
+import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in dB. */
 const PRESS_DB = 1;
@@ -15,8 +14,7 @@ const { fields } = meansSpec;
 
 /** Three readings and their two means on the wall, the third to be changed in one press. */
 export default function StageTwoMeans() {
-  const reduce = useMemo(() => reduceFields(fields), []);
-  const [state, send] = useReducer(reduce, fields, (of) => fieldsState(defaultState(of)));
+  const [state, send] = useStageFields(fields);
   return (
     <div class="stage-band">
       <MeansFigure state={state} send={send} place="stage" />

@@ -1,13 +1,12 @@
-import { useMemo, useReducer } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { fieldsState, reduceFields } from '../widgets/parts/fields.ts';
 import { SignalsFigure } from '../widgets/two-signals/SignalsFigure.tsx';
 import { signalsSpec } from '../widgets/two-signals/spec.ts';
 import { strings } from '../widgets/two-signals/strings.ts';
 import { answersOf, summarise } from '../widgets/two-signals/words.ts';
 import { StageAnswers } from './StageAnswers.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
+import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in degrees: a sixth of the way from with to against. */
 const PRESS_DEGREES = 30;
@@ -15,8 +14,7 @@ const { fields } = signalsSpec;
 
 /** Two signals on the wall, the phase between them to be changed in one press. */
 export default function StageTwoSignals() {
-  const reduce = useMemo(() => reduceFields(fields), []);
-  const [state, send] = useReducer(reduce, fields, (of) => fieldsState(defaultState(of)));
+  const [state, send] = useStageFields(fields);
   return (
     <div class="stage-band">
       <SignalsFigure state={state} send={send} place="stage" />

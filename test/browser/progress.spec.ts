@@ -29,6 +29,7 @@ test('a lesson that was opened is begun, one called finished is finished, and bo
 
 test('what is not confirmed is not forgotten', async ({ page }) => {
   await page.goto(LESSON);
+  await awake(page);
   await page.goto('/learn/');
   page.on('dialog', (dialog) => dialog.dismiss());
   await page.getByRole('button', { name: 'Forget my progress' }).click();

@@ -12,9 +12,11 @@ export const pagesWithFigures = pages.filter(({ html }) => /<svg\b[^>]*role="img
 function listen(page: Page, complaints: string[]): void {
   page.on('console', (message) => complaints.push(`console ${message.type()}: ${message.text()}`));
   page.on('pageerror', (error) => complaints.push(`thrown: ${error.message}`));
-  page.on('requestfailed', (request) =>
-    complaints.push(`failed: ${request.url()} ${request.failure()?.errorText}`),
-  );
+  page.on('requestfailed', (request) => {
+    const why = request.failure()?.errorText;
+    // a page that is left gives up what it still fetches; what is missing or refused fails by another name
+    if (why !== 'net::ERR_ABORTED') complaints.push(`failed: ${request.url()} ${why}`);
+  });
   page.on('response', (response) => {
     if (response.status() >= 400) complaints.push(`${response.status()}: ${response.url()}`);
   });

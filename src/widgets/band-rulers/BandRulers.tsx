@@ -1,8 +1,4 @@
-import { defaultState } from '../../address/field-spec.ts';
-import { AddressProblems } from '../parts/AddressProblems.tsx';
-import { Announcer } from '../parts/Announcer.tsx';
-import { PlainAnswers } from '../parts/PlainAnswers.tsx';
-import { Settings } from '../parts/Settings.tsx';
+import { FieldsWidget } from '../parts/FieldsWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { BandRulersFigure } from './BandRulersFigure.tsx';
 import { bandRulersSpec } from './spec.ts';
@@ -19,28 +15,20 @@ export interface BandRulersProps {
  * end is it more, and what is a percentage in dB?
  */
 export default function BandRulers({ instance }: BandRulersProps) {
-  const { state, send, problems } = useFields(bandRulersSpec, instance);
-  const { fields } = bandRulersSpec;
+  const use = useFields(bandRulersSpec, instance);
+  const { state, send } = use;
   const half = state.values.even === 'decibels' ? 'halfDb' : 'halfPercent';
   return (
-    <figure class="ruler-widget" id={instance ?? 'figure'}>
-      <AddressProblems problems={problems} />
-      <BandRulersFigure state={state} send={send} />
-      <PlainAnswers answers={answersOf(state.values)} />
-      <Settings
-        fields={fields}
-        show={['even', half, 'level', 'claim']}
-        values={state.values}
-        words={strings.settings}
-        onValue={(name, value) => send({ type: 'set', name, value })}
-      />
-      <p class="no-script-only">{strings.noScript}</p>
-      <p class="needs-script">
-        <button type="button" onClick={() => send({ type: 'reset', values: defaultState(fields) })}>
-          {strings.reset}
-        </button>
-      </p>
-      <Announcer summary={summarise(state.values)} />
-    </figure>
+    <FieldsWidget
+      {...use}
+      kind="ruler-widget"
+      spec={bandRulersSpec}
+      instance={instance}
+      figure={<BandRulersFigure state={state} send={send} />}
+      answers={answersOf(state.values)}
+      show={['even', half, 'level', 'claim']}
+      words={strings}
+      summary={summarise(state.values)}
+    />
   );
 }

@@ -1,9 +1,5 @@
-import { defaultState } from '../../address/field-spec.ts';
 import { PowerShares } from '../../figures/PowerShares.tsx';
-import { AddressProblems } from '../parts/AddressProblems.tsx';
-import { Announcer } from '../parts/Announcer.tsx';
-import { PlainAnswers } from '../parts/PlainAnswers.tsx';
-import { Settings } from '../parts/Settings.tsx';
+import { FieldsWidget } from '../parts/FieldsWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { EnvelopeFigure } from './EnvelopeFigure.tsx';
 import { shareRows } from './figure.ts';
@@ -35,32 +31,24 @@ const SHOWN: readonly (keyof KeyedFields)[] = [
  * carrier; on its way or delivered; at which place), what an averaging meter makes of keying, and what efficiency compares.
  */
 export default function EnvelopeWidget({ instance }: EnvelopeWidgetProps) {
-  const { state, send, problems } = useFields(keyedSpec, instance);
+  const use = useFields(keyedSpec, instance);
+  const { state, send } = use;
   const { values } = state;
-  const { fields } = keyedSpec;
   const summary = summarise(values);
   return (
-    <figure class="plain-widget" id={instance ?? 'figure'}>
-      <AddressProblems problems={problems} />
-      <EnvelopeFigure state={state} send={send} />
-      <PlainAnswers answers={answersOf(values)} />
-      <PowerShares rows={shareRows(values)} name={strings.shares.name} description={summary} />
-      <Settings
-        fields={fields}
-        show={SHOWN}
-        values={values}
-        words={strings.settings}
-        onValue={(name, value) => send({ type: 'set', name, value })}
-      />
-      <PowersTable state={values} />
-      <p class="small muted">{strings.note}</p>
-      <p class="no-script-only">{strings.noScript}</p>
-      <p class="needs-script">
-        <button type="button" onClick={() => send({ type: 'reset', values: defaultState(fields) })}>
-          {strings.reset}
-        </button>
-      </p>
-      <Announcer summary={summary} />
-    </figure>
+    <FieldsWidget
+      {...use}
+      kind="plain-widget"
+      spec={keyedSpec}
+      instance={instance}
+      figure={<EnvelopeFigure state={state} send={send} />}
+      answers={answersOf(values)}
+      between={<PowerShares rows={shareRows(values)} name={strings.shares.name} description={summary} />}
+      show={SHOWN}
+      below={<PowersTable state={values} />}
+      words={strings}
+      note={strings.note}
+      summary={summary}
+    />
   );
 }

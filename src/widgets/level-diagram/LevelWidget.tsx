@@ -1,10 +1,6 @@
-import { defaultState } from '../../address/field-spec.ts';
 import { ABOVE_NOMINAL_DB } from '../../sheet/line-cautions.ts';
 import { dbText } from '../../text/quantity-text.ts';
-import { AddressProblems } from '../parts/AddressProblems.tsx';
-import { Announcer } from '../parts/Announcer.tsx';
-import { PlainAnswers } from '../parts/PlainAnswers.tsx';
-import { Settings } from '../parts/Settings.tsx';
+import { FieldsWidget } from '../parts/FieldsWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { LevelFigure } from './LevelFigure.tsx';
 import { LeftOutTable, PartsTable } from './LineTables.tsx';
@@ -22,9 +18,9 @@ export interface LevelWidgetProps {
  * survives and would survive without one of the pads, and what an antenna makes of the rest as EIRP and as ERP.
  */
 export default function LevelWidget({ instance }: LevelWidgetProps) {
-  const { state, send, problems } = useFields(stairsSpec, instance);
+  const use = useFields(stairsSpec, instance);
+  const { state, send } = use;
   const { values } = state;
-  const { fields } = stairsSpec;
   const instrument = values.end === 'instrument';
   const note = strings.note({
     above: dbText('shown', { db: ABOVE_NOMINAL_DB, decimals: 1 }),
@@ -32,27 +28,23 @@ export default function LevelWidget({ instance }: LevelWidgetProps) {
     second: ratedText('second'),
   });
   return (
-    <figure class="plain-widget" id={instance ?? 'figure'}>
-      <AddressProblems problems={problems} />
-      <LevelFigure state={state} send={send} />
-      <PlainAnswers answers={answersOf(values)} />
-      <Settings
-        fields={fields}
-        show={fieldsFor(values.end)}
-        values={values}
-        words={strings.settings}
-        onValue={(name, value) => send({ type: 'set', name, value })}
-      />
-      <PartsTable state={values} />
-      {instrument && <LeftOutTable state={values} />}
-      <p class="small muted">{note}</p>
-      <p class="no-script-only">{strings.noScript}</p>
-      <p class="needs-script">
-        <button type="button" onClick={() => send({ type: 'reset', values: defaultState(fields) })}>
-          {strings.reset}
-        </button>
-      </p>
-      <Announcer summary={summarise(values)} />
-    </figure>
+    <FieldsWidget
+      {...use}
+      kind="plain-widget"
+      spec={stairsSpec}
+      instance={instance}
+      figure={<LevelFigure state={state} send={send} />}
+      answers={answersOf(values)}
+      show={fieldsFor(values.end)}
+      below={
+        <>
+          <PartsTable state={values} />
+          {instrument && <LeftOutTable state={values} />}
+        </>
+      }
+      words={strings}
+      note={note}
+      summary={summarise(values)}
+    />
   );
 }

@@ -1,9 +1,5 @@
-import { defaultState } from '../../address/field-spec.ts';
-import { AddressProblems } from '../parts/AddressProblems.tsx';
-import { Announcer } from '../parts/Announcer.tsx';
+import { FieldsWidget } from '../parts/FieldsWidget.tsx';
 import { LineBandFigure } from '../parts/LineBandFigure.tsx';
-import { PlainAnswers } from '../parts/PlainAnswers.tsx';
-import { Settings } from '../parts/Settings.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { CertificateTable } from './CertificateTable.tsx';
 import { figureOf } from './figure.ts';
@@ -21,39 +17,33 @@ export interface OwnMeterProps {
  * a result gains by using the table and loses by turning the screw instead, and how long the table may be trusted.
  */
 export default function OwnMeter({ instance }: OwnMeterProps) {
-  const { state, send, problems } = useFields(meterSpec, instance);
-  const { fields } = meterSpec;
+  const use = useFields(meterSpec, instance);
+  const { state, send } = use;
   const summary = summarise(state.values);
   return (
-    <figure class="plain-widget" id={instance ?? 'figure'}>
-      <AddressProblems problems={problems} />
-      <LineBandFigure
-        figure={figureOf(state)}
-        words={strings.axes}
-        name={strings.name}
-        description={strings.description(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
-        onPull={(value) => send({ type: 'set', name: 'reading', value })}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
-      />
-      <PlainAnswers answers={answersOf(state.values)} />
-      <Settings
-        fields={fields}
-        show={['treatment', 'reading', 'months', 'permissible']}
-        values={state.values}
-        words={strings.settings}
-        onValue={(name, value) => send({ type: 'set', name, value })}
-      />
-      <CertificateTable />
-      <p class="small muted">{strings.note}</p>
-      <p class="no-script-only">{strings.noScript}</p>
-      <p class="needs-script">
-        <button type="button" onClick={() => send({ type: 'reset', values: defaultState(fields) })}>
-          {strings.reset}
-        </button>
-      </p>
-      <Announcer summary={summary} />
-    </figure>
+    <FieldsWidget
+      {...use}
+      kind="plain-widget"
+      spec={meterSpec}
+      instance={instance}
+      figure={
+        <LineBandFigure
+          figure={figureOf(state)}
+          words={strings.axes}
+          name={strings.name}
+          description={strings.description(summary)}
+          onGrasp={() => send({ type: 'grasp' })}
+          onPull={(value) => send({ type: 'set', name: 'reading', value })}
+          onRelease={() => send({ type: 'release' })}
+          onCancel={() => send({ type: 'cancel' })}
+        />
+      }
+      answers={answersOf(state.values)}
+      show={['treatment', 'reading', 'months', 'permissible']}
+      below={<CertificateTable />}
+      words={strings}
+      note={strings.note}
+      summary={summary}
+    />
   );
 }

@@ -1,9 +1,9 @@
+export interface PlainAnswersProps {
+  readonly answers: readonly { readonly figure: string; readonly words: string }[];
+}
+
 /** Answers in a row under a figure: each a number in large type and a sentence on what it is. */
-export function PlainAnswers({
-  answers,
-}: {
-  answers: readonly { readonly figure: string; readonly words: string }[];
-}) {
+export function PlainAnswers({ answers }: PlainAnswersProps) {
   return (
     <dl class="answers">
       {answers.map(({ figure, words }, index) => (

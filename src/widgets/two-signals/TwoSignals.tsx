@@ -1,8 +1,4 @@
-import { defaultState } from '../../address/field-spec.ts';
-import { AddressProblems } from '../parts/AddressProblems.tsx';
-import { Announcer } from '../parts/Announcer.tsx';
-import { PlainAnswers } from '../parts/PlainAnswers.tsx';
-import { Settings } from '../parts/Settings.tsx';
+import { FieldsWidget } from '../parts/FieldsWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { SignalsFigure } from './SignalsFigure.tsx';
 import { signalsSpec } from './spec.ts';
@@ -19,27 +15,19 @@ export interface TwoSignalsProps {
  * when volts, and why is it never the sum of their dBm?
  */
 export default function TwoSignals({ instance }: TwoSignalsProps) {
-  const { state, send, problems } = useFields(signalsSpec, instance);
-  const { fields } = signalsSpec;
+  const use = useFields(signalsSpec, instance);
+  const { state, send } = use;
   return (
-    <figure class="ruler-widget" id={instance ?? 'figure'}>
-      <AddressProblems problems={problems} />
-      <SignalsFigure state={state} send={send} />
-      <PlainAnswers answers={answersOf(state.values)} />
-      <Settings
-        fields={fields}
-        show={['first', 'second', 'phase', 'claim']}
-        values={state.values}
-        words={strings.settings}
-        onValue={(name, value) => send({ type: 'set', name, value })}
-      />
-      <p class="no-script-only">{strings.noScript}</p>
-      <p class="needs-script">
-        <button type="button" onClick={() => send({ type: 'reset', values: defaultState(fields) })}>
-          {strings.reset}
-        </button>
-      </p>
-      <Announcer summary={summarise(state.values)} />
-    </figure>
+    <FieldsWidget
+      {...use}
+      kind="ruler-widget"
+      spec={signalsSpec}
+      instance={instance}
+      figure={<SignalsFigure state={state} send={send} />}
+      answers={answersOf(state.values)}
+      show={['first', 'second', 'phase', 'claim']}
+      words={strings}
+      summary={summarise(state.values)}
+    />
   );
 }
