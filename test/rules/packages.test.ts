@@ -8,7 +8,7 @@ const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.me
 >;
 
 /** Packages whose code a reader's browser may be sent. Astro sends the loader of islands, KaTeX a stylesheet and its faces. */
-const inBrowser = ['@astrojs/preact', 'astro', 'd3', 'katex', 'preact'];
+const inBrowser = ['@astrojs/preact', 'astro', 'd3', 'fflate', 'idb', 'katex', 'preact', 'valibot'];
 /** Further packages that `src` uses while building alone. */
 const whileBuilding = ['@astrojs/markdown-satteri', '@astrojs/mdx', 'satteri', 'sirv', 'subset-font'];
 
