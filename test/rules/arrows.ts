@@ -8,6 +8,7 @@ export const folders = [
   'figures',
   'address',
   'store',
+  'instruments',
   'search',
   'examples',
   'questions',
@@ -28,7 +29,7 @@ export type Folder = (typeof folders)[number];
 const data = ['sheet', 'text'] as const;
 const drawn = ['formulas', 'sheet', 'text', 'styles'] as const;
 const parts = [...drawn, 'figures', 'address', 'store', 'questions'] as const;
-const applications = [...parts, 'widgets', 'search', 'examples', 'checks'] as const;
+const applications = [...parts, 'instruments', 'widgets', 'search', 'examples', 'checks'] as const;
 const frames = [...applications, 'bench', 'practice', 'stage', 'prose', 'layouts'] as const;
 
 /**
@@ -44,6 +45,7 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   figures: drawn,
   address: drawn,
   store: [...data, 'address'],
+  instruments: data,
   search: data,
   examples: data,
   questions: data,
