@@ -51,6 +51,7 @@ export const FORMS = {
   asymmetric: 'lop',
   expanded: 'exp',
   coverage: 'cov',
+  corrections: 'corr',
   standard: 'std',
   readings: 'read',
   displayStep: 'step',

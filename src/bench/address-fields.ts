@@ -20,6 +20,19 @@ import { strings } from './strings.ts';
 export const LONGEST_COLUMN = 40_000;
 const LONGEST_NOTE = 1000;
 
+/** A certificate's table, and from which instrument a link was taken. */
+const instrumentFields = () => {
+  const labels = strings.link.labels;
+  return {
+    table: lines('ct', labels.table, LONGEST_NOTE),
+    by: choice('cb', labels.by, { frequency: 'f', level: 'l' }, 'frequency'),
+    instrument: text('in', labels.instrument, LONGEST_LABEL),
+    part: choice('ip', labels.part, { statement: 's', drift: 'd' }, 'statement'),
+    calibrated: text('ca', labels.calibrated),
+    interval: text('iv', labels.interval),
+  } as const;
+};
+
 /** A link; its id is its place. */
 export const linkFields = () => {
   const labels = strings.link.labels;
@@ -58,6 +71,7 @@ export const linkFields = () => {
     temperature: text('td', labels.temperature),
     perYear: text('py', labels.perYear),
     years: text('yr', labels.years),
+    ...instrumentFields(),
     better: text('be', labels.better),
     off: flag('x', labels.off),
     assumed: flag('as', labels.assumed),

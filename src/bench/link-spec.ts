@@ -85,6 +85,7 @@ export const FORM_KEYS: Readonly<Record<EntryForm, readonly LinkTextKey[]>> = {
   asymmetric: ['lower', 'upper'],
   expanded: ['amount', 'factor', 'freedom'],
   coverage: ['amount', 'probability', 'freedom'],
+  corrections: ['table', 'factor', 'freedom'],
   standard: ['amount', 'freedom'],
   readings: ['amount', 'count'],
   displayStep: ['amount'],

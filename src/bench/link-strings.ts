@@ -42,6 +42,12 @@ export const linkStrings = {
     temperature: 'On the day, in °C',
     perYear: '% per year',
     years: 'Years since then',
+    table: 'Corrections, line by line',
+    by: 'Corrections go by',
+    instrument: 'Instrument',
+    part: 'Part of the instrument',
+    calibrated: 'Calibrated on',
+    interval: 'Calibrate again after, in months',
     better: 'A better part would have',
     off: 'Leave it out, to see what if',
     assumed: 'Assumed',
@@ -56,6 +62,7 @@ export const linkStrings = {
     asymmetric: 'Limits',
     expanded: 'U',
     coverage: 'U',
+    corrections: 'U',
     standard: 'u',
     readings: 's',
     displayStep: 'One step',
@@ -70,6 +77,7 @@ export const linkStrings = {
     displayStep: 'one display step',
     expanded: 'expanded uncertainty U with k',
     coverage: 'expanded uncertainty U with %',
+    corrections: 'a table of corrections with U',
     readings: 'scatter of readings',
     standard: 'standard uncertainty u',
     swr: 'mismatch of two SWRs',
@@ -96,6 +104,8 @@ export const linkStrings = {
     asymmetric: 'It lies between two ends that are not the same distance from what is stated.',
     expanded: 'The certificate gives U and the coverage factor k it was made with.',
     coverage: 'The certificate gives U and the share of values it covers.',
+    corrections:
+      'The certificate gives a correction and its U for each of several frequencies or levels; between them it goes straight.',
     standard: 'One standard deviation, from wherever it comes.',
     readings: 'The mean of so many readings that scatter with standard deviation s.',
     displayStep: 'The display rounds: the value lies within half a step to either side.',
@@ -140,6 +150,7 @@ export const linkStrings = {
     kelvinDc: 'K, with DC',
   } satisfies Readonly<Record<LinkUnit, string>>,
   percentsOf: { reading: 'the reading', trueValue: 'the true value' },
+  tabledBy: { frequency: 'frequency', level: 'level of the reading' },
   directions: { with: 'the same way as the others', against: 'the other way' },
   /** Unit of the terms of a limit: that of what the instrument shows. */
   termUnits: {
@@ -151,6 +162,7 @@ export const linkStrings = {
   } satisfies Readonly<Record<MethodKind, string>>,
   help: {
     freedom: 'Leave it empty if the certificate gives none.',
+    table: 'Frequency in MHz or level in dBm, what to add to the reading, U; in the unit beside it.',
     rated: 'In W or mW, for as long as you like; empty if nothing is stated.',
     percentOf: 'Data sheets mostly mean the reading.',
     cause: 'Links with the same words here move together: one meter read both.',

@@ -10,6 +10,7 @@ import { problemStrings } from './problem-strings.ts';
 import { reachOfInputs } from './reach.ts';
 import { LEVEL_LIMIT_DBM, WIDEST_CHAIN_DB } from './spec.ts';
 import { strings } from './strings.ts';
+import { tabledProblem } from './tabled-problem.ts';
 
 /**
  * What is wrong with a measurement whose every field can be used: percentages that reach down to nothing at a reading, and sums
@@ -61,6 +62,8 @@ function problemAtPoint(
   point: Point,
   entries: SheetEntries,
 ): EntryProblem | undefined {
+  const tabled = attempt(() => ({ problem: tabledProblem(measurement, point, entries) }));
+  if (tabled?.problem !== undefined) return tabled.problem;
   const outcome = attempt(() => outcomeOf(sheetAt(measurement, point.id)));
   if (outcome === undefined) return culprit(measurement, point, entries);
   if (!outcome.inRange) return undefined;

@@ -47,6 +47,17 @@ export const problemStrings = {
   noTerm:
     'At least one term of the limit is needed: percent of the reading, of full scale, digits or a floor.',
   needed: 'Needed for the term beside it.',
+  tableLine: (line: number, problem: string): string => `Line ${line}: ${problem}`,
+  tableCells: (text: string): string =>
+    `${text} is not three numbers: a frequency or level, what to add there, and its U are expected, for example 3.5; -0.12; 0.10.`,
+  tableTwice: (place: string): string => `${place} stands there twice: one line for each is expected.`,
+  tableShort:
+    'Two lines or more are needed; one correction for all belongs into the loss, with U as its own form.',
+  tableNoFrequency: (point: string): string =>
+    `Corrections go by frequency, and ${point} has none: type it there, or choose another form.`,
+  tableEnds: ({ point, at, from, to }: { point: string; at: string; from: string; to: string }): string =>
+    `These corrections reach from ${from} to ${to}, and ${point} lies at ${at}: beyond their ends nobody knows them.`,
+  thisPoint: 'this point',
   warmestBelow: 'The warmest must not lie below the coldest.',
   reliabilityTwice: 'This statement brings its own degrees of freedom: leave this empty, or take those out.',
 } as const;

@@ -7,7 +7,7 @@ import { outcomeOf } from '../sheet/to-model.ts';
 import { uncertaintyAbove } from './chain.ts';
 import { amountSpec } from './link-spec.ts';
 import { statementEntries } from './statement-entries.ts';
-import { typed } from './typed.ts';
+import { tidy, typed } from './typed.ts';
 
 /** A handle moves in steps of this many dB, percent, volts ... */
 const STEP = 0.01;
@@ -17,7 +17,8 @@ const PROBE = 1e-3;
 /**
  * The texts of a link after its handle was dragged to where the band below it has this expanded uncertainty. What stands
  * above the link cannot be undone below it: then the link adds nothing. A sum of terms or two standing-wave ratios become plain
- * limits, since nobody can say which of their numbers was meant. Undefined if there is no such link, or no number at all.
+ * limits, since nobody can say which of their numbers was meant; a table of corrections becomes the one that holds here. Undefined if
+ * there is no such link, or no number at all.
  */
 export function pulledLink({
   sheet,
@@ -36,7 +37,11 @@ export function pulledLink({
   const wish = own / uncertaintyPerAmount(sheet, id);
   const amount = Math.min(amountSpec(link.unit).max, Math.round(wish / STEP) / Math.round(1 / STEP));
   if (amount === amountOf(link.statement)) return {};
-  return { ...tidied(statementEntries(withAmount(link.statement, amount))), unit: link.unit };
+  return {
+    ...tidied(statementEntries(withAmount(link.statement, amount))),
+    unit: link.unit,
+    ...(link.correctionDb !== undefined && { loss: typed(tidy(link.lossDb)) }),
+  };
 }
 
 /** Standard uncertainty in dB of the result that one unit of a link's amount stands for, at this sheet's reading. */

@@ -2,6 +2,7 @@ import { type PowerW, powerW } from '#compute';
 import type { LinkEntries } from '../sheet/entries.ts';
 import type { StatedLink } from '../sheet/measurement.ts';
 import { type LinkUnit, type MethodKind, UNITS_OF } from '../sheet/method.ts';
+import { isCorrected } from '../sheet/resolve-corrections.ts';
 import { type Field, readField } from '../text/read/field.ts';
 import type { Collector } from './collector.ts';
 import { type LinkReader, linkLabel, linkReader } from './link-reader.ts';
@@ -55,11 +56,13 @@ function rest({ entries, optional, tell, clean }: LinkReader, ratedPowerW: Power
 }
 
 const bringsFreedom = ({ form, freedom }: LinkEntries): boolean =>
-  form === 'readings' || (['expanded', 'coverage', 'standard'].includes(form) && freedom.trim() !== '');
+  form === 'readings' ||
+  (['expanded', 'coverage', 'corrections', 'standard'].includes(form) && freedom.trim() !== '');
 
 /** A unit that the method has no reading in. */
 function checkUnit({ entries, method, tell }: LinkReader): void {
-  const units: readonly LinkUnit[] = UNITS_OF[method];
+  const all: readonly LinkUnit[] = UNITS_OF[method];
+  const units = entries.form === 'corrections' ? all.filter(isCorrected) : all;
   if (!hasUnit(entries.form) || units.includes(entries.unit)) return;
   tell('unit', problemStrings.unitOfMethod(units.map((unit) => strings.link.units[unit])));
 }

@@ -2,6 +2,7 @@ import type { Statement } from '#compute';
 import type { Stated } from '../sheet/measurement.ts';
 import type { LinkReader } from './link-reader.ts';
 import { amountSpec, endSpec, LINK_SPECS } from './link-spec.ts';
+import { readTabled } from './read-tabled.ts';
 import { readTerms } from './read-terms.ts';
 
 /** What a link states, by the form that was chosen; texts of other forms are not read. */
@@ -9,6 +10,8 @@ export function readStated(reader: LinkReader): Stated {
   const { entries, number } = reader;
   const amount = (): number => number('amount', amountSpec(entries.unit));
   switch (entries.form) {
+    case 'corrections':
+      return readTabled(reader);
     case 'terms':
       return { form: 'terms', terms: readTerms(reader) };
     case 'swr':

@@ -1,5 +1,6 @@
 import type { LimitTerm } from '#compute';
-import type { StatedLink } from '../sheet/measurement.ts';
+import type { StatedLink, TabledStatement } from '../sheet/measurement.ts';
+import type { LinkUnit } from '../sheet/method.ts';
 import { fewestDecimals } from '../text/place.ts';
 import { numberText, percentText, quantityText } from '../text/quantity-text.ts';
 import { statementText } from '../text/statement-text.ts';
@@ -18,8 +19,16 @@ const percent = (style: Style, value: number): string =>
 export function statedText(style: Style, { stated, unit }: Pick<StatedLink, 'stated' | 'unit'>): string {
   if (stated.form === 'swr')
     return strings.swr({ source: number(style, stated.sourceSwr), load: number(style, stated.loadSwr) });
+  if (stated.form === 'corrections') return tabledText(style, stated, unit);
   if (stated.form === 'terms') return termsText(style, stated.terms);
   return statementText(style, { statement: stated, unit });
+}
+
+function tabledText(style: Style, stated: TabledStatement, unit: LinkUnit): string {
+  const { by, points, coverageFactor } = stated;
+  const expanded = Math.max(...points.map((point) => point.expanded));
+  const statement = { form: 'expanded', expanded, coverageFactor } as const;
+  return strings.tabled[by](points.length, statementText(style, { statement, unit }));
 }
 
 const termsText = (style: Style, terms: readonly LimitTerm[]): string =>

@@ -1,6 +1,6 @@
 import type { LimitTerm, Statement } from '#compute';
 import type { EntryForm, LinkEntries } from '../sheet/entries.ts';
-import type { Stated } from '../sheet/measurement.ts';
+import type { Stated, TabledStatement } from '../sheet/measurement.ts';
 import { tidy, typed } from './typed.ts';
 
 /** Texts of a link with their form. */
@@ -11,6 +11,7 @@ const optional = (value: number | undefined): string => (value === undefined ? '
 /** What a link states, as it would have been typed. */
 export function statedEntries(stated: Stated): StatedEntries {
   if (stated.form === 'terms') return termEntries(stated.terms);
+  if (stated.form === 'corrections') return tabledEntries(stated);
   if (stated.form === 'swr')
     return { form: 'swr', sourceSwr: typed(stated.sourceSwr), loadSwr: typed(stated.loadSwr) };
   return statementEntries(stated);
@@ -56,6 +57,23 @@ export function statementEntries(statement: Statement): StatedEntries {
     case 'halfWithin':
       return { form: 'halfWithin', amount: typed(statement.halfWidth) };
   }
+}
+
+/** Frequencies are kept in hertz and typed in megahertz. */
+const HZ_PER_MHZ = 1e6;
+
+function tabledEntries({ by, points, coverageFactor, degreesOfFreedom }: TabledStatement): StatedEntries {
+  const scale = by === 'frequency' ? HZ_PER_MHZ : 1;
+  const table = points.map(({ at, correction, expanded }) =>
+    [at / scale, correction, expanded].map((value) => typed(tidy(value))).join('; '),
+  );
+  return {
+    form: 'corrections',
+    by,
+    table: table.join('\n'),
+    factor: typed(coverageFactor),
+    freedom: optional(degreesOfFreedom),
+  };
 }
 
 const termEntries = (terms: readonly LimitTerm[]): StatedEntries =>

@@ -21,6 +21,11 @@ export const textStrings = {
   made: 'Worked out with How Sure Is a Watt?, bench',
   swr: ({ source, load }: { source: string; load: string }): string =>
     `SWR ${source} on ${load}, phase unknown`,
+  tabled: {
+    frequency: (count: number, most: string): string =>
+      `corrections at ${count} frequencies, at most ${most}`,
+    level: (count: number, most: string): string => `corrections at ${count} levels, at most ${most}`,
+  },
   terms: {
     reading: (percent: string): string => `${percent} of reading`,
     fullScale: ({ percent, scale }: { percent: string; scale: string }): string =>

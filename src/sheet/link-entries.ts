@@ -4,8 +4,8 @@ import type { LinkKind } from './sheet.ts';
 import type { TypedKey } from './typed-key.ts';
 
 /**
- * How a reader says what a link may be wrong by: the forms of a statement, limits split by their shape; a sum of terms as data
- * sheets have it; two standing-wave ratios, for a mismatch.
+ * How a reader says what a link may be wrong by: the forms of a statement, limits split by their shape; a certificate's table of
+ * corrections; a sum of terms as data sheets have it; two standing-wave ratios, for a mismatch.
  */
 export const ENTRY_FORMS = [
   'rectangular',
@@ -16,6 +16,7 @@ export const ENTRY_FORMS = [
   'asymmetric',
   'expanded',
   'coverage',
+  'corrections',
   'standard',
   'readings',
   'displayStep',
@@ -24,6 +25,14 @@ export const ENTRY_FORMS = [
   'swr',
 ] as const;
 export type EntryForm = (typeof ENTRY_FORMS)[number];
+
+/** What a table of corrections goes by. */
+export const TABLED_BY = ['frequency', 'level'] as const;
+export type TabledBy = (typeof TABLED_BY)[number];
+
+/** What of an instrument a link stands for: its statement, or its drift since the calibration. */
+export const INSTRUMENT_PARTS = ['statement', 'drift'] as const;
+export type InstrumentPart = (typeof INSTRUMENT_PARTS)[number];
 
 /**
  * One link as it stands in the form: everything typed is kept as text, letter by letter, whether it can be used or not. Texts
@@ -81,6 +90,15 @@ export interface LinkEntries {
   /** Percent of reading once per year since calibration, and the years. */
   readonly perYear: string;
   readonly years: string;
+  /** Corrections line by line: frequency in MHz or level in dBm of the reading, what to add, U. */
+  readonly table: string;
+  readonly by: TabledBy;
+  /** Id of the instrument that this was taken from, and which part of it this is; empty where it was typed here. */
+  readonly instrument: string;
+  readonly part: InstrumentPart;
+  /** Day on which that instrument was calibrated, as 2026-05-09, and months after which it should be again. */
+  readonly calibrated: string;
+  readonly interval: string;
   /** Amount that a better part would have, for what it would help; empty for none. */
   readonly better: string;
   /** Left out for a what-if. */
@@ -92,8 +110,29 @@ export interface LinkEntries {
 /** Keys of a link whose value is free text or a number as typed. */
 export type LinkTextKey = TypedKey<
   LinkEntries,
-  'id' | 'kind' | 'form' | 'unit' | 'percentOf' | 'source' | 'direction' | 'off' | 'assumed'
+  | 'id'
+  | 'kind'
+  | 'form'
+  | 'unit'
+  | 'percentOf'
+  | 'source'
+  | 'direction'
+  | 'by'
+  | 'instrument'
+  | 'part'
+  | 'off'
+  | 'assumed'
 >;
+
+/** No table of corrections, and taken from no instrument. */
+const noInstrument = () => ({
+  table: '',
+  by: 'frequency' as const,
+  instrument: '',
+  part: 'statement' as const,
+  calibrated: '',
+  interval: '',
+});
 
 /** A link that nobody has said anything about yet. */
 export const blankLink = (id: string): LinkEntries => ({
@@ -132,6 +171,7 @@ export const blankLink = (id: string): LinkEntries => ({
   temperature: '',
   perYear: '',
   years: '',
+  ...noInstrument(),
   better: '',
   off: false,
   assumed: false,

@@ -1,13 +1,24 @@
-import type { LevelDbm, LimitTerm, PercentOf, Specification, Statement } from '#compute';
+import type { LevelDbm, LimitTerm, PercentOf, Specification, Statement, TabledCorrection } from '#compute';
+import type { TabledBy } from './link-entries.ts';
 import type { Columns, MethodSetup } from './method.ts';
 import type { Link, Measurand, Repeatability, Sheet } from './sheet.ts';
 
+/** A certificate's corrections by the frequency of a point in Hz, or by the level that its readings say in dBm; every U with this k. */
+export interface TabledStatement {
+  readonly form: 'corrections';
+  readonly by: TabledBy;
+  readonly points: readonly TabledCorrection[];
+  readonly coverageFactor: number;
+  readonly degreesOfFreedom?: number;
+}
+
 /**
- * What is stated about a link before a reading is known: a statement as it stands, limits as a sum of terms (which want the
- * reading), or the standing-wave ratios of source and load (whose phase nobody knows).
+ * What is stated about a link before a reading is known: a statement as it stands, a table of corrections, limits as a sum of terms
+ * (which want the reading), or the standing-wave ratios of source and load (whose phase nobody knows).
  */
 export type Stated =
   | Statement
+  | TabledStatement
   | { readonly form: 'terms'; readonly terms: readonly LimitTerm[] }
   | { readonly form: 'swr'; readonly sourceSwr: number; readonly loadSwr: number };
 

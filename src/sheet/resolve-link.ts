@@ -12,6 +12,7 @@ import {
 } from '#compute';
 import type { StatedLink } from './measurement.ts';
 import type { Columns, LinkUnit, MethodReading } from './method.ts';
+import { correctedLink } from './resolve-corrections.ts';
 import type { Link } from './sheet.ts';
 
 /** What a sum of terms is stated of, and how its half-width becomes one that the method understands. */
@@ -50,7 +51,7 @@ function termsAt({ setup, columns }: MethodReading, delivery: PowerDelivery): Te
 }
 
 /**
- * A link as it is at one point: a sum of terms becomes plain limits at the reading, standing-wave ratios become the mismatch of the
+ * A link as it is at one point: a table of corrections becomes the one that holds there, a sum of terms plain limits at the reading, standing-wave ratios become the mismatch of the
  * power that is meant (into an ideal load: unknown phase; delivered or net: a known loss; incident: nothing).
  * @throws RangeError as the sums behind it.
  */
@@ -62,6 +63,7 @@ export function resolvedLink(link: StatedLink, reading: MethodReading, delivery:
     const statement = { form: 'limits', shape: 'rectangular', halfWidth: halfWidth * at.per } as const;
     return { ...rest, statement, unit: at.unit };
   }
+  if (stated.form === 'corrections') return correctedLink({ ...rest, stated }, reading, delivery);
   if (stated.form !== 'swr') return { ...rest, statement: stated };
   const source = reflectionOfSwr(stated.sourceSwr);
   const load = reflectionOfSwr(stated.loadSwr);

@@ -60,6 +60,8 @@ export interface Link {
   readonly reflections?: { readonly source: number; readonly load: number };
   /** Mean power the part may take for as long as one likes, in watts. */
   readonly ratedPowerW?: PowerW;
+  /** How much of `lossDb` a table of corrections brought at this reading. */
+  readonly correctionDb?: number;
 }
 
 /** Exactly what is to be known, with its conditions (VIM 2.3). */

@@ -6,6 +6,7 @@ import {
   blankLink,
   blankPoint,
   ENTRY_FORMS,
+  INSTRUMENT_PARTS,
   type LinkEntries,
   type LinkTextKey,
   type PointEntries,
@@ -14,6 +15,7 @@ import {
   type SheetEntries,
   type SheetTextKey,
   SPECIFICATION_FORMS,
+  TABLED_BY,
 } from '../../src/sheet/entries.ts';
 import { METHODS, UNITS_OF } from '../../src/sheet/method.ts';
 import { LINK_KINDS } from '../../src/sheet/sheet.ts';
@@ -65,6 +67,8 @@ const LINK_TEXTS = textKeys<LinkTextKey>(blankLink(''), [
   'percentOf',
   'source',
   'direction',
+  'by',
+  'part',
 ]);
 const POINT_TEXTS = textKeys<PointTextKey>(blankPoint(''), ['id', 'specification']);
 const SHEET_TEXTS = textKeys<SheetTextKey>(blankSheet('inLine'), [
@@ -88,6 +92,8 @@ const linkCodes = {
   percentOf: one(PERCENT_OF),
   source: one(SOURCES),
   direction: fc.constantFrom('with' as const, 'against' as const),
+  by: one(TABLED_BY),
+  part: one(INSTRUMENT_PARTS),
   off: fc.boolean(),
   assumed: fc.boolean(),
 };
@@ -162,7 +168,20 @@ const SCALE_AND_STEP = {
 } as const;
 
 /** Forms that may bring degrees of freedom of their own, beside which a reliability has no place. */
-const WITH_FREEDOM: readonly LinkEntries['form'][] = ['readings', 'expanded', 'coverage', 'standard'];
+const WITH_FREEDOM: readonly LinkEntries['form'][] = [
+  'readings',
+  'expanded',
+  'coverage',
+  'corrections',
+  'standard',
+];
+/** Units in which a chain can add a correction; every method has dB. */
+const CORRECTED: readonly Unit[] = ['dB', 'percentOfPower', 'percentOfVolts'];
+/** From the lowest to the highest frequency and level that is typed below. */
+const TABLES = {
+  frequency: '1; -0.1; 0.1\n20; 0.3; 0.2',
+  level: '-40 0,2 0,1\n0 0,1 0,1\n40 -0,2 0,3',
+} as const;
 
 const usableLink = (method: SheetEntries['method']) =>
   fc
@@ -206,6 +225,8 @@ const usableLink = (method: SheetEntries['method']) =>
         ...link,
         fullScale,
         step,
+        table: TABLES[link.by],
+        unit: link.form !== 'corrections' || CORRECTED.includes(link.unit) ? link.unit : 'dB',
         amount: scaled(link.amount),
         lower: scaled(link.lower),
         upper: scaled(link.upper),

@@ -41,7 +41,19 @@ const textsOf = <Of extends object>(blank: Of, chosen: readonly (keyof Of)[]) =>
     ),
   );
 
-const CHOSEN = ['id', 'kind', 'form', 'unit', 'percentOf', 'source', 'direction', 'off', 'assumed'] as const;
+const CHOSEN = [
+  'id',
+  'kind',
+  'form',
+  'unit',
+  'percentOf',
+  'source',
+  'direction',
+  'by',
+  'part',
+  'off',
+  'assumed',
+] as const;
 const anyLink = fc
   .tuple(
     textsOf(blankLink(''), CHOSEN),

@@ -19,6 +19,7 @@ interface LinkFieldProps extends LinkProps {
   readonly name: LinkTextKey;
   readonly inputMode?: 'text' | 'decimal';
   readonly maxLength?: number;
+  readonly rows?: number;
   readonly list?: string;
   readonly class?: string;
 }

@@ -1,8 +1,9 @@
-import type { EntryForm, LinkTextKey } from '../../sheet/entries.ts';
+import { type EntryForm, type LinkTextKey, TABLED_BY } from '../../sheet/entries.ts';
 import { type LinkUnit, UNITS_OF } from '../../sheet/method.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { controlId, linkPath } from '../keys.ts';
 import { FORM_KEYS, hasUnit } from '../link-spec.ts';
+import { LONGEST_TABLE } from '../read-tabled.ts';
 import { strings } from '../strings.ts';
 import { editLink, LinkField, type LinkProps } from './LinkField.tsx';
 
@@ -11,7 +12,7 @@ const { formGroups } = strings.link;
 /** Forms of a statement under where they are found; those of a data sheet first. */
 export const FORM_GROUPS: readonly { readonly label: string; readonly options: readonly EntryForm[] }[] = [
   { label: formGroups.sheet, options: ['rectangular', 'asymmetric', 'terms', 'displayStep'] },
-  { label: formGroups.certificate, options: ['expanded', 'coverage'] },
+  { label: formGroups.certificate, options: ['expanded', 'coverage', 'corrections'] },
   { label: formGroups.measured, options: ['readings', 'standard', 'swr'] },
   {
     label: formGroups.judged,
@@ -42,12 +43,23 @@ export function LinkStatement(props: LinkProps) {
         words={strings.link.forms}
         onChoice={(chosen) => send(editLink(link.id, 'form', { form: chosen }))}
       />
+      {link.form === 'corrections' && (
+        <SelectField
+          id={controlId(linkPath(link.id, 'by'))}
+          label={strings.link.labels.by}
+          value={link.by}
+          options={TABLED_BY}
+          words={strings.link.tabledBy}
+          onChoice={(by) => send(editLink(link.id, 'by', { by }))}
+        />
+      )}
       {besideForm(link.form).map((key) => (
         <LinkField
           key={key}
           {...props}
           name={key}
-          class="link-number-field"
+          class={key === 'table' ? 'link-table' : 'link-number-field'}
+          {...(key === 'table' && { rows: 4, maxLength: LONGEST_TABLE })}
           inputMode={key === 'lower' || key === 'upper' ? 'text' : 'decimal'}
         />
       ))}

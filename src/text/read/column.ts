@@ -45,8 +45,8 @@ function cellsOf(text: string, spec: ReadSpec, around: Surroundings): readonly s
   return ways.find((cells) => good(cells.map((cell) => readQuantity(cell, spec, around)))) ?? [text];
 }
 
-/** How the column marks decimals, if one of its numbers leaves no doubt. */
-function markOf(lines: readonly string[]): DecimalMark | undefined {
+/** How a column or table marks decimals, if one of its numbers leaves no doubt. */
+export function markOf(lines: readonly string[]): DecimalMark | undefined {
   const sure = (sign: DecimalMark): boolean => {
     const pattern = new RegExp(`(^|[^\\d.,])\\d+\\${sign}(\\d{1,2}|\\d{4,})(?![\\d.,])`);
     return lines.some((line) => line.includes(sign) && pattern.test(line));
@@ -56,12 +56,12 @@ function markOf(lines: readonly string[]): DecimalMark | undefined {
 }
 
 /** The unit at the end of a heading: `Level / dBm`, `Power (mW)`, `Power in mW`. */
-function headingUnit(heading: string): UnitName | undefined {
+export function headingUnit(heading: string): UnitName | undefined {
   const word = /(?:[([/]|\bin)\s*([^\s()[\]/]+)\s*[)\]]?$/u.exec(normalise(heading))?.[1];
   return word === undefined ? undefined : unitOf(word);
 }
 
-const isHeading = (text: string): boolean =>
+export const isHeading = (text: string): boolean =>
   /\p{L}/u.test(text) && !/^[\s"'(]*[-+\u2212\u00b1]?[\d.,]/u.test(text);
 
 /** Whether the rows are pairs whose first cells count 1, 2, 3 ... */
@@ -72,7 +72,7 @@ function isNumbered(rows: readonly Row[]): boolean {
   );
 }
 
-function rowsOf(text: string): readonly Line[] {
+export function rowsOf(text: string): readonly Line[] {
   return text
     .split(/\r\n|\r|\n/)
     .map((line, index) => ({ line: index + 1, text: line }))
