@@ -45,7 +45,7 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   figures: drawn,
   address: drawn,
   store: [...data, 'address'],
-  instruments: data,
+  instruments: [...data, 'store'],
   search: data,
   examples: data,
   questions: data,
