@@ -6,6 +6,8 @@ import { baseLinks } from './src/build/base-links.ts';
 import { hoistStylesIntegration } from './src/build/hoist-styles.ts';
 import { katexWoff2 } from './src/build/katex-woff2.ts';
 import { neededDirective } from './src/build/needed.ts';
+import { plainImport } from './src/build/plain-import.ts';
+import { sharedScripts } from './src/build/shared-scripts.ts';
 import { tokensPlugin } from './src/build/tokens-plugin.ts';
 
 const base = process.env.SITE_BASE ?? '/';
@@ -21,7 +23,7 @@ export default defineConfig({
     syntaxHighlight: false, // the highlighter writes style attributes
     processor: satteri({ mdastPlugins: [baseLinks(base)] }),
   },
-  integrations: [mdx(), preact(), neededDirective(), hoistStylesIntegration()],
+  integrations: [mdx(), preact(), neededDirective(), hoistStylesIntegration(), sharedScripts()],
   fonts: [
     {
       provider: fontProviders.local(),
@@ -51,26 +53,11 @@ export default defineConfig({
   },
   vite: {
     cacheDir: '.cache/vite',
-    plugins: [katexWoff2(), tokensPlugin()],
+    plugins: [katexWoff2(), tokensPlugin(), plainImport()],
     build: {
       assetsInlineLimit: 0, // no `data:` fonts, so that font-src 'self' is enough
       rolldownOptions: {
-        output: {
-          codeSplitting: {
-            // What nearly every island shares is one file: left alone, the bundler cuts it into one for each set of islands that happen to share it.
-            groups: [
-              {
-                name: 'base',
-                test: /node_modules\/(preact|@astrojs\/preact)|preload-helper|src\/text\/(quantity-text|digits|style|units|place|deviation-text)\.ts|src\/compute\/(quantity|level|decibel|rounding)\.ts|src\/widgets\/parts\/(Announcer|Slider|NumberField|AddressProblems|read-amount|use-address)\.tsx?/,
-              },
-              { name: 'axes', test: /src\/figures\/(axis-ticks|linear-scale)\.ts|node_modules\/d3/ },
-              {
-                name: 'plain',
-                test: /src\/widgets\/parts\/(fields|use-fields|Settings|SettingRow|PlainAnswers|figure-drag)\.tsx?|src\/figures\/PullHandle/,
-              },
-            ],
-          },
-        },
+        output: {},
         onLog(level, log, handler) {
           const astrosOwn =
             log.code === 'MODULE_LEVEL_DIRECTIVE' && log.message.includes('astro:head-inject');

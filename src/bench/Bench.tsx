@@ -1,19 +1,17 @@
-import { useReducer } from 'preact/hooks';
+import { useReducer, useState } from 'preact/hooks';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { recordSentences } from './measured-words.ts';
-import { summarise } from './result-words.ts';
 import { demonstration, reduceBench, shownPoint } from './state.ts';
 import { strings } from './strings.ts';
 import { useBenchAddress } from './use-address.ts';
+import { useAnswering } from './use-answering.ts';
 import { useResults } from './use-results.ts';
 import { AddressPart } from './views/AddressPart.tsx';
-import { AllPointsPart } from './views/AllPointsPart.tsx';
-import { BenchFigure } from './views/BenchFigure.tsx';
-import { ChecksCaution } from './views/ChecksCaution.tsx';
+import { AsWritten } from './views/AsWritten.tsx';
 import { EntryForm } from './views/EntryForm.tsx';
+import { FetchAgain } from './views/FetchAgain.tsx';
 import { LateParts } from './views/LateParts.tsx';
-import { ProblemsPart } from './views/ProblemsPart.tsx';
-import { ResultPart } from './views/ResultPart.tsx';
+
+const RESULT = { class: 'bench-result', 'aria-labelledby': 'result' } as const;
 
 /**
  * The bench: a reader's own measurement from reading to verdict. After using it a reader knows what leaves the transmitter,
@@ -21,44 +19,36 @@ import { ResultPart } from './views/ResultPart.tsx';
  */
 export default function Bench() {
   const [state, send] = useReducer(reduceBench, undefined, demonstration);
+  const [written] = useState(state.entries);
   const tooLong = useBenchAddress(state.entries, send);
   const { measurement, entries, problems } = state;
-  const point = shownPoint(state);
-  const { shown, all, settled, chainAt } = useResults(measurement, point);
-  const before = chainAt(state.before, point);
-  const held = chainAt(state.held?.measurement, point);
-  const summary = summarise(shown);
+  const changed = entries !== written;
+  const { answering, failed, again } = useAnswering(changed);
+  const results = useResults(answering, measurement, shownPoint(state));
   const stale = problems.length > 0;
-  const defence = { entries, problems, send, measurement, shown };
-  const { title } = shown.sheet;
+  const summary = results && answering?.summarise(results.shown);
+  const told =
+    stale && results
+      ? `${strings.problems(problems.length)}. ${strings.stale(results.shown.sheet.title)}`
+      : summary;
   return (
     <div class="bench">
       <AddressPart problems={state.addressProblems} tooLong={tooLong} />
-      <section class="bench-result" aria-labelledby="result">
-        <h2 id="result">{title}</h2>
-        <p class="record">{recordSentences('shown', shown).join(' ')}</p>
-        <ProblemsPart state={state} shownTitle={title} send={send} />
-        {shown.inRange && (
-          <BenchFigure
-            chain={shown.result.chain}
-            before={before}
-            held={held}
-            state={state}
-            summary={summary}
-            send={send}
-          />
-        )}
-        <ResultPart shown={shown} />
-        <ChecksCaution entries={entries} measurement={measurement} shown={shown} />
-        <div aria-busy={!settled}>
-          <AllPointsPart points={measurement.points} all={all} />
-        </div>
-      </section>
-      <EntryForm state={state} result={shown} send={send} />
-      <LateParts {...defence} all={all} />
-      <Announcer
-        summary={stale ? `${strings.problems(problems.length)}. ${strings.stale(title)}` : summary}
+      {failed && <FetchAgain again={again} />}
+      <AsWritten as="section" stale={changed} attributes={RESULT}>
+        {answering && results && <answering.ResultSection state={state} results={results} send={send} />}
+      </AsWritten>
+      <EntryForm
+        state={state}
+        running={answering && results && <answering.RunningWords result={results.shown} stale={stale} />}
+        changed={changed}
+        send={send}
       />
+      <LateParts
+        parts={results && { entries, problems, send, measurement, shown: results.shown, all: results.all }}
+        changed={changed}
+      />
+      <Announcer summary={told ?? ''} opening={results && answering?.summarise(results.opening)} />
     </div>
   );
 }

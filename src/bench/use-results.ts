@@ -2,13 +2,15 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Measurement } from '../sheet/measurement.ts';
 import type { BenchChain } from './chain.ts';
 import type { PointResult } from './point-result.ts';
-import { remembered } from './remembered.ts';
 import { inSlices } from './slices.ts';
+import type { Answering } from './use-answering.ts';
 
 /** Results of a measurement as far as they are there. */
 export interface Results {
   /** That of the point which is shown: always there. */
   readonly shown: PointResult;
+  /** That of the point which the page was opened with. */
+  readonly opening: PointResult;
   /** One a point in their order; those of a state before the last change are left out until they are computed anew. */
   readonly all: readonly (PointResult | undefined)[];
   /** Whether every point has its result. */
@@ -19,19 +21,23 @@ export interface Results {
 
 /**
  * The results of a measurement: that of the shown point at once, those of the others in slices while the page stays alive; the
- * next change cancels what is under way. What a change does not touch is remembered.
+ * next change cancels what is under way. What a change does not touch is remembered. None until there is what computes them.
  */
-export function useResults(measurement: Measurement, pointId: string): Results {
-  const memory = useMemo(remembered, []);
-  const shown = memory.of(measurement, pointId);
-  const [first] = useState(measurement);
+export function useResults(
+  answering: Answering | undefined,
+  measurement: Measurement,
+  pointId: string,
+): Results | undefined {
+  const memory = useMemo(() => answering?.remembered(), [answering]);
+  const [first] = useState({ measurement, pointId });
   // The sheet that the page opens with is computed whole, on the server as here: the record on paper needs every point.
-  if (measurement === first) for (const { id } of measurement.points) memory.of(measurement, id);
-  const all = measurement.points.map(({ id }) => memory.known(measurement, id));
+  if (memory && measurement === first.measurement)
+    for (const { id } of measurement.points) memory.of(measurement, id);
+  const all = measurement.points.map(({ id }) => memory?.known(measurement, id));
   const settled = all.every((result) => result !== undefined);
   const [, drawAgain] = useState(0);
   useEffect(() => {
-    if (settled) return;
+    if (settled || memory === undefined) return;
     const stop = new AbortController();
     const steps = measurement.points.map(({ id }) => () => {
       memory.of(measurement, id);
@@ -41,10 +47,12 @@ export function useResults(measurement: Measurement, pointId: string): Results {
     });
     return () => stop.abort();
   }, [memory, measurement, settled]);
+  if (memory === undefined) return undefined;
   const chainAt = (other: Measurement | undefined, id: string): BenchChain | undefined => {
     if (!other?.points.some((point) => point.id === id)) return undefined;
     const result = memory.of(other, id);
     return result.inRange ? result.result.chain : undefined;
   };
-  return { shown, all, settled, chainAt };
+  const opening = memory.of(first.measurement, first.pointId);
+  return { shown: memory.of(measurement, pointId), opening, all, settled, chainAt };
 }

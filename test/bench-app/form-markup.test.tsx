@@ -10,6 +10,7 @@ import type { BenchState } from '../../src/bench/state.types.ts';
 import { strings } from '../../src/bench/strings.ts';
 import { EntryForm } from '../../src/bench/views/EntryForm.tsx';
 import { FORM_GROUPS } from '../../src/bench/views/LinkStatement.tsx';
+import { RunningWords } from '../../src/bench/views/RunningWords.tsx';
 import { measurementOf } from '../../src/sheet/at-point.ts';
 import { blankSheet } from '../../src/sheet/blank-sheet.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
@@ -125,7 +126,14 @@ const stateOf = (entries: SheetEntries, problems: readonly EntryProblem[] = []):
   showCurve: false,
 });
 const markup = (entries: SheetEntries, problems: readonly EntryProblem[] = []): string =>
-  render(<EntryForm state={stateOf(entries, problems)} result={result} send={() => {}} />);
+  render(
+    <EntryForm
+      state={stateOf(entries, problems)}
+      running={<RunningWords result={result} stale={problems.length > 0} />}
+      changed={false}
+      send={() => {}}
+    />,
+  );
 const all = (html: string, pattern: RegExp): readonly string[] =>
   [...html.matchAll(pattern)].map(([, group]) => group ?? '');
 

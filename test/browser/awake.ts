@@ -25,7 +25,8 @@ export async function awake(page: Page): Promise<void> {
       { timeout: 30_000 },
     );
   }
-  // what follows the bench's form wakes a moment after it
+  // the bench answers once somebody is there: a pointer that moves
+  if ((await page.locator('.late:not(.woken)').count()) > 0) await page.mouse.move(0, 0);
   await page.waitForFunction(() => document.querySelector('.late:not(.woken)') === null);
   await page.evaluate((top) => scrollTo(0, top), from);
   await page.evaluate(

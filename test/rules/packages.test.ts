@@ -10,7 +10,7 @@ const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.me
 /** Packages whose code a reader's browser may be sent. Astro sends the loader of islands, KaTeX a stylesheet and its faces. */
 const inBrowser = ['@astrojs/preact', 'astro', 'd3', 'fflate', 'idb', 'katex', 'preact', 'valibot'];
 /** Further packages that `src` uses while building alone. */
-const whileBuilding = ['@astrojs/markdown-satteri', '@astrojs/mdx', 'satteri', 'sirv', 'subset-font'];
+const whileBuilding = ['@astrojs/markdown-satteri', '@astrojs/mdx', 'satteri', 'sirv', 'subset-font', 'vite'];
 
 /** The package of an import (`preact/hooks` -> `preact`); nothing for files, Node's own and what Astro makes up. */
 function packageOf(source: string): string | undefined {

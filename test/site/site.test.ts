@@ -101,7 +101,7 @@ describe('the weight of a page', () => {
     ['/examples/two-pads/', 40_000],
     ['/examples/', 3000],
     ['/stage/learn/decibels/halves/', 45_000],
-    ['/bench/', 110_000],
+    ['/bench/', 90_000],
   ])('of %s may be %i bytes of script', (path, script) => {
     expect(budget(path).script).toBe(script);
   });

@@ -1,6 +1,6 @@
+import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
 import type { BenchAction } from '../actions.ts';
-import type { PointResult } from '../point-result.ts';
 import type { BenchState } from '../state.types.ts';
 import { strings } from '../strings.ts';
 import { BeginPart } from './BeginPart.tsx';
@@ -15,8 +15,10 @@ import { useUndoKeys } from './use-undo-keys.ts';
 
 interface EntryFormProps {
   readonly state: BenchState;
-  /** That of the point which is shown. */
-  readonly result: PointResult;
+  /** The result of the point which is shown, in a few words; undefined until it is there. */
+  readonly running: VNode | undefined;
+  /** Whether the sheet is another one than the page was written with. */
+  readonly changed: boolean;
   readonly send: (action: BenchAction) => void;
 }
 
@@ -29,7 +31,7 @@ const OF_LINKS = ['links', 'checks'] as const;
  * script, where the record and the budget say it all. Parts that nothing has changed are not drawn again, so that a keystroke costs
  * what it changes and not what the sheet is long.
  */
-export function EntryForm({ state, result, send }: EntryFormProps) {
+export function EntryForm({ state, running, changed, send }: EntryFormProps) {
   const { entries } = state;
   const act = useFocusAfter({ entries, point: state.point }, send);
   useUndoKeys(act);
@@ -63,7 +65,7 @@ export function EntryForm({ state, result, send }: EntryFormProps) {
       {head}
       {points}
       {chain}
-      <RunningLine state={state} result={result} send={act} />
+      <RunningLine state={state} words={running} changed={changed} send={act} />
     </section>
   );
 }

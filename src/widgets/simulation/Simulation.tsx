@@ -1,9 +1,6 @@
+import { useState } from 'preact/hooks';
 import type { Interval } from '#compute';
 import type { Sheet } from '../../sheet/sheet.ts';
-import { dbText } from '../../text/quantity-text.ts';
-import { apartDb } from './apart.ts';
-import { ComparedTable } from './ComparedTable.tsx';
-import { SimulationRun } from './SimulationRun.tsx';
 import { strings } from './strings.ts';
 
 export interface SimulationProps {
@@ -13,28 +10,37 @@ export interface SimulationProps {
   readonly propagated: Interval;
 }
 
+type Tried = typeof import('./SimulationTried.tsx');
+
 /**
- * The sum by trials. After using it a reader has seen that the computed interval is what a million random measurements
- * do, and that other random numbers move it only in the last digits.
+ * The sum by trials, fetched when it is asked for. After using it a reader has seen that the computed interval is what a million
+ * random measurements do, and that other random numbers move it only in the last digits.
  */
-export default function Simulation({ sheet, whole, propagated }: SimulationProps) {
+export default function Simulation(props: SimulationProps) {
+  const [tried, setTried] = useState<Tried | undefined>(undefined);
+  const [failed, setFailed] = useState(false);
+  const begin = (): void => {
+    setFailed(false);
+    import('./SimulationTried.tsx').then(
+      (module) => setTried(module),
+      () => setFailed(true),
+    );
+  };
   return (
     <div class="simulation needs-script">
       <p class="measure">{strings.intro}</p>
-      <SimulationRun of={{ sheet }} about={undefined}>
-        {({ symmetric }) => (
-          <>
-            <ComparedTable
-              ways={[
-                { name: strings.simulated, interval: symmetric },
-                { name: strings.whole, interval: whole },
-                { name: strings.propagated, interval: propagated },
-              ]}
-            />
-            <p>{strings.agrees(dbText('shown', { db: apartDb(symmetric, whole), decimals: 3 }))}</p>
-          </>
-        )}
-      </SimulationRun>
+      {tried ? (
+        <tried.SimulationTried {...props} />
+      ) : (
+        <>
+          <p>
+            <button type="button" onClick={begin}>
+              {strings.start}
+            </button>
+          </p>
+          <p role="status">{failed && strings.failed(strings.notFetched)}</p>
+        </>
+      )}
     </div>
   );
 }

@@ -1,5 +1,5 @@
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { numberText } from '../../text/quantity-text.ts';
 import type { Simulable, SimulatedSheet } from './messages.ts';
 import { strings } from './strings.ts';
@@ -10,6 +10,8 @@ interface SimulationRunProps<About> {
   readonly of: Simulable;
   /** What belongs to it and does not travel; handed back with a result, when something else may be shown already. */
   readonly about: About;
+  /** Whether it starts by itself when it is first there. */
+  readonly begun?: boolean;
   /** What is to be said of a run while it goes on and after it. */
   readonly note?: (about: About) => ComponentChildren;
   readonly children: (result: SimulatedSheet, about: About) => ComponentChildren;
@@ -21,7 +23,13 @@ const TRIALS = 1_000_000;
 const count = (trials: number): string => numberText('shown', { value: trials, decimals: 0 });
 
 /** Buttons that start and stop a simulation, its progress, and its result; each run takes the next seed. */
-export function SimulationRun<About>({ of, about, note, children }: SimulationRunProps<About>) {
+export function SimulationRun<About>({
+  of,
+  about,
+  begun = false,
+  note,
+  children,
+}: SimulationRunProps<About>) {
   const { state, start, cancel } = useSimulation();
   const [last, setLast] = useState({ about, seed: 0 });
   const run = (): void => {
@@ -29,6 +37,9 @@ export function SimulationRun<About>({ of, about, note, children }: SimulationRu
     setLast({ about, seed });
     start({ ...of, seed, stop: { kind: 'trials', trials: TRIALS } });
   };
+  useEffect(() => {
+    if (begun) run();
+  }, []);
   return (
     <>
       {state.kind === 'running' ? (

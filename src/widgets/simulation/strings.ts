@@ -9,6 +9,7 @@ export const strings = {
   running: (trials: string): string => `${trials} trials so far.`,
   cancelled: (trials: string): string => `Stopped after ${trials} trials; nothing is concluded from them.`,
   failed: (message: string): string => `The simulation could not run: ${message}`,
+  notFetched: 'its script could not be fetched',
   noWorker: 'this browser does not allow a worker here',
   done: ({ trials, seed }: { trials: string; seed: number }): string =>
     `${trials} trials, random numbers from seed ${seed}.`,
