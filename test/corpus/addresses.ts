@@ -301,4 +301,38 @@ export const addresses: readonly KeptAddress[] = [
       slip: 'meanAsPeak',
     },
   },
+  {
+    kind: 'borrow',
+    version: 1,
+    address:
+      'o=Our-meter&l=Meter-of-the-neighbours&d=2026_2d-05_2d-09&a=0.20&k=2.1&r=0.05&t=0.1&m=0.1&cl=1&b=7.90&ba=7.1&bt=0.1&s=0.05&n=9&w=f&q=2&q1a=3.58&q1m=7.45_3b--8.04_3b--7.25_a-7.30_3b--8.02_3b--7.36&q2a=14.2-MHz&q2m=7_a-8_a-7&v=1',
+    opens: {
+      kind: 'alternation',
+      along: 'frequency',
+      stated: 'expanded',
+      own: 'Our meter',
+      amount: '0.20',
+      factor: '2.1',
+      later: '7.90',
+      laterAt: '7.1',
+      repeats: '9',
+      places: [
+        { at: '3.58', readings: '7.45; 8.04; 7.25\n7.30; 8.02; 7.36' },
+        { at: '14.2 MHz', readings: '7\n8\n7' },
+      ],
+    },
+  },
+  {
+    kind: 'borrow',
+    version: 1,
+    address: 'y=dc&p=10-dB-pad&vi=3.000-V&vo=0.948-V&pc=0.5&st=1-mV&om=n&rt=1&pr=0.25-W&f=lim&v=1',
+    opens: {
+      kind: 'dc',
+      part: '10 dB pad',
+      voltsIn: '3.000 V',
+      oneMeter: 'no',
+      load: '50',
+      stated: 'rectangular',
+    },
+  },
 ];

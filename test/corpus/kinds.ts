@@ -1,5 +1,6 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
+import { borrowAddressSpec } from '../../src/borrow/address.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
@@ -30,6 +31,8 @@ export const kinds = {
   codec,
   /** `/bench/#...` */
   bench: sheetAddressSpec(),
+  /** `/bench/borrow/#...` */
+  borrow: borrowAddressSpec(),
   /** `/?...` and `/learn/traceability/the-chain-to-the-definition/?...` */
   club: bandSpec(presetSheet('club'), { showLimits: true, showCurve: false }),
   /** `/examples/two-pads-into-a-receiver/?...` */

@@ -1,7 +1,7 @@
 import { type Folder, folders, mayImport } from './arrows.ts';
 
 /** Folders that keep state in Preact's hooks; a figure may take `useId` alone. */
-const withHooks: readonly Folder[] = ['widgets', 'bench', 'practice', 'stage'];
+const withHooks: readonly Folder[] = ['widgets', 'bench', 'borrow', 'compare', 'practice', 'stage'];
 /** Folders that run in Node: while building, and where a page is a file such as a card. */
 const inNode: readonly Folder[] = ['build', 'pages'];
 const withoutSums: readonly Folder[] = ['styles', 'build'];
@@ -58,7 +58,8 @@ function paths(folder: Folder): Paths {
   if (folder === 'figures') {
     out['preact/hooks'] = { message: 'A figure is a function of its props.', allowImportNames: ['useId'] };
   } else if (!withHooks.includes(folder)) {
-    out['preact/hooks'] = 'State lives in widgets/, bench/, practice/ and stage/.';
+    out['preact/hooks'] =
+      'State lives in widgets/ and in the applications: bench/, borrow/, compare/, practice/, stage/.';
   }
   return out;
 }

@@ -23,7 +23,7 @@ interface Try {
   readonly allowed: boolean;
 }
 
-const hooksIn: readonly Folder[] = ['widgets', 'bench', 'practice', 'stage'];
+const hooksIn: readonly Folder[] = ['widgets', 'bench', 'borrow', 'compare', 'practice', 'stage'];
 const between: readonly Try[] = folders.flatMap((from) =>
   folders
     .filter((to) => to !== from && to !== 'compute')

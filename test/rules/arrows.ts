@@ -15,6 +15,8 @@ export const folders = [
   'checks',
   'widgets',
   'bench',
+  'borrow',
+  'compare',
   'practice',
   'stage',
   'prose',
@@ -30,7 +32,16 @@ const data = ['sheet', 'text'] as const;
 const drawn = ['formulas', 'sheet', 'text', 'styles'] as const;
 const parts = [...drawn, 'figures', 'address', 'store', 'questions'] as const;
 const applications = [...parts, 'instruments', 'widgets', 'search', 'examples', 'checks'] as const;
-const frames = [...applications, 'bench', 'practice', 'stage', 'prose', 'layouts'] as const;
+const frames = [
+  ...applications,
+  'bench',
+  'borrow',
+  'compare',
+  'practice',
+  'stage',
+  'prose',
+  'layouts',
+] as const;
 
 /**
  * Which other folders a folder may import from. `#compute`, the door of the computation, is open to all but `compute`, `styles` and
@@ -52,6 +63,8 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   checks: data,
   widgets: parts,
   bench: applications,
+  borrow: [...applications, 'bench'],
+  compare: [...applications, 'bench'],
   practice: applications,
   stage: applications,
   prose: frames,

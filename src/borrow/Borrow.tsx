@@ -1,0 +1,79 @@
+import { useMemo, useReducer } from 'preact/hooks';
+import { AddressProblems } from '../widgets/parts/AddressProblems.tsx';
+import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { outcomeOf } from './outcome.ts';
+import { summarisePart } from './part-words.ts';
+import { resultStrings } from './result-strings.ts';
+import { summariseCalibration } from './result-words.ts';
+import { preparedBorrow, reduceBorrow } from './state.ts';
+import { strings } from './strings.ts';
+import { useFragment } from './use-fragment.ts';
+import { Form } from './views/Form.tsx';
+import { Problems } from './views/Problems.tsx';
+import { ResultPart } from './views/ResultPart.tsx';
+import { SavePart } from './views/SavePart.tsx';
+
+const codec = async () => {
+  const { borrowFragment: write, readBorrowFragment: read } = await import('./address.ts');
+  return { write, read };
+};
+
+/**
+ * Borrowing a calibration. After using it a reader has a correction for an instrument of their own, or the attenuation of a pad or cable,
+ * knows what it is uncertain by and how much of that came with the lender, and can say what such a comparison cannot do.
+ */
+export default function Borrow({ instruments }: { readonly instruments: string }) {
+  const [state, send] = useReducer(reduceBorrow, undefined, preparedBorrow);
+  const { entries, checked, problems } = state;
+  const tooLong = useFragment({
+    entries,
+    codec,
+    open: (opened, told) => send({ type: 'open', entries: opened, problems: told }),
+    refuse: (told) => send({ type: 'refuse', problems: told }),
+  });
+  const outcome = useMemo(() => outcomeOf(checked), [checked]);
+  const isPart = checked.kind !== 'alternation';
+  const { heading, headingPart, unnamed, unnamedPart, cannot } = resultStrings;
+  const title = checked.notes.name || (isPart ? unnamedPart : unnamed);
+  const summary =
+    outcome.kind === 'none'
+      ? resultStrings.faults[outcome.fault]
+      : outcome.kind === 'part'
+        ? summarisePart(outcome.part)
+        : summariseCalibration(outcome.calibration);
+  return (
+    <div class="bench borrow">
+      <AddressProblems problems={[...state.addressProblems, ...(tooLong ? [strings.tooLong] : [])]} />
+      <p class="caution">
+        <strong>{strings.caution}</strong>
+      </p>
+      <section class="bench-result" aria-labelledby="result">
+        <h2 id="result">{`${title}: ${(isPart ? headingPart : heading).toLowerCase()}`}</h2>
+        <p class="record">
+          {[checked.notes.lender, checked.notes.date, checked.notes.conditions].filter(Boolean).join(' · ')}
+        </p>
+        <Problems problems={problems} />
+        <ResultPart outcome={outcome} />
+      </section>
+      <Form state={state} send={send} />
+      <SavePart
+        outcome={outcome}
+        name={checked.notes.name}
+        dated={checked.notes.date !== ''}
+        usable={problems.length === 0}
+        list={instruments}
+      />
+      <section aria-labelledby="cannot">
+        <h2 id="cannot">{cannot.heading}</h2>
+        <ul class="measure">
+          {cannot[checked.kind].map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      </section>
+      <Announcer
+        summary={problems.length > 0 ? `${strings.problems(problems.length)}. ${strings.stale}` : summary}
+      />
+    </div>
+  );
+}

@@ -1,0 +1,111 @@
+import { typed } from '../bench/typed.ts';
+import { blankInstrument, withCalibration } from '../instruments/blank.ts';
+import type { CalibrationEntries, InstrumentEntries, InstrumentKind } from '../instruments/instrument.ts';
+import { plusMinusText } from '../text/deviation-text.ts';
+import { fewestDecimals } from '../text/place.ts';
+import { dbText, numberText } from '../text/quantity-text.ts';
+import { readQuantity } from '../text/read/quantity.ts';
+import { type Calibration, correctionAt, type Found, found } from './calibration.ts';
+import type { Outcome } from './outcome.ts';
+import type { PadFound } from './pad.ts';
+import { mainCorrection } from './result-words.ts';
+import { saveStrings as strings } from './save-strings.ts';
+import { LEVEL } from './specs.ts';
+
+/** Decimals in which corrections and their uncertainties are kept: one more than anybody reads. */
+const DECIMALS = 3;
+/** Decimals of a stated uncertainty, as it was typed. */
+const STATED_DECIMALS = 4;
+
+const kept = (value: number): string => typed(Number(value.toFixed(DECIMALS)));
+
+/** Kinds of instrument that a calibration can be saved to. */
+export const kindsFor = (outcome: Outcome): readonly InstrumentKind[] =>
+  outcome.kind === 'part' ? ['pad', 'cable'] : ['meter', 'other'];
+
+type InDecibels = CalibrationEntries & { readonly unit: 'dB' };
+
+/** The lender in words, with the statement that every correction rests on. */
+function lenderText({ checked: { lender, notes } }: Calibration): string {
+  const decimals = fewestDecimals(lender.amount, STATED_DECIMALS);
+  const k = numberText('shown', { value: lender.factor, decimals: fewestDecimals(lender.factor, 2) });
+  const stated =
+    lender.form === 'expanded'
+      ? strings.byCertificate(dbText('shown', { db: lender.amount, decimals }), k)
+      : strings.byDataSheet(plusMinusText('shown', { halfWidth: lender.amount, decimals, unit: 'dB' }));
+  return [notes.lender || strings.lender, stated, notes.conditions].filter(Boolean).join('; ');
+}
+
+/** Everything but the correction. Coverage factors come out a hair above 2; the larger one is kept. */
+const frame = (from: string, date: string, found: readonly Found[]) => ({
+  from,
+  calibrated: date,
+  factor: typed(
+    Number(Math.max(...found.map(({ propagation }) => propagation.coverageFactor)).toFixed(DECIMALS)),
+  ),
+  freedom: '',
+  unit: 'dB' as const,
+});
+
+function fromTurns(calibration: Calibration): InDecibels {
+  const { checked, line, places } = calibration;
+  const from = lenderText(calibration);
+  const read = places.map(({ at }) => ({ at, ...found(correctionAt(calibration, at)) }));
+  const main = mainCorrection(calibration);
+  const alone = line === undefined;
+  return {
+    source: 'borrowed',
+    by: alone ? 'nothing' : checked.along,
+    correction: alone ? kept(main.value) : '0',
+    uncertainty: alone ? kept(main.propagation.expanded) : '',
+    table: alone
+      ? ''
+      : read
+          .map(({ at, value, propagation }) => [kept(at), kept(value), kept(propagation.expanded)].join('; '))
+          .join('\n'),
+    ...frame(from, checked.notes.date, alone ? [main] : read),
+  };
+}
+
+/** A part's correction is its true loss less its nominal one. */
+function fromPart(part: PadFound, nominal: number): InDecibels {
+  const { notes, kind } = part.checked;
+  const from = [strings.measured[kind], notes.conditions].filter(Boolean).join('; ');
+  return {
+    source: 'measured',
+    by: 'nothing',
+    correction: kept(part.value - nominal),
+    uncertainty: kept(part.propagation.expanded),
+    table: '',
+    ...frame(from, notes.date, [part]),
+  };
+}
+
+/** The nominal loss that an instrument states, or else the nearest whole decibel. */
+function nominalLoss({ loss }: InstrumentEntries, { value }: PadFound): number {
+  const read = readQuantity(loss, { ...LEVEL, kind: 'gain' });
+  return read.ok ? read.value : Math.round(value);
+}
+
+/**
+ * The instrument with what was found here as its calibration, in place of the one before. Its name is the reader's own.
+ * @param instrument undefined for one that is not kept yet: it is made, of the given kind and with the name in the form.
+ */
+export function savedTo(
+  outcome: Exclude<Outcome, { kind: 'none' }>,
+  instrument: InstrumentEntries | { readonly kind: InstrumentKind },
+): InstrumentEntries {
+  const entries = 'label' in instrument ? instrument : blankInstrument(instrument.kind);
+  if (outcome.kind === 'calibration')
+    return withCalibration(
+      named(entries, outcome.calibration.checked.notes.name),
+      fromTurns(outcome.calibration),
+    );
+  const { part } = outcome;
+  const nominal = nominalLoss(entries, part);
+  const whole = { ...named(entries, part.checked.notes.name), loss: entries.loss.trim() || typed(nominal) };
+  return withCalibration(whole, fromPart(part, nominal));
+}
+
+const named = (entries: InstrumentEntries, name: string): InstrumentEntries =>
+  entries.label.trim() === '' ? { ...entries, label: name } : entries;

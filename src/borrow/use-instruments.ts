@@ -1,0 +1,58 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { InstrumentEntries } from '../instruments/instrument.ts';
+import type { Kept, KeptStore } from '../store/kept.ts';
+import { saveStrings as strings } from './save-strings.ts';
+
+/** Stands for an instrument that is not kept yet. */
+export const NEW = 'new';
+
+/** Longest name under which something is kept. */
+const LONGEST_NAME = 200;
+
+interface InstrumentsUse {
+  /** Undefined until the reader asks for them. */
+  readonly list: readonly Kept<InstrumentEntries>[] | undefined;
+  readonly open: () => void;
+  /** Keeps entries in the place of one that is kept, or as a new one. */
+  readonly put: (kept: Kept<InstrumentEntries> | undefined, entries: InstrumentEntries) => void;
+  /** What came of the last call, in words. */
+  readonly told: string | undefined;
+}
+
+/** The reader's instruments, fetched with the store when they are asked for. */
+export function useInstruments(): InstrumentsUse {
+  const store = useRef<KeptStore<InstrumentEntries>>();
+  const [list, setList] = useState<readonly Kept<InstrumentEntries>[]>();
+  const [told, setTold] = useState<string>();
+  useEffect(() => () => store.current?.close(), []);
+  const refresh = async (): Promise<void> => {
+    if (store.current === undefined) {
+      const { instrumentStore } = await import('../instruments/kept.ts');
+      store.current ??= instrumentStore();
+    }
+    const found = await store.current.list();
+    setList(found.ok ? found.value.items : []);
+    if (!found.ok) setTold(strings.problems[found.problem]);
+  };
+  const put = async (
+    kept: Kept<InstrumentEntries> | undefined,
+    entries: InstrumentEntries,
+  ): Promise<void> => {
+    const { newId } = await import('../store/kept.ts');
+    const name = entries.label.slice(0, LONGEST_NAME);
+    const id = kept?.id ?? newId();
+    const outcome = await store.current?.put({ id, name, value: entries, revision: kept?.revision });
+    if (outcome === undefined) return;
+    setTold(outcome.ok ? strings.saved(name) : strings.problems[outcome.problem]);
+    await refresh();
+  };
+  return {
+    list,
+    told,
+    open: () => {
+      setTold(strings.loading);
+      void refresh().then(() => setTold((before) => (before === strings.loading ? undefined : before)));
+    },
+    put: (kept, entries) => void put(kept, entries),
+  };
+}

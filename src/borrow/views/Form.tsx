@@ -1,0 +1,97 @@
+import { controlId } from '../../bench/keys.ts';
+import { SelectField } from '../../widgets/parts/SelectField.tsx';
+import { DEMONSTRATIONS } from '../demonstration.ts';
+import { BORROW_KINDS } from '../entries.ts';
+import type { BorrowState } from '../state.ts';
+import { strings } from '../strings.ts';
+import type { PartProps } from './context.ts';
+import { EntryFields } from './EntryField.tsx';
+import { AlongField, InstrumentForm } from './InstrumentForm.tsx';
+import { DcForm, SwapForm } from './PartForm.tsx';
+
+/** Everything that is typed. */
+export function Form({ state, send }: { readonly state: BorrowState; readonly send: PartProps['send'] }) {
+  const { entries, problems } = state;
+  const props = { entries, problems, send };
+  const byTurns = entries.kind === 'alternation';
+  return (
+    <section class="bench-form" aria-labelledby="entries">
+      <h2 id="entries">{strings.form}</h2>
+      <Undo state={state} send={send} />
+      <fieldset class="bench-part">
+        <legend>{strings.sections.what}</legend>
+        <div class="fields">
+          <SelectField
+            id={controlId('kind')}
+            class="field-double"
+            label={strings.labels.kind}
+            value={entries.kind}
+            options={BORROW_KINDS}
+            words={strings.kinds}
+            onChoice={(kind) => send({ type: 'edit', path: 'kind', change: { kind } })}
+          />
+          {byTurns && <AlongField {...props} />}
+        </div>
+        <EntryFields
+          {...props}
+          names={byTurns ? ['own', 'lender', 'date', 'conditions'] : ['part', 'date', 'conditions']}
+        />
+      </fieldset>
+      {byTurns && <InstrumentForm {...props} />}
+      {entries.kind === 'dc' && <DcForm {...props} />}
+      {entries.kind === 'swap' && <SwapForm {...props} />}
+      <Begin send={send} />
+    </section>
+  );
+}
+
+function Undo({ state, send }: { readonly state: BorrowState; readonly send: PartProps['send'] }) {
+  return (
+    <p class="undo needs-script">
+      <button
+        type="button"
+        class="plain"
+        disabled={state.past.length === 0}
+        onClick={() => send({ type: 'undo' })}
+      >
+        {strings.undo}
+      </button>
+      <button
+        type="button"
+        class="plain"
+        disabled={state.future.length === 0}
+        onClick={() => send({ type: 'redo' })}
+      >
+        {strings.redo}
+      </button>
+    </p>
+  );
+}
+
+/** Prepared calibrations and empty forms; undo brings back what stood here. */
+function Begin({ send }: { readonly send: PartProps['send'] }) {
+  return (
+    <fieldset class="bench-part needs-script">
+      <legend>{strings.begin}</legend>
+      <p class="point-actions">
+        {DEMONSTRATIONS.map((name) => (
+          <button
+            key={name}
+            type="button"
+            class="plain"
+            onClick={() => send({ type: 'demonstration', name })}
+          >
+            {strings.demonstrations[name]}
+          </button>
+        ))}
+      </p>
+      <p class="point-actions">
+        {BORROW_KINDS.map((kind) => (
+          <button key={kind} type="button" class="plain" onClick={() => send({ type: 'fresh', kind })}>
+            {strings.beginKinds[kind]}
+          </button>
+        ))}
+      </p>
+    </fieldset>
+  );
+}

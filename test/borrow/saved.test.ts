@@ -1,0 +1,111 @@
+import { describe, expect, test } from 'vitest';
+import { correctionAt, found } from '../../src/borrow/calibration.ts';
+import type { Outcome } from '../../src/borrow/outcome.ts';
+import { kindsFor, savedTo } from '../../src/borrow/saved.ts';
+import { blankInstrument } from '../../src/instruments/blank.ts';
+import { readEntries } from '../../src/instruments/read-kept.ts';
+import { readRows } from '../../src/text/read/rows.ts';
+import { calibrated, part } from './prepared.ts';
+
+type Usable = Exclude<Outcome, { kind: 'none' }>;
+const ofTurns = (...given: Parameters<typeof calibrated>): Usable => ({
+  kind: 'calibration',
+  calibration: calibrated(...given),
+});
+const ofPart = (...given: Parameters<typeof part>): Usable => ({ kind: 'part', part: part(...given) });
+const level = { kind: 'level', min: -100, max: 100, decimals: 0 } as const;
+const gain = { kind: 'gain', min: -20, max: 20, decimals: 0 } as const;
+
+describe('a calibration saved to an instrument', () => {
+  test('of one level is one correction, with date, lender and conditions', () => {
+    expect(savedTo(ofTurns('oneLevel'), { kind: 'meter' })).toMatchObject({
+      kind: 'meter',
+      label: 'Our power meter',
+      basis: 'calibration',
+      source: 'borrowed',
+      from: 'Power meter of the neighbouring club; U = 0.2\u00a0dB (k\u00a0=\u00a02) by its certificate; 3.58 MHz, 22 °C, indoors',
+      by: 'nothing',
+      correction: '-0.75',
+      uncertainty: '0.305',
+      table: '',
+      factor: '2.001',
+      calibrated: '2026-05-09',
+      unit: 'dB',
+    });
+  });
+
+  test('of several levels is a table that reads back as the line', () => {
+    const line = calibrated('line');
+    const saved = savedTo({ kind: 'calibration', calibration: line }, { kind: 'meter' });
+    expect(saved).toMatchObject({ by: 'level', correction: '0', uncertainty: '' });
+    const { rows, problems } = readRows(saved.table, [level, gain, { ...gain, kind: 'halfWidthDb', min: 0 }]);
+    expect(problems).toEqual([]);
+    expect(rows).toHaveLength(4);
+    rows.forEach(({ values: [at = 0, correction, expanded] }, index) => {
+      const place = line.places[index]?.at ?? 0;
+      const read = found(correctionAt(line, place));
+      expect(at).toBeCloseTo(place, 2);
+      expect(correction).toBeCloseTo(read.value, 2);
+      expect(expanded).toBeCloseTo(read.propagation.expanded, 2);
+    });
+  });
+
+  test('limits of a data sheet are told as such', () => {
+    const saved = savedTo(ofTurns('oneLevel', { stated: 'rectangular', lender: '' }), { kind: 'meter' });
+    expect(saved.from).toMatch(/^a lent instrument; limits ±0\.2\sdB by its data sheet/);
+  });
+
+  test('takes the place of what counted before, and leaves the rest alone', () => {
+    const mine = {
+      ...blankInstrument('meter'),
+      label: 'The blue one',
+      serial: '17',
+      amount: '1',
+      interval: '12',
+      notes: 'mind the fuse',
+    };
+    const saved = savedTo(ofTurns('oneLevel'), mine);
+    expect(saved).toMatchObject({
+      label: 'The blue one',
+      serial: '17',
+      amount: '1',
+      interval: '12',
+      notes: 'mind the fuse',
+    });
+    expect(saved.basis).toBe('calibration');
+  });
+
+  test('is an instrument that can be kept and read again', () => {
+    for (const outcome of [ofTurns('oneLevel'), ofTurns('line'), ofPart('dc'), ofPart('swap')]) {
+      const saved = savedTo(outcome, { kind: kindsFor(outcome)[0] ?? 'other' });
+      expect(readEntries(JSON.parse(JSON.stringify(saved)))).toEqual(saved);
+    }
+  });
+});
+
+describe('a part saved to an instrument', () => {
+  test('a new one gets the nearest whole loss, and the rest as its correction', () => {
+    expect(savedTo(ofPart('dc'), { kind: 'pad' })).toMatchObject({
+      kind: 'pad',
+      label: '10 dB pad',
+      loss: '10',
+      correction: '0.006',
+      source: 'measured',
+      from: 'at DC with a multimeter; 22 °C, indoors',
+    });
+    expect(savedTo(ofPart('swap'), { kind: 'pad' })).toMatchObject({ loss: '20', correction: '-0.105' });
+  });
+
+  test('one that states a loss keeps it', () => {
+    const mine = { ...blankInstrument('pad'), label: 'A', loss: '19.8 dB' };
+    expect(savedTo(ofPart('swap'), mine)).toMatchObject({ loss: '19.8 dB', correction: '0.095' });
+    const unreadable = { ...mine, loss: 'about twenty' };
+    expect(savedTo(ofPart('swap'), unreadable)).toMatchObject({ loss: 'about twenty', correction: '-0.105' });
+  });
+
+  test('is a pad or a cable, an instrument is none', () => {
+    expect(kindsFor(ofPart('dc'))).toEqual(['pad', 'cable']);
+    expect(kindsFor(ofTurns('oneLevel'))).toEqual(['meter', 'other']);
+    expect(kindsFor({ kind: 'none', fault: 'noScatter' })).toEqual(['meter', 'other']);
+  });
+});
