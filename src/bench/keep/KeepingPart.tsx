@@ -48,7 +48,7 @@ export function KeepingPart(props: KeepingProps) {
   );
 }
 
-/** What is kept of the sheet, in a sentence; nothing where a notice says it. */
+/** What is kept of the sheet, in a sentence. */
 function sentence(told: KeepingState): string {
   switch (told.kind) {
     case 'unchanged':
@@ -60,7 +60,9 @@ function sentence(told: KeepingState): string {
       const when = strings.kept(timeText(changed));
       return isFuture(changed, Date.now()) ? `${when} ${strings.future}` : when;
     }
-    default:
-      return '';
+    case 'failed':
+      return strings.notKept;
+    case 'elsewhere':
+      return told.mine ? strings.notKept : strings.otherwise;
   }
 }

@@ -66,6 +66,8 @@ export function keeper({ store, ...listeners }: Listeners & { readonly store: St
     },
     heard({ id, revision }) {
       for (const sheet of places.withId(id)) places.set(sheet, (place) => afterChange(place, revision));
+      const place = places.get(places.current);
+      if (place?.id === id && isDirty(place)) timer.start(); // what was deleted may be back
     },
     ...choicesOf(store, places, change),
     stop: timer.stop,

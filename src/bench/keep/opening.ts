@@ -27,7 +27,8 @@ type Store = Pick<KeptStore<SheetEntries>, 'get' | 'list'>;
  * the sheet that was kept last.
  */
 export async function openingAt(store: Store, { hash, mark }: Arrival): Promise<Opening> {
-  const id = idIn(hash) ?? mark?.id;
+  // what was noted in the entry counts: its address may still name another
+  const id = mark?.id ?? idIn(hash);
   if (id !== undefined) return asked(store, id, { hash, mark });
   if (openingOf(hash) !== undefined) return { kind: 'address' };
   const list = await store.list();

@@ -6,6 +6,8 @@ export const keepStrings = {
   now: 'Keep it as it is',
   waiting: 'Not kept yet …',
   kept: (time: string): string => `Kept in this browser, ${time}.`,
+  notKept: 'Not kept: see below.',
+  otherwise: 'Kept otherwise than it stands here: see below.',
   future: 'That time is still to come: the clock of this device is, or was, set wrong.',
   failed: {
     refused:

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { KeptHead, KeptList } from '../../store/kept.ts';
+import { quoted } from '../../text/clean.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
 import { findable, found } from './find-sheets.ts';
 import { SheetRow } from './SheetRow.tsx';
@@ -88,7 +89,7 @@ function Unreadable({ list }: { list: readonly (KeptHead & { readonly problem: '
       <ul>
         {list.map(({ id, name, problem }) => (
           <li key={id}>
-            “<bdi>{name}</bdi>” {strings.unreadable[problem]}
+            {quoted(name)} {strings.unreadable[problem]}
           </li>
         ))}
       </ul>
