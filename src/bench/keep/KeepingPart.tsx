@@ -2,13 +2,14 @@ import { useRef } from 'preact/hooks';
 import { timeText } from '../../text/time-text.ts';
 import { ElsewhereNotice } from './ElsewhereNotice.tsx';
 import { isFuture } from './future.ts';
+import type { KeptLineProps } from './KeptLine.tsx';
 import { lineStrings } from './line-strings.ts';
 import type { KeepingState } from './place.ts';
 import { keepStrings as strings } from './strings.ts';
-import { type KeepingProps, useKeeping } from './use-keeping.ts';
+import { useKeeping } from './use-keeping.ts';
 
 /** Keeps the sheet, says so, and asks where two tabs have changed the same one. */
-export function KeepingPart(props: KeepingProps) {
+export function KeepingPart(props: KeptLineProps) {
   const { keeper, told, problem } = useKeeping(props);
   const line = useRef<HTMLSpanElement>(null);
   // what was pressed is gone afterwards: the focus goes to what came of it

@@ -15,29 +15,32 @@ export interface Bench {
   readonly isUntouched: () => boolean;
 }
 
+/** What came of an arrival. */
+export interface Arrived {
+  /** Whether something was opened, which the page is about to show. */
+  readonly opened: boolean;
+  /** Why the kept sheet that was asked for could not be opened. */
+  readonly problem: StoreProblem | undefined;
+}
+
 /**
  * Opens what the address, or the history entry, asks for, or else what was kept last. What was typed meanwhile is not lost: undo
- * brings it back, and where no sheet was asked for, none is opened over it. Answers with why a kept sheet could not be opened.
+ * brings it back, and where no sheet was asked for, none is opened over it.
  */
-export async function arrive({ store, keeper, send, isUntouched }: Bench): Promise<StoreProblem | undefined> {
+export async function arrive({ store, keeper, send, isUntouched }: Bench): Promise<Arrived> {
   const { hash } = location;
   const mark = markIn(history.state);
   const isAsked = idIn(hash) !== undefined || mark !== undefined;
   const opening = await openingAt(store, { hash, mark });
-  const open = (entries: SheetEntries): void =>
-    send(isUntouched() ? { type: 'resume', entries } : { type: 'open', entries, problems: [] });
-  switch (opening.kind) {
-    case 'kept':
-      if (!isAsked && !isUntouched()) return undefined;
-      keeper.expect(opening.kept);
-      open(opening.kept.value);
-      return undefined;
-    case 'ahead':
-      keeper.expectAhead(opening.head, opening.entries);
-      open(opening.entries);
-      return undefined;
-    case 'address':
-      if (isAsked) await openAddress(send); // nobody else does where a kept sheet is asked for
-      return opening.problem;
+  if (opening.kind === 'address') {
+    // nobody else reads the address where a kept sheet is asked for
+    const opened = isAsked && (await openAddress(send));
+    return { opened, problem: opening.problem };
   }
+  if (!isAsked && !isUntouched()) return { opened: false, problem: undefined };
+  if (opening.kind === 'kept') keeper.expect(opening.kept);
+  else keeper.expectAhead(opening.head, opening.entries);
+  const entries = opening.kind === 'kept' ? opening.kept.value : opening.entries;
+  send(isUntouched() ? { type: 'resume', entries } : { type: 'open', entries, problems: [] });
+  return { opened: true, problem: undefined };
 }

@@ -1,7 +1,6 @@
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { Kept, KeptHead, KeptStore, StoreProblem } from '../../store/kept.ts';
-import { encodeEntries } from '../address.ts';
-import { openingOf } from '../fragment.ts';
+import type { BenchAction } from '../actions.ts';
 import { idIn, type KeptMark } from './mark.ts';
 
 /** What a page that is opened has to go by. */
@@ -20,6 +19,16 @@ export type Opening =
   /** The address alone, or the demonstration where it has none; with why nothing that is kept, if that was asked for. */
   | { readonly kind: 'address'; readonly problem?: StoreProblem };
 
+/** Reading addresses, fetched where there is one to read. */
+const codec = () => import('../fragment.ts');
+
+/** What the address carries, if it carries anything. */
+async function carriedBy(hash: string): Promise<BenchAction | undefined> {
+  if (hash === '') return undefined;
+  const { openingOf } = await codec();
+  return openingOf(hash);
+}
+
 type Store = Pick<KeptStore<SheetEntries>, 'get' | 'list'>;
 
 /**
@@ -30,7 +39,7 @@ export async function openingAt(store: Store, { hash, mark }: Arrival): Promise<
   // what was noted in the entry counts: its address may still name another
   const id = mark?.id ?? idIn(hash);
   if (id !== undefined) return asked(store, id, { hash, mark });
-  if (openingOf(hash) !== undefined) return { kind: 'address' };
+  if ((await carriedBy(hash)) !== undefined) return { kind: 'address' };
   const list = await store.list();
   const [last] = list.ok ? list.value.items : [];
   return last === undefined ? { kind: 'address' } : { kind: 'kept', kept: last };
@@ -40,9 +49,10 @@ async function asked(store: Store, id: string, { hash, mark }: Arrival): Promise
   const found = await store.get(id);
   if (!found.ok) return { kind: 'address', problem: found.problem };
   const kept = found.value;
-  const carried = mark?.id === id && mark.ahead ? openingOf(hash) : undefined;
+  const carried = mark?.id === id && mark.ahead ? await carriedBy(hash) : undefined;
   if (mark === undefined || carried?.type !== 'open') return { kind: 'kept', kept };
-  if (encodeEntries(carried.entries) === encodeEntries(kept.value)) return { kind: 'kept', kept };
+  const { fragmentOf } = await codec();
+  if (fragmentOf(carried.entries) === fragmentOf(kept.value)) return { kind: 'kept', kept };
   const { value: _, ...head } = kept;
   return { kind: 'ahead', head: { ...head, revision: mark.revision }, entries: carried.entries };
 }

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { BenchAction } from '../../../src/bench/actions.ts';
 import { encodeEntries } from '../../../src/bench/address.ts';
 import { demonstrationEntries } from '../../../src/bench/fresh.ts';
-import { arrive } from '../../../src/bench/keep/arrive.ts';
+import { type Arrived, arrive } from '../../../src/bench/keep/arrive.ts';
 import { type Keeper, keeper } from '../../../src/bench/keep/keeper.ts';
 import { keptSheets } from '../../../src/bench/keep/kept-sheets.ts';
 import type { KeptMark } from '../../../src/bench/keep/mark.ts';
@@ -122,7 +122,7 @@ describe('a page that arrives', () => {
   });
   afterEach(() => made.stop());
 
-  function come({ hash = '', state = null as unknown, untouched = true }): Promise<StoreProblem | undefined> {
+  function come({ hash = '', state = null as unknown, untouched = true }): Promise<Arrived> {
     vi.stubGlobal('location', { hash });
     vi.stubGlobal('history', { state });
     return arrive({
@@ -134,20 +134,20 @@ describe('a page that arrives', () => {
   }
 
   it('opens nothing where nothing is kept, and leaves an address to who reads addresses', async () => {
-    expect(await come({})).toBeUndefined();
-    expect(await come({ hash: addressOf('A') })).toBeUndefined();
+    expect(await come({})).toEqual({ opened: false });
+    expect(await come({ hash: addressOf('A') })).toEqual({ opened: false });
     expect(sent).toEqual([]);
   });
 
   it('goes on with what was kept last', async () => {
     const { value } = await kept('a', 'A');
-    await come({});
+    expect(await come({})).toEqual({ opened: true });
     expect(sent).toEqual([{ type: 'resume', entries: value }]);
   });
 
   it('opens nothing over what was typed before it was ready', async () => {
     await kept('a', 'A');
-    await come({ untouched: false });
+    expect(await come({ untouched: false })).toEqual({ opened: false });
     expect(sent).toEqual([]);
   });
 
@@ -182,8 +182,8 @@ describe('a page that arrives', () => {
   });
 
   it('opens the address where the sheet of the entry is gone, and says so', async () => {
-    const problem = await come({ hash: addressOf('A'), state: { kept: { id: 'a', revision: 1 } } });
-    expect(problem).toBe('missing');
+    const arrived = await come({ hash: addressOf('A'), state: { kept: { id: 'a', revision: 1 } } });
+    expect(arrived).toEqual({ opened: true, problem: 'missing' });
     expect(sent).toMatchObject([{ type: 'open', entries: { title: 'A' } }]);
   });
 });

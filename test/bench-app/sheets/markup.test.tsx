@@ -90,7 +90,8 @@ describe('what is told where two tabs have one sheet', () => {
 });
 
 it('the line above the bench is there before anything is fetched, and leads to the list', () => {
-  const html = render(<KeptLine state={demonstration()} send={nothing} />);
+  const state = demonstration();
+  const html = render(<KeptLine state={state} begun={state.entries} send={nothing} />);
   expect(html).toContain('href="sheets/"');
   expect(html, 'a script that waits for the page sees that it does not listen yet').toMatch(
     /class="[^"]*\blate\b/,
