@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { demonstrationEntries, freshEntries } from '../../../src/bench/fresh.ts';
@@ -14,7 +15,19 @@ const altered = (change: object): unknown => ({ ...demonstration, ...change });
 const withLink = (change: object): unknown =>
   altered({ links: [{ ...blankLink('link1'), ...change }, ...demonstration.links] });
 
+/** What each version has kept, as it lay in the database: it is to be read for ever. */
+const corpus = JSON.parse(
+  readFileSync(new URL('../../corpus/kept-sheets.json', import.meta.url), 'utf8'),
+) as readonly { readonly version: number; readonly value: SheetEntries }[];
+
 describe('a kept sheet', () => {
+  it('of any version that was ever out opens with everything that was typed', () => {
+    for (const { version, value } of corpus) expect(SHEET_FORM.read(value, version)).toMatchObject(value);
+    expect(new Set(corpus.map(({ version }) => version)).size, 'each version has its example').toBe(
+      SHEET_FORM.version,
+    );
+  });
+
   it('comes back as it was typed, usable or not', () => {
     fc.assert(
       fc.property(anyEntries, (entries) => {
