@@ -3,7 +3,7 @@ import type { Measurement } from '../sheet/measurement.ts';
 import { fewestDecimals } from '../text/place.ts';
 import { dbText } from '../text/quantity-text.ts';
 import { cautionLine } from '../text/summary/caution-line.ts';
-import { asPlainText } from '../text/summary/format.ts';
+import { inForm, type TextForm } from '../text/summary/forms.ts';
 import { type Line, line, type Summary } from '../text/summary/piece.ts';
 import { cautionsAt, largestPowerAt } from './caution-elsewhere.ts';
 import { concerning } from './caution-words.ts';
@@ -68,16 +68,15 @@ export function sheetSummary({ measurement, entries, results, checks = [], link 
   return { lines, link };
 }
 
-/** The record as plain ASCII text of at most 72 columns. */
-export const resultAsText = (record: SheetRecord): string => asPlainText(sheetSummary(record));
+/** The record as text: plain ASCII of at most 72 columns, unless another form is asked for. */
+export const resultAsText = (record: SheetRecord, form: TextForm = 'ascii'): string =>
+  inForm(form, sheetSummary(record));
 
 /** The same with every point worked out anew. */
-export const recordAsText = (record: Omit<SheetRecord, 'results'>): string => {
+export const recordAsText = (record: Omit<SheetRecord, 'results'>, form?: TextForm): string => {
   const { measurement } = record;
-  return resultAsText({
-    ...record,
-    results: measurement.points.map(({ id }) => pointResult(measurement, id)),
-  });
+  const results = measurement.points.map(({ id }) => pointResult(measurement, id));
+  return resultAsText({ ...record, results }, form);
 };
 
 /** Words that begin a sentence of their own, within another. */
