@@ -146,14 +146,14 @@ describe('a file that cannot be taken', () => {
     expect(problemOf(fileOf({ things: [{ pad: 'a' }, { title: 1 }] }))).toMatch(/^Thing 1, .pad.:[^:]*$/);
   });
 
-  test.each([
-    [[], 'Thing'],
-    ['text', 'Thing'],
-    [null, 'Thing'],
-    [7, 'Thing'],
-  ])('tells where %j stands for a thing', (thing) => {
-    expect(problemOf(fileOf({ things: [thing] }))).toMatch(/^Thing 1: an object in braces is expected here/);
-  });
+  test.each([{ thing: [] }, { thing: 'text' }, { thing: null }, { thing: 7 }])(
+    'tells where $thing stands for a thing',
+    ({ thing }) => {
+      expect(problemOf(fileOf({ things: [thing] }))).toMatch(
+        /^Thing 1: an object in braces is expected here/,
+      );
+    },
+  );
 
   test.each([
     ['nothing', '', 'The file is empty.'],
