@@ -26,13 +26,16 @@ export interface SheetRecord {
   readonly checks?: readonly string[] | undefined;
   /** Address that opens the same sheet. */
   readonly link?: string | undefined;
+  /** What stands in place of an address that is too long. */
+  readonly withoutLink?: string | undefined;
 }
 
 /**
  * A whole sheet in lines, with nothing left out that another person needs to check it: every point with its raw readings, method
  * and set-up, the chain, what was agreed and changed, the record, cautions, and the address that opens the same sheet.
  */
-export function sheetSummary({ measurement, entries, results, checks = [], link }: SheetRecord): Summary {
+export function sheetSummary(record: SheetRecord): Summary {
+  const { measurement, entries, results, checks = [], link, withoutLink } = record;
   const { title, points } = measurement;
   const measurand = inSentence(unstopped(measurandText(measurement)));
   const isOnly = points.length === 1;
@@ -64,6 +67,7 @@ export function sheetSummary({ measurement, entries, results, checks = [], link 
     line('assumes', strings.assumes),
     line('assumes', strings.rounding),
     line('made', strings.made),
+    ...(withoutLink === undefined ? [] : [line('made', withoutLink)]),
   ];
   return { lines, link };
 }
