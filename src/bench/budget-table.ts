@@ -2,6 +2,7 @@ import { detailedBudget, levelDbm, levelToPower, type Specification } from '#com
 import type { Cell, Row } from '../exchange/csv.ts';
 import type { Measurement } from '../sheet/measurement.ts';
 import { outOfRangeText } from '../text/out-of-range-text.ts';
+import { probabilityText } from '../text/probability-text.ts';
 import { verdictLabel } from '../text/words.ts';
 import { budgetLines } from './budget.ts';
 import { pointLabel } from './point-order.ts';
@@ -75,6 +76,14 @@ function partRows(label: string, { result, sheet }: NumberedPoint): readonly Row
   });
 }
 
+/** No model of a home measurement bears more than a tenth of a percent at either end: beyond it the cell says so in words. */
+function conformity(probability: number | undefined): Cell {
+  if (probability === undefined) return '';
+  return probability > 0.001 && probability < 0.999
+    ? percent(probability)
+    : probabilityText('unicode', Math.min(1, Math.max(0, probability)));
+}
+
 const RESULT_HEADS = [
   'point',
   'level',
@@ -115,6 +124,6 @@ function resultRow(label: string, { result, sheet }: NumberedPoint): Row {
     limit(lower),
     limit(upper),
     verdictLabel(verdict),
-    probabilityOfConformity === undefined ? '' : percent(probabilityOfConformity),
+    conformity(probabilityOfConformity),
   ];
 }

@@ -4,7 +4,7 @@ export const filesStrings = {
   saveHelp: 'Names and serial numbers are left out here too, if you said so above.',
   stale:
     'Tables and picture show the last entries that could all be used; the sheet’s file has everything as you typed it.',
-  sheet: 'The sheet',
+  sheet: 'The sheet, as JSON',
   readings: 'The readings, as CSV',
   budget: 'The budget, as CSV',
   svg: 'The figure, as SVG',

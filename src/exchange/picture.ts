@@ -47,12 +47,15 @@ const escaped = (text: string): string =>
     .replaceAll('>', '&gt;')
     .replaceAll('"', '&quot;');
 
+/** A number keeps its unit, or its next word, in its own row. */
+const held = (text: string): string => text.replace(/(\d) (?=[^\s\d])/g, '$1\u00a0');
+
 /** Words in rows that are no wider than there is room for. */
 function rowsOf(text: string, style: Omit<TextRow, 'text'>, width: number): readonly TextRow[] {
   const most = Math.floor(width / (LETTER * style.size));
   const rows: string[] = [];
   let current = '';
-  for (const word of cleanText(text)
+  for (const word of held(cleanText(text))
     .split(' ')
     .flatMap((long) => long.match(new RegExp(`.{1,${most}}`, 'gu')) ?? [])) {
     const longer = current === '' ? word : `${current} ${word}`;

@@ -96,6 +96,7 @@ describe('the budget as a table', () => {
     expect(num(result, 'upperWatts')).toBeCloseTo(0.601, 3);
     expect([num(result, 'lowerLimit'), num(result, 'upperLimit')]).toEqual([25.5, 28.5]);
     expect(result?.get(tableStrings.verdict)).toBe('inside');
+    expect(result?.get(tableStrings.conformity)).toBe('more than 99.9 %');
   });
 
   it('has contributions that add up as squares to the combined uncertainty (GUM 5.1.2), and k of it is U', () => {

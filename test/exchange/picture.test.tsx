@@ -82,6 +82,15 @@ describe('a picture that stands alone', () => {
     expect(Math.max(...rows.map((row) => row.length))).toBeLessThan(80);
   });
 
+  test('parts no number from its unit', () => {
+    const rows = [
+      ...standalonePicture(words('the power was 27.10 dBm; '.repeat(30)), drawing, light).svg.matchAll(
+        /<text[^>]*>([^<]*)</g,
+      ),
+    ];
+    for (const [, row = ''] of rows) expect(row).not.toMatch(/\d$/);
+  });
+
   test('has the drawing between the words above and those below it', () => {
     const { svg } = standalonePicture({ ...words('a'), below: ['foot'] }, drawing, light);
     expect(svg.indexOf(drawing.markup)).toBeGreaterThan(svg.indexOf('>a<'));
