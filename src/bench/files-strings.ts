@@ -17,7 +17,6 @@ export const filesStrings = {
   open: 'Open a saved sheet',
   openHelp:
     'A file that was saved here, ending in “.json”, of up to 5 MB. It takes the place of the sheet; undo brings that back.',
-  format: 'How these files are made up',
   opened: (title: string): string => `Opened: ${title}. Undo brings back what was there.`,
   untitled: 'a sheet without a title',
   several: (count: number): string => `There are ${count} sheets in the file. Which one?`,
