@@ -123,7 +123,7 @@ test('a reload keeps the sheet, and its address opens the same sheet elsewhere',
   const other = await context.newPage();
   await open(other, fragment);
   expect(await other.locator('.bench-result').innerText()).toBe(told);
-  await expect(other.getByLabel('Name').last()).toHaveValue('Second pad');
+  await expect(other.getByLabel('Name', { exact: true }).last()).toHaveValue('Second pad');
 });
 
 test('what cannot be used is told at its place, kept as typed over a reload, and the last result stays', async ({
