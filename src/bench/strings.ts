@@ -123,7 +123,7 @@ export const strings = {
   address: {
     told: 'The address could not be read in full.',
     tooLong:
-      'This sheet is too long for an address: a link would lose part of it. Copy the result as text to pass it on.',
+      'This sheet is too long for an address: a link would lose part of it. Save it as a file, further down, to pass it on.',
   },
   problems: (count: number): string =>
     count === 1 ? 'One entry cannot be used yet' : `${count} entries cannot be used yet`,
