@@ -39,6 +39,7 @@ describe('a sheet in a file', () => {
       fc.property(fc.array(usableEntries, { minLength: 1, maxLength: 3 }), (sheets) => {
         expect(sheetsOf(bytesOf(textOf(sheets)))).toEqual(sheets.map(renumbered));
       }),
+      { numRuns: 40 },
     );
   });
 
@@ -50,6 +51,7 @@ describe('a sheet in a file', () => {
         expect(once[0]?.method).toBe(entries.method);
         expect(once[0]?.links.map(({ off }) => off)).toEqual(entries.links.map(({ off }) => off));
       }),
+      { numRuns: 50 },
     );
   });
 
@@ -59,6 +61,7 @@ describe('a sheet in a file', () => {
         const { entries: opened } = decodeEntries(encodeEntries(entries) ?? '');
         expect(sheetsOf(bytesOf(textOf([entries])))).toEqual([opened]);
       }),
+      { numRuns: 40 },
     );
   });
 
