@@ -176,6 +176,8 @@ export const linkStrings = {
   termsIntro: 'Leave empty what the data sheet does not have.',
   termsMore: 'Temperature and age',
   more: 'Kind, source, rating and more',
+  instrument: 'From your instruments',
+  for: (label: string): string => `for ${label}`,
   of: (label: string): string => `of ${label}`,
   offMark: 'left out',
   offNote: 'Left out for a what-if: neither its loss nor what it may be wrong by counts.',

@@ -90,11 +90,16 @@ export const instrumentStrings = {
     voltsPeakToPeak: 'volts from peak to peak',
     dcVolts: 'volts DC',
   } satisfies Readonly<Record<TermReading, string>>,
+  loss: (amount: string): string => `loss ${amount}`,
+  gain: (amount: string): string => `gain ${amount}`,
+  corrected: (amount: string): string => `correction ${amount}`,
+  driftLine: (amount: string): string => `drift ${amount} in a year`,
   sources: {
+    dataSheet: 'data sheet',
     certificate: 'certificate of a laboratory',
     measured: 'measured by yourself',
     borrowed: 'compared with a lent reference',
-  } satisfies Readonly<Record<CalibratedFrom, string>>,
+  } satisfies Readonly<Record<CalibratedFrom | 'dataSheet', string>>,
   by: {
     nothing: 'one for all',
     frequency: 'by frequency',
