@@ -78,6 +78,12 @@ export const instrumentStrings = {
     dataSheet: 'Limits of its data sheet',
     calibration: 'A calibration: correction, U and drift since',
   } satisfies Readonly<Record<Basis, string>>,
+  dayOf: { dataSheet: 'Last checked on', calibration: 'Calibrated on' } satisfies Readonly<
+    Record<Basis, string>
+  >,
+  states: (line: string): string => `It states: ${line}.`,
+  missing: (fields: readonly string[]): string =>
+    `Before a sheet can use it, something is to be done: ${fields.join(', ')}.`,
   basisNote:
     'One of the two, never both: a calibration says what this very piece does, a data sheet what every piece of its kind is allowed to do.',
   forms: {
