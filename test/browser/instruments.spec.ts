@@ -20,7 +20,7 @@ test('an instrument is added, stated by its certificate, kept, doubled, deleted 
   await expect(page.getByText('Nothing is kept yet.')).toBeVisible();
   await page.getByLabel('Kind of what you add').selectOption('pad');
   await button(page, 'Add').click();
-  await expect(page.getByLabel('Name')).toBeFocused();
+  await expect(page.getByLabel('Name', { exact: true })).toBeFocused();
   await page.keyboard.type('Pad B');
   await page.getByLabel('Nominal loss in dB').fill('10 dB');
   await page.getByLabel('Limits ±').fill('0,5');
@@ -50,7 +50,7 @@ test('an instrument is added, stated by its certificate, kept, doubled, deleted 
     entry(page, 'Pad B').getByText(/corrections at 2 frequencies, at most U 0\.1\sdB/),
   ).toBeVisible();
   await button(page, 'Duplicate: Pad B').click();
-  await expect(page.getByLabel('Name')).toHaveValue('Pad B, again');
+  await expect(page.getByLabel('Name', { exact: true })).toHaveValue('Pad B, again');
   await expect(page.getByLabel('Calibrated on')).toHaveValue('');
   await button(page, 'Delete: Pad B').click();
   await expect(shelf(page)).toHaveCount(1);
@@ -67,17 +67,17 @@ test('an instrument is added, stated by its certificate, kept, doubled, deleted 
 test('two tabs that edit one instrument do not overwrite each other', async ({ page, context }) => {
   await open(page, '/bench/instruments/');
   await button(page, 'Add').click();
-  await page.getByLabel('Name').fill('Meter');
+  await page.getByLabel('Name', { exact: true }).fill('Meter');
   await kept(page);
   const other = await context.newPage();
   await open(other, '/bench/instruments/');
   await button(other, 'Edit: Meter').click();
-  await other.getByLabel('Notes').fill('from the other tab');
+  await other.getByLabel('Notes', { exact: true }).fill('from the other tab');
   await kept(other);
-  await expect(page.getByLabel('Notes')).toHaveValue('from the other tab');
-  await page.getByLabel('Notes').fill('from the first');
+  await expect(page.getByLabel('Notes', { exact: true })).toHaveValue('from the other tab');
+  await page.getByLabel('Notes', { exact: true }).fill('from the first');
   await kept(page);
-  await expect(other.getByLabel('Notes')).toHaveValue('from the first');
+  await expect(other.getByLabel('Notes', { exact: true })).toHaveValue('from the first');
 });
 
 test('a sheet takes an instrument from the shelf, complete in itself, and warns when it is too old', async ({

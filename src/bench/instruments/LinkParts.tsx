@@ -3,7 +3,7 @@ import { type Day, dayIn, dayOf } from '../../instruments/day.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { controlId, linkPath } from '../keys.ts';
 import type { LinkInstrumentProps } from '../views/LinkInstrument.tsx';
-import { ageWords } from './age-words.ts';
+import { ageWords, linkAgeWords } from './age-words.ts';
 import { choiceStrings as strings } from './choice-strings.ts';
 import { fullName, statementLine } from './instrument-words.ts';
 import { type Known, taken, whyNot } from './take.ts';
@@ -14,7 +14,7 @@ const dayOfUse = (day: string): Day => dayIn(day) ?? dayOf(new Date());
 
 /** How old the calibration is that a link was taken from; a warning where it is too old for the day of the measurement. */
 export function LinkAge({ link, day }: LinkInstrumentProps) {
-  const words = ageWords(link, dayOfUse(day));
+  const words = linkAgeWords(link, dayOfUse(day));
   if (words === undefined) return null;
   return <p class={words.warns ? 'link-age problem' : 'link-age field-note'}>{words.text}</p>;
 }

@@ -15,6 +15,9 @@ export const ageStrings = {
     on: string;
   }): string =>
     `Calibrated on ${calibrated}: on ${on} that is older than the ${months === 1 ? 'month' : `${months} months`} you set, which ended on ${due}. Have it calibrated again, or state how far it may have drifted.`,
+  years: (years: string): string => `Reckoned for ${years} years since the calibration.`,
+  staleYears: ({ now, on }: { now: string; on: string }): string =>
+    `Drift is not reckoned for ${on}, ${now} years after the calibration: take the instrument once more.`,
   later: ({ calibrated, on }: { calibrated: string; on: string }): string =>
     `Calibrated on ${calibrated}, which comes after ${on}, the day of use: one of the two days is wrong, or the clock of this device.`,
 } as const;

@@ -1,4 +1,5 @@
-import { type Day, readDay, yearsBetween } from '../../instruments/day.ts';
+import { yearsSince } from '../../instruments/age.ts';
+import { type Day, readDay } from '../../instruments/day.ts';
 import type { InstrumentEntries } from '../../instruments/instrument.ts';
 import type { LinkEntries, SheetEntries } from '../../sheet/entries.ts';
 import type { MethodKind } from '../../sheet/method.ts';
@@ -87,15 +88,9 @@ const reference = ({ id, value }: Known) => ({
   interval: value.interval.trim(),
 });
 
-/** Years from the day of a calibration to the day of use, as typed to the hundredth; none where that comes first. */
-function yearsOf({ calibrated }: InstrumentEntries, on: Day): number | undefined {
-  const day = readDay(calibrated);
-  return day === undefined ? undefined : Math.max(0, Math.round(100 * yearsBetween(day, on)) / 100);
-}
-
 function stated(known: Known, { lossDb, correctionDb }: Instrument, link: LinkEntries, on: Day): LinkEntries {
   const { value } = known;
-  const years = yearsOf(value, on);
+  const years = yearsSince(value.calibrated, on);
   return {
     ...asLink(value, link),
     ...(correctionDb !== 0 && { loss: typed(tidy(lossDb + correctionDb)) }),
@@ -111,13 +106,15 @@ function driftLink(
   own: LinkEntries,
   on: Day,
 ): LinkEntries | undefined {
-  const years = yearsOf(known.value, on);
+  const years = yearsSince(known.value.calibrated, on);
   if (driftPerYear === undefined || driftPerYear === 0 || years === undefined) return undefined;
   return {
     ...asLink({ ...known.value, basis: 'dataSheet', form: 'rectangular' }, { id: '', unit: own.unit }),
     label: strings.driftOf(own.label),
     loss: '0',
     amount: typed(Math.round(1e4 * driftPerYear * years) / 1e4),
+    // limits do not read it: it says for how long they were reckoned
+    years: typed(years),
     rated: '',
     off: own.off,
     ...reference(known),
