@@ -1,158 +1,30 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
-import { blankInstrument } from '../../instruments/blank.ts';
-import { clubInstruments } from '../../instruments/club.ts';
-import { type Day, dayOf } from '../../instruments/day.ts';
-import { INSTRUMENT_KINDS, type InstrumentKind } from '../../instruments/instrument.ts';
-import { newId } from '../../store/kept.ts';
-import { SelectField } from '../../widgets/parts/SelectField.tsx';
-import { controlId } from '../keys.ts';
-import { choiceStrings } from './choice-strings.ts';
-import { nameOf } from './instrument-words.ts';
-import { fieldPath } from './read-instrument.ts';
-import { type EntryActs, editButtonId, ShelfEntry } from './ShelfEntry.tsx';
-import { MOST_INSTRUMENTS, type Shelf } from './shelf.ts';
+import { partStrings } from '../part-strings.ts';
+import { useFetched } from '../views/use-fetched.ts';
 import { shelfStrings as strings } from './shelf-strings.ts';
-import { instrumentStrings } from './strings.ts';
-import { type ShelfTools, useShelf } from './use-shelf.ts';
 
-const LABEL = controlId(fieldPath('label'));
-const UNDO = controlId('instrument-undo');
+const load = () => import('./ShelfView.tsx');
 
-/** The reader's instruments: a list, the form of one, and ways to add, double and delete. */
+/**
+ * The shelf of the reader's instruments. What is kept is known in the browser alone, so that the server has nothing to draw: the shelf
+ * is fetched once the page is awake.
+ */
 export default function ShelfPage() {
-  const tools = useShelf();
-  const { shelf, send } = tools;
-  const today = useToday();
-  const focus = useFocusNext();
-  const acts = actsOf(tools, focus);
-  const { items } = shelf;
+  const { module: Parts, failed, again } = useFetched(load, true);
   return (
     <section class="needs-script shelf" aria-labelledby="shelf">
       <h2 id="shelf">{strings.list}</h2>
-      <ShelfStatus {...tools} />
-      {items === undefined && <p>{strings.waiting}</p>}
-      {items?.length === 0 && <p>{strings.empty}</p>}
-      <ul class="instruments">
-        {items?.map((item) => (
-          <ShelfEntry
-            key={item.id}
-            item={item}
-            open={item.id === shelf.open}
-            today={today}
-            told={shelf.problem !== undefined}
-            {...acts}
-          />
-        ))}
-      </ul>
-      {shelf.removed !== undefined && (
-        <p class="shelf-removed">
-          {strings.removed(nameOf(shelf.removed.item.value))}{' '}
-          <button
-            type="button"
-            id={UNDO}
-            onClick={() => {
-              focus(editButtonId(shelf.removed?.item.id ?? ''));
-              send({ type: 'restore' });
-            }}
-          >
-            {strings.restore}
-          </button>
+      {Parts ? (
+        <Parts.ShelfView />
+      ) : (
+        <p class="late" role="status">
+          {failed ? `${partStrings.failed} ` : strings.waiting}
+          {failed && (
+            <button type="button" onClick={again}>
+              {partStrings.again}
+            </button>
+          )}
         </p>
       )}
-      {items !== undefined && <AddPart {...tools} focus={focus} />}
     </section>
-  );
-}
-
-const actsOf = ({ send, reread }: ShelfTools, focus: (id: string) => void): EntryActs => ({
-  onEdit: (id, change) => send({ type: 'edit', id, change }),
-  onOpen: (id) => send({ type: 'open', id }),
-  onDuplicate: ({ id, value }) => {
-    focus(LABEL);
-    send({ type: 'duplicate', id, copy: newId(), label: strings.copyOf(nameOf(value)) });
-  },
-  onRemove: (id) => {
-    focus(UNDO);
-    send({ type: 'remove', id });
-  },
-  onTakeKept: reread,
-});
-
-/** Today by the clock of the device, once the page is awake. */
-function useToday(): Day | undefined {
-  const [today, setToday] = useState<Day | undefined>(undefined);
-  useEffect(() => setToday(dayOf(new Date())), []);
-  return today;
-}
-
-/** Sets where the focus goes once what was done is drawn. */
-function useFocusNext(): (id: string) => void {
-  const next = useRef<string | undefined>(undefined);
-  useEffect(() => {
-    if (next.current === undefined) return;
-    document.getElementById(next.current)?.focus();
-    next.current = undefined;
-  });
-  return (id) => {
-    next.current = id;
-  };
-}
-
-/** Whether what stands on the page is kept. */
-function ShelfStatus({ shelf, waiting }: ShelfTools) {
-  const words = statusOf(shelf, waiting);
-  return (
-    <>
-      {shelf.problem !== undefined && (
-        <p class="problem">{strings.nothingKept(choiceStrings.problems[shelf.problem])}</p>
-      )}
-      {shelf.unreadable > 0 && <p class="problem">{strings.unreadable(shelf.unreadable)}</p>}
-      <p role="status" class="small">
-        {words}
-      </p>
-    </>
-  );
-}
-
-function statusOf({ items, problem }: Shelf, waiting: boolean): string {
-  if (items === undefined || problem !== undefined || items.length === 0) return '';
-  if (waiting) return strings.being;
-  return items.some((item) => item.problem !== undefined) ? strings.notKept : strings.kept;
-}
-
-/** Adds one of a kind, or the invented set. */
-function AddPart({ shelf, send, focus }: ShelfTools & { focus: (id: string) => void }) {
-  const [kind, setKind] = useState<InstrumentKind>('meter');
-  const full = (shelf.items ?? []).length >= MOST_INSTRUMENTS;
-  return (
-    <div class="add-link">
-      <SelectField
-        id={controlId('instrument-new')}
-        label={strings.addKind}
-        value={kind}
-        options={INSTRUMENT_KINDS}
-        words={instrumentStrings.kinds}
-        onChoice={setKind}
-      />
-      <button
-        type="button"
-        disabled={full}
-        onClick={() => {
-          focus(LABEL);
-          send({ type: 'add', items: [{ id: newId(), value: blankInstrument(kind) }] });
-        }}
-      >
-        {strings.add}
-      </button>
-      <button
-        type="button"
-        disabled={full}
-        onClick={() =>
-          send({ type: 'add', items: clubInstruments().map((value) => ({ id: newId(), value })) })
-        }
-      >
-        {strings.addClub}
-      </button>
-    </div>
   );
 }
