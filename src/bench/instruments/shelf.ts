@@ -1,5 +1,6 @@
 import type { InstrumentEntries } from '../../instruments/instrument.ts';
 import type { Kept, StoreProblem } from '../../store/kept.ts';
+import { byName } from './by-name.ts';
 
 /** One instrument on the page. */
 export interface ShelfItem {
@@ -93,7 +94,7 @@ function found(shelf: Shelf, { items, unreadable, waiting }: Extract<ShelfAction
   const kept = items
     .filter(({ id }) => !waiting.includes(id))
     .map(({ id, value }): ShelfItem => ({ id, value }))
-    .toSorted((a, b) => a.value.label.localeCompare(b.value.label, 'en', { numeric: true }));
+    .toSorted((a, b) => byName(a.value.label, b.value.label));
   const all = [...kept, ...mine].toSorted((a, b) => place(a.id) - place(b.id));
   const open = all.some(({ id }) => id === shelf.open) ? shelf.open : undefined;
   return { ...shelf, items: all, unreadable, problem: undefined, open };
