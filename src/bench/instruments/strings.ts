@@ -41,7 +41,7 @@ export const instrumentStrings = {
   } satisfies Readonly<Record<keyof InstrumentEntries, string>>,
   help: {
     label: 'Your own: sheets call it by that.',
-    serial: 'Tells two of a kind apart; it can be left out of what you give away.',
+    serial: 'Tells two of a kind apart; no sheet takes it along.',
     loss: 'What stands on it; a gain is a negative loss.',
     resistance: 'At DC, with the leads taken off.',
     rated: 'In W or mW, for as long as you like; empty if nothing is stated.',

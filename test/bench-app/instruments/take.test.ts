@@ -66,6 +66,11 @@ describe('a link that takes an instrument', () => {
     });
   });
 
+  it('takes neither the number of the piece nor the notes along', () => {
+    const value = { ...padA, serial: 'X-4711', notes: 'found in the attic', from: 'a friend' };
+    expect(JSON.stringify(take(sheet(), value))).not.toMatch(/4711|attic|friend/);
+  });
+
   it('is followed by its drift since then, as limits with a link of their own', () => {
     const entries = take(sheet(), { ...padA, drift: '0.03' });
     expect(labels(entries)).toEqual(['Meter', 'Pad A', 'Pad A: drift since its calibration']);
