@@ -176,6 +176,13 @@ const make = {
     plusMinus: true,
     example: { value: 0.2, decimals: 1 },
   }),
+  /** A linear coefficient of expansion. */
+  growth: (): Kind => ({
+    name: 'a growth per kelvin',
+    base: 'ppm',
+    units: { ppm: times(1) },
+    example: { value: 11.5, decimals: 1 },
+  }),
   millimetres: (): Kind => ({
     name: 'a length',
     base: 'mm',
