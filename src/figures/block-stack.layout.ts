@@ -1,5 +1,4 @@
-import type { Interval } from '#compute';
-import { levelTicks, spaced, tickDecimals } from './axis-ticks.ts';
+import { levelTicks, tickDecimals } from './axis-ticks.ts';
 import { type BlockFrame, type BlockMeasures, blockMeasures } from './block-stack.frame.ts';
 import type { Bar, BlockClaim, BlockLane, ClaimDrawing, LaneDrawing } from './block-stack.types.ts';
 import { coordinate, type LinearScale, linearScale } from './linear-scale.ts';
@@ -63,14 +62,23 @@ export function blockStackLayout({ frame, span, lanes, claim }: BlockStackProps)
     magnification: ((zone[1] - zone[0]) / (2 * span) / perMm) * UM_PER_MM,
     zeroX: coordinate(scale(0)),
     axisY,
-    ticks: spaced(
-      values.map((value) => ({ x: coordinate(scale(value)), value })),
-      measures.tickRoom,
-    ),
+    ticks: ticksOf(values, scale, measures.tickRoom),
     decimals: tickDecimals(values),
     lanes: lanes.map((lane, index) => laneOf(lane, { y: head + index * pitch, perMm, measures, within })),
     claim: claimOf(claim, { y: head + 2 * pitch, measures, within, span }),
   };
+}
+
+/** Ticks with as many of them named as there is room for, nothing among them. */
+function ticksOf(values: readonly number[], scale: LinearScale, room: number): BlockDrawing['ticks'] {
+  const middle = values.indexOf(0);
+  const spacing = scale(values[middle] ?? 0) - scale(values[middle - 1] ?? 0);
+  const every = Math.max(1, Math.ceil(room / spacing));
+  return values.map((value, index) => ({
+    x: coordinate(scale(value)),
+    value,
+    named: (index - middle) % every === 0,
+  }));
 }
 
 interface Ground {
@@ -146,7 +154,3 @@ function curveOf(
     area: `M${coordinate(within(first.x))} ${ground}L${line}L${coordinate(within(last.x))} ${ground}Z`,
   };
 }
-
-/** The ends of an interval that reach farthest from nothing. */
-export const farthestOf = ({ lower, upper }: Interval): number =>
-  Math.max(...[lower, upper].filter(Number.isFinite).map(Math.abs), 0);

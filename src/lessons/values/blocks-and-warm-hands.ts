@@ -1,4 +1,4 @@
-import { expansionUm, remainingDifferenceK } from '#compute';
+import { expansionUm, type Interval, remainingDifferenceK } from '#compute';
 import { wholeClaimOf } from '../../sheet/evaluated-blocks.ts';
 import {
   CERTIFICATE_UM,
@@ -11,7 +11,7 @@ import {
   NOMINAL_MM,
   STEEL_PPM,
 } from '../../sheet/gauge-blocks.ts';
-import { deviationsText, plusMinusText } from '../../text/deviation-text.ts';
+import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { changeText, quantityText } from '../../text/quantity-text.ts';
 
@@ -33,7 +33,6 @@ export function blocksValues(): Readonly<Record<string, () => string>> {
   return {
     shown: () => change(differenceUm(club)),
     expected: () => claim(club),
-    expectedMiddle: () => change(differenceUm(calm)),
     certificate: () => band(CERTIFICATE_UM),
     stackDeviation: () => change(endsOf(calm).stack.end),
     blockSum: () => change(endsOf(calm).stack.end - 2 * FILM_UM),
@@ -49,9 +48,9 @@ export function blocksValues(): Readonly<Record<string, () => string>> {
     bothGrown: () => length(grown(3)),
     bothShown: () => change(differenceUm(both)),
     aluminium: () => change(differenceUm({ ...both, singlePpm: ALUMINIUM_PPM })),
-    gradeRoots: () => band(expandedOf(grade)),
-    gradeWorst: () => ends(claimOf(grade).worstCase.interval),
-    gradeWhole: () => ends(wholeClaimOf(grade).interval),
+    gradeRoots: () => half(claimOf(grade).propagation.interval),
+    gradeWorst: () => half(claimOf(grade).worstCase.interval),
+    gradeWhole: () => half(wholeClaimOf(grade).interval),
     ownThree: () => band(expandedOf(calm)),
     ownFour: () => band(expandedOf(four)),
     sharedFour: () => band(expandedOf({ ...four, known: 'shared' })),
@@ -81,9 +80,9 @@ const expandedOf = (of: Comparison): number => claimOf(of).propagation.expanded;
 const band = (halfWidth: number): string =>
   plusMinusText('shown', { halfWidth, decimals: decimalsFor(halfWidth), unit: 'um' });
 
-/** Ends of an interval, each with its sign. */
-const ends = ({ lower, upper }: { readonly lower: number; readonly upper: number }): string =>
-  deviationsText('shown', { lower, upper, decimals: 2, unit: 'um' });
+/** Half of an interval, to hundredths, so that three ways to add up can be told apart. */
+const half = ({ lower, upper }: Interval): string =>
+  plusMinusText('shown', { halfWidth: (upper - lower) / 2, decimals: 2, unit: 'um' });
 
 function claim(of: Comparison): string {
   const { estimate, propagation } = claimOf(of);

@@ -2,7 +2,6 @@ import { useMemo } from 'preact/hooks';
 import { defaultState } from '../../address/field-spec.ts';
 import type { WholeClaim } from '../../sheet/evaluated-blocks.ts';
 import { FieldsWidget } from '../parts/FieldsWidget.tsx';
-import { Folded } from '../parts/Folded.tsx';
 import { Settings } from '../parts/Settings.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { GaugeBlocksFigure } from './GaugeBlocksFigure.tsx';
@@ -42,7 +41,8 @@ export default function GaugeBlocks({ prepared, instance }: GaugeBlocksProps) {
       answers={answersOf(values, whole?.interval)}
       show={['stackC', 'singleC', 'counted', 'known', 'count']}
       below={
-        <Folded summary={strings.more} class="answer">
+        <details class="answer">
+          <summary>{strings.more}</summary>
           <Settings
             fields={fields}
             show={[...STACK_FIELDS.slice(0, values.count), 'single', 'off', 'stackPpm', 'singlePpm']}
@@ -50,7 +50,7 @@ export default function GaugeBlocks({ prepared, instance }: GaugeBlocksProps) {
             words={{ ...strings.settings, caption: strings.more }}
             onValue={(name, value) => send({ type: 'set', name, value })}
           />
-        </Folded>
+        </details>
       }
       words={strings}
       note={strings.note}

@@ -1,5 +1,5 @@
 import type { BlockStackProps } from '../../figures/block-stack.layout.ts';
-import { blockSpanFor, farthestOf } from '../../figures/block-stack.layout.ts';
+import { blockSpanFor } from '../../figures/block-stack.layout.ts';
 import type { BlockLane } from '../../figures/block-stack.types.ts';
 import type { WholeClaim } from '../../sheet/evaluated-blocks.ts';
 import {
@@ -18,11 +18,8 @@ import { claimLabels, laneLabels } from './words.ts';
 function reachOf(of: Comparison): number {
   const { stack, single } = endsOf(of);
   const { worstCase, propagation } = claimOf(of);
-  return Math.max(
-    ...[stack.end, stack.cold, single.end, single.cold, differenceUm(of)].map(Math.abs),
-    farthestOf(worstCase.interval),
-    farthestOf(propagation.interval),
-  );
+  const places = [stack, single, worstCase.interval, propagation.interval].flatMap(Object.values<number>);
+  return Math.max(...places.map(Math.abs), Math.abs(differenceUm(of)));
 }
 
 /** A change closer than this, in micrometres, would only blur the end. */

@@ -2,14 +2,14 @@ import type { Counted, Known } from '../../sheet/gauge-blocks.ts';
 import type { SettingsWords } from '../parts/SettingRow.tsx';
 
 const known: Readonly<Record<Known, string>> = {
-  nominal: 'Nothing: each is as long as its name',
-  grade: 'Limits of their grade, no certificate',
-  own: 'A certificate each, from different sources',
-  shared: 'One certificate for the whole set',
+  nominal: 'Their names alone',
+  grade: 'The limits of their grade',
+  own: 'A certificate each',
+  shared: 'One certificate for the set',
 };
 const counted: Readonly<Record<Counted, string>> = {
-  nothing: 'Is left out: all is believed to be at 20 °C',
-  each: 'Is counted: a thermometer lies on each side',
+  nothing: 'Is left out of the sum',
+  each: 'Is counted, on each side',
 };
 
 const sum = (last: string, before: readonly number[]): string => [...before, last].join(' + ');
@@ -31,7 +31,7 @@ export const strings = {
     detail: ({ celsius, warmth }: { celsius: string; warmth: string }): string =>
       `at ${celsius}, of it warmth ${warmth}`,
   },
-  difference: 'Stack less single block',
+  difference: 'Stack less single block (dot)',
   claimed: (claim: string): string => `strip: claimed ${claim}`,
   there: 'what the comparator shows, stack less single block: the dot',
   covered: 'The claim holds',
@@ -41,7 +41,7 @@ export const strings = {
   roots: 'claimed, root of the sum of squares (U, k = 2): the strip',
   worst: {
     none: 'No worst case',
-    noneWords: 'a certificate states an uncertainty and no limit: open end marks guarantee nothing',
+    noneWords: 'a certificate states an uncertainty and no limit; open end marks guarantee nothing',
     words: 'claimed, worst case, all limits at their worst at once: the end marks',
   },
   between: (lower: string, upper: string): string => `${lower} to ${upper}`,
@@ -51,7 +51,7 @@ export const strings = {
       `claimed, whole distribution, ${share} of it in the middle: the thin curve`,
   },
   summary: ({ there, claim, cover }: { there: string; claim: string; cover: string }): string =>
-    `The stack is longer by ${there}. Claimed: ${claim}. ${cover}.`,
+    `Stack less single block: ${there}. Claimed: ${claim}. ${cover}.`,
   settings: {
     caption: 'Warmth, and what is counted',
     columns: ['What', 'Set to'],

@@ -20,9 +20,9 @@ const UM_DECIMALS = 2;
 const um = (style: Style, value: number, decimals = UM_DECIMALS): string =>
   changeText(style, { value, decimals, unit: 'um' });
 
-/** Decimals of a claim: those of its uncertainty, at most three. */
+/** Decimals of a claim: hundredths as everything here, thousandths where two digits of its uncertainty ask for them. */
 const decimalsOf = (expanded: number): number =>
-  expanded > 0 ? Math.max(0, Math.min(3, decimalsFor(expanded))) : UM_DECIMALS;
+  expanded > 0 ? Math.max(UM_DECIMALS, Math.min(3, decimalsFor(expanded))) : UM_DECIMALS;
 
 function claimText(style: Style, state: BlocksState): string {
   const { estimate, propagation } = claimOf(comparisonOf(state));
