@@ -37,7 +37,7 @@ export function whatHappened(): Question {
     id: 'blocks-what-happened',
     stem: `A member wrings three gauge blocks together by hand and at once compares them with one block of ${mm(NOMINAL_MM)}, which has lain on the plate all day. By the certificates the stack is longer by ${length(calm)}. The comparator shows ${um(differenceUm(club))}. What is most of it?`,
     answer: 'c',
-    worked: `Warm hands. ${mm(NOMINAL_MM)} of steel grow by ${length(growth(STEEL_PPM, 1))} in each kelvin, and hands warm a small block by some kelvin in no time. Here it was ${kelvin(warmer)}: ${length(growth(STEEL_PPM, warmer))}. Nothing else on the plate is of that size.`,
+    worked: `Warm hands. ${mm(NOMINAL_MM)} of steel grow by ${length(growth(STEEL_PPM, 1))} in each kelvin, and hands warm a small block by some kelvin in a short time. Here it was ${kelvin(warmer)}: ${length(growth(STEEL_PPM, warmer))}. Nothing else on the plate is of that size.`,
     options: [
       {
         id: 'a',
@@ -97,27 +97,27 @@ export function roomWarm(): Question {
   };
 }
 
-/** Certificates that hang on one standard add in full. */
-export function oneStandard(): Question {
+/** Certificates that hang on one instrument add in full. */
+export function oneInstrument(): Question {
   const count = 4;
   const alone: Comparison = { ...clubBlocks(), known: 'own' };
   const two = claimOf({ ...alone, deviationsUm: [0] }).propagation.expanded;
   return {
-    id: 'blocks-one-standard',
-    stem: `Four blocks of a set were all compared with one standard, and its error is nearly all of what their certificates state: ${even(CERTIFICATE_UM)} each (k = 2). What is the expanded uncertainty of the four wrung together, films aside?`,
+    id: 'blocks-one-instrument',
+    stem: `Four blocks of a set were measured one after the other with one instrument, and what its zero may be off by is nearly all of what their certificates state: ${even(CERTIFICATE_UM)} each (k = 2). What is the expanded uncertainty of the four wrung together, films aside?`,
     answer: 'd',
-    worked: `If the standard was too long, all four came out wrong by the same, in the same direction. Such parts add as they are: ${count} times ${length(CERTIFICATE_UM)}, ${even(count * CERTIFICATE_UM)}. The root of the sum of squares is for parts that know nothing of each other.`,
+    worked: `If the zero was off, all four came out wrong by the same, in the same direction. Such parts add as they are: ${count} times ${length(CERTIFICATE_UM)}, ${even(count * CERTIFICATE_UM)}. The root of the sum of squares is for parts that know nothing of each other.`,
     options: [
       {
         id: 'a',
         text: even(CERTIFICATE_UM),
-        reply: 'That is one block. The error of the standard is in each of the four.',
+        reply: 'That is one block. The zero is in each of the four.',
       },
       {
         id: 'b',
         text: even(CERTIFICATE_UM * Math.sqrt(count)),
         reply:
-          'That is for four certificates that have nothing in common. These have the standard in common.',
+          'That is for four certificates that have nothing in common. These have the instrument in common.',
       },
       {
         id: 'c',
@@ -138,12 +138,13 @@ export function howLong(): Question {
   const [warmK, timeConstantMinutes, wishUm] = [3, 10, 0.1];
   const left = (after: number): number =>
     growth(STEEL_PPM, remainingDifferenceK({ differenceK: warmK, minutes: after, timeConstantMinutes }));
-  const needed = Math.ceil(timeConstantMinutes * Math.log(left(0) / wishUm));
+  const exact = timeConstantMinutes * Math.log(left(0) / wishUm);
+  const needed = Math.ceil(exact);
   return {
     id: 'blocks-how-long',
-    stem: `A stack of ${mm(NOMINAL_MM)} of steel is ${kelvin(warmK)} warmer than the plate. A trial has shown that a third or so (1/e) of the difference is left after each ${minutes(timeConstantMinutes)}. How long must it lie until less than ${length(wishUm)} of warmth is left?`,
+    stem: `A stack of ${mm(NOMINAL_MM)} of steel is ${kelvin(warmK)} warmer than the plate. A trial has shown that 1/e of the difference, a good third, is left after each ${minutes(timeConstantMinutes)}. How long must it lie until less than ${length(wishUm)} of warmth is left?`,
     answer: 'b',
-    worked: `At first it is ${length(left(0))} too long. Every ${minutes(timeConstantMinutes)} divide that by 2.718: the time is ${timeConstantMinutes} times the natural logarithm of ${length(left(0))}/${length(wishUm)}, ${minutes(needed)}. Then ${quantityText('shown', { value: left(needed), decimals: 3, unit: 'um' })} are left.`,
+    worked: `At first it is ${length(left(0))} too long. Every ${minutes(timeConstantMinutes)} divide that by 2.718: the time is ${timeConstantMinutes} times the natural logarithm of ${length(left(0))}/${length(wishUm)}, ${quantityText('shown', { value: exact, decimals: 1, unit: 'none' })}: ${minutes(needed)}. Then ${quantityText('shown', { value: left(needed), decimals: 3, unit: 'um' })} are left.`,
     options: [
       {
         id: 'a',

@@ -147,7 +147,7 @@ function statedOf(nominalMm: number, known: Known): Statement {
 }
 
 /** The cause that the certificates of one set share. */
-const SET = 'the standard of the set';
+const SET = 'the instrument of the set';
 
 function claimedBlocks(deviationsUm: readonly number[], known: Known): readonly GaugeBlock[] {
   const isCertified = known === 'own' || known === 'shared';

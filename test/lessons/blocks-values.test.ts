@@ -39,6 +39,7 @@ describe('the numbers of the lesson on gauge blocks, each by hand', () => {
   it('are a warm room, alike and not alike', () => {
     expect(blocks('bothGrown')).toBe(um(3.45));
     expect(blocks('bothShown')).toBe(`+${um(0.07)}`);
+    expect(blocks('onePpm')).toBe(um(0.1 * 3));
     expect(blocks('aluminium')).toBe(`\u2212${um(6.93 - 3.45 - 0.07)}`);
   });
 

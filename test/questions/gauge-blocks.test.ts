@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { howLong, oneStandard, roomWarm, whatHappened } from '../../src/questions/gauge-blocks.ts';
+import { howLong, oneInstrument, roomWarm, whatHappened } from '../../src/questions/gauge-blocks.ts';
 import type { Question } from '../../src/questions/question.ts';
 
 const nb = '\u00a0';
@@ -35,10 +35,10 @@ describe('aluminium against steel, both three kelvin warm', () => {
   });
 });
 
-describe('one standard behind four blocks', () => {
+describe('one instrument behind four blocks', () => {
   it('adds in full; the wrong options divide by roots or forget', () => {
-    expect(right(oneStandard())).toBe(`±0.40${nb}µm`);
-    expect(texts(oneStandard())).toEqual([
+    expect(right(oneInstrument())).toBe(`±0.40${nb}µm`);
+    expect(texts(oneInstrument())).toEqual([
       `±0.10${nb}µm`,
       `±0.20${nb}µm`,
       `±${(0.1 * Math.SQRT2).toFixed(2)}${nb}µm`,
@@ -65,7 +65,7 @@ describe('how long warm blocks lie', () => {
 });
 
 it('every question has one right answer among four different ones', () => {
-  for (const question of [whatHappened(), roomWarm(), oneStandard(), howLong()]) {
+  for (const question of [whatHappened(), roomWarm(), oneInstrument(), howLong()]) {
     expect(new Set(texts(question)).size).toBe(4);
     expect(question.options.filter(({ id }) => id === question.answer)).toHaveLength(1);
   }

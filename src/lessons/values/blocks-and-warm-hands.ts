@@ -47,6 +47,7 @@ export function blocksValues(): Readonly<Record<string, () => string>> {
     counted: () => claim({ ...club, counted: 'each' }),
     bothGrown: () => length(grown(3)),
     bothShown: () => change(differenceUm(both)),
+    onePpm: () => length(expansionUm({ lengthMm: NOMINAL_MM, expansionPerK: 1e-6, temperatureC: 23 })),
     aluminium: () => change(differenceUm({ ...both, singlePpm: ALUMINIUM_PPM })),
     gradeRoots: () => half(claimOf(grade).propagation.interval),
     gradeWorst: () => half(claimOf(grade).worstCase.interval),

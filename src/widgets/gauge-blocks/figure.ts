@@ -18,7 +18,9 @@ import { claimLabels, laneLabels } from './words.ts';
 function reachOf(of: Comparison): number {
   const { stack, single } = endsOf(of);
   const { worstCase, propagation } = claimOf(of);
-  const places = [stack, single, worstCase.interval, propagation.interval].flatMap(Object.values<number>);
+  const places = [stack, single, worstCase.interval, propagation.interval].flatMap((ends) =>
+    Object.values<number>(ends),
+  );
   return Math.max(...places.map(Math.abs), Math.abs(differenceUm(of)));
 }
 

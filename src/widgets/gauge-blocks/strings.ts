@@ -18,7 +18,7 @@ const sum = (last: string, before: readonly number[]): string => [...before, las
 export const strings = {
   name: 'A stack of gauge blocks against one block, their ends hugely magnified',
   description: (summary: string): string =>
-    `Above the stack, below it the single block, both to scale at the left and hugely magnified at their ends; hatched is what warmth adds. At the foot their difference. ${summary}`,
+    `Both to scale at the left, their ends hugely magnified at the right; hatched is what warmth adds. At the foot their difference. ${summary}`,
   figure: {
     scaled: 'to scale',
     /** Three digits would be more than anybody reads off a drawing. */
@@ -29,7 +29,7 @@ export const strings = {
     stack: (last: string, before: readonly number[]): string => `Stack, ${sum(last, before)}`,
     single: (last: string): string => `Single block, ${last}`,
     detail: ({ celsius, warmth }: { celsius: string; warmth: string }): string =>
-      `at ${celsius}, of it warmth ${warmth}`,
+      `at ${celsius}: warmth ${warmth}`,
   },
   difference: 'Stack less single block (dot)',
   claimed: (claim: string): string => `strip: claimed ${claim}`,
