@@ -18,10 +18,9 @@ import { claimLabels, laneLabels } from './words.ts';
 function reachOf(of: Comparison): number {
   const { stack, single } = endsOf(of);
   const { worstCase, propagation } = claimOf(of);
-  const places = [stack, single, worstCase.interval, propagation.interval].flatMap((ends) =>
-    Object.values<number>(ends),
-  );
-  return Math.max(...places.map(Math.abs), Math.abs(differenceUm(of)));
+  const sides = [stack, single].flatMap(({ end, cold }) => [end, cold]);
+  const claimed = [worstCase, propagation].flatMap(({ interval: { lower, upper } }) => [lower, upper]);
+  return Math.max(...[...sides, ...claimed, differenceUm(of)].map(Math.abs));
 }
 
 /** A change closer than this, in micrometres, would only blur the end. */
