@@ -1,4 +1,5 @@
 import { bandsValues } from './values/a-decibel-is-not-a-percentage.ts';
+import { blocksValues } from './values/blocks-and-warm-hands.ts';
 import { meterValues } from './values/calibration-changes-nothing.ts';
 import { lineValues } from './values/down-the-line.ts';
 import { levelsValues } from './values/levels-and-gains.ts';
@@ -18,6 +19,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   rules: rulesValues,
   meter: meterValues,
   chain: chainValues,
+  blocks: blocksValues,
   power: powerValues,
   line: lineValues,
   trace: voltsValues,

@@ -1,5 +1,6 @@
 import { oneDecibel, otherEnd, threePercentOfVolts, whichMean } from './bands.ts';
 import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
+import { howLong, oneInstrument, roomWarm, whatHappened } from './gauge-blocks.ts';
 import { levelsApart, throughTheChain, twoTransmitters, whatIsNegative } from './levels.ts';
 import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
 import { applyCorrection, meterChanged, meterVerified, screwTurned } from './own-meter.ts';
@@ -42,6 +43,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'line-heat': lineHeat,
   'line-back': lineBack,
   'line-erp': lineErp,
+  'blocks-what-happened': whatHappened,
+  'blocks-room-warm': roomWarm,
+  'blocks-one-instrument': oneInstrument,
+  'blocks-how-long': howLong,
   'power-meter': powerMeter,
   'power-tones': powerTones,
   'power-reflected': powerReflected,

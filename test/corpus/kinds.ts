@@ -3,6 +3,7 @@ import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
 import { borrowAddressSpec } from '../../src/borrow/address.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
+import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
@@ -45,6 +46,8 @@ export const kinds = {
   rules: rulesSpec,
   /** `/learn/traceability/calibration-changes-nothing/?...` */
   meter: meterSpec,
+  /** `/learn/traceability/blocks-and-warm-hands/?...` */
+  blocks: blocksSpec,
   /** `/learn/decibels/which-power/?...` */
   keyed: keyedSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;

@@ -1,6 +1,7 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
+import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
@@ -24,6 +25,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   TraceFigure: () => traceSpec,
   RulesFigure: () => rulesSpec,
   MeterFigure: () => meterSpec,
+  BlocksFigure: () => blocksSpec,
   LineFigure: () => lineSpec,
   StairsFigure: () => stairsSpec,
   EnvelopeFigure: () => keyedSpec,

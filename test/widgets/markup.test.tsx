@@ -3,9 +3,12 @@ import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { questionOf } from '../../src/questions/index.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
+import { wholeClaimOf } from '../../src/sheet/evaluated-blocks.ts';
+import { clubBlocks } from '../../src/sheet/gauge-blocks.ts';
 import Choice from '../../src/widgets/choice/Choice.tsx';
 import CopyText from '../../src/widgets/copy-text/CopyText.tsx';
 import EnvelopeWidget from '../../src/widgets/envelope/EnvelopeWidget.tsx';
+import GaugeBlocks from '../../src/widgets/gauge-blocks/GaugeBlocks.tsx';
 import LevelWidget from '../../src/widgets/level-diagram/LevelWidget.tsx';
 import OwnMeter from '../../src/widgets/own-meter/OwnMeter.tsx';
 import { Announcer } from '../../src/widgets/parts/Announcer.tsx';
@@ -28,6 +31,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'reading band': () => <ReadingBandWidget sheet={clubSheet()} />,
   'two rules': () => <TwoRules />,
   'own meter': () => <OwnMeter />,
+  'gauge blocks': () => <GaugeBlocks prepared={wholeClaimOf(clubBlocks())} />,
   guess: () => <Choice question={questionOf('chain-weakest-rung')} use="guess" />,
   check: () => <Choice question={questionOf('chain-certificate-once')} use="check" />,
   'text to copy': () => (

@@ -1,5 +1,6 @@
 import StageBand from '../../stage/StageBand.astro';
 import StageBandRulers from '../../stage/StageBandRulers.astro';
+import StageBlocks from '../../stage/StageBlocks.astro';
 import StageEnvelope from '../../stage/StageEnvelope.astro';
 import StageLevels from '../../stage/StageLevels.astro';
 import StageLine from '../../stage/StageLine.astro';
@@ -11,6 +12,7 @@ import StageTwoMeans from '../../stage/StageTwoMeans.astro';
 import StageTwoSignals from '../../stage/StageTwoSignals.astro';
 import BandRulers from '../../widgets/band-rulers/BandRulers.astro';
 import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
+import GaugeBlocks from '../../widgets/gauge-blocks/GaugeBlocks.astro';
 import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
 import LevelLine from '../../widgets/level-line/LevelLine.astro';
 import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
@@ -33,6 +35,7 @@ export const figureTags = {
   TraceFigure: { page: TraceWidget, stage: StageTrace },
   RulesFigure: { page: TwoRules, stage: StageRules },
   MeterFigure: { page: OwnMeter, stage: StageMeter },
+  BlocksFigure: { page: GaugeBlocks, stage: StageBlocks },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 
