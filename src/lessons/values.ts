@@ -6,6 +6,7 @@ import { rulesValues } from './values/measuring-is-comparing.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
 import { voltsValues } from './values/volts-and-watts.ts';
+import { madeValues } from './values/what-a-watt-is-made-of.ts';
 import { powerValues } from './values/which-power.ts';
 
 type Values = Readonly<Record<string, () => string>>;
@@ -18,6 +19,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   rules: rulesValues,
   meter: meterValues,
   chain: chainValues,
+  made: madeValues,
   power: powerValues,
   line: lineValues,
   trace: voltsValues,

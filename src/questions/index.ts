@@ -8,6 +8,7 @@ import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
 import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
+import { changeOfWatt, chargesOfWatt, exactConstants, whatCounts } from './unit-tree.ts';
 
 const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'bands-mean': whichMean,
@@ -42,6 +43,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'line-heat': lineHeat,
   'line-back': lineBack,
   'line-erp': lineErp,
+  'made-what-counts': whatCounts,
+  'made-charges': chargesOfWatt,
+  'made-exact-constants': exactConstants,
+  'made-change-of-2019': changeOfWatt,
   'power-meter': powerMeter,
   'power-tones': powerTones,
   'power-reflected': powerReflected,
