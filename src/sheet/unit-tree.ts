@@ -82,6 +82,10 @@ export const nodesOf = (node: UnitNode): readonly UnitNode[] => [node, ...node.p
 /** Units of a tree, nearest to the root first: each can be unfolded once those before it are. */
 export const nearestFirst = (root: RootUnit): readonly TreeUnit[] => [...places(root, () => true).keys()];
 
+/** The units to unfold, from the root on, so that a unit of its tree is seen with what it is made of; none for a unit of another tree. */
+export const wayTo = (root: RootUnit, unit: TreeUnit): readonly TreeUnit[] =>
+  (places(root, () => true).get(unit) ?? '').split('/').filter(isTreeUnit);
+
 /** Units below a root, in the order in which the whole tree is read, and the constants that are met on the way. */
 export function everythingIn(root: RootUnit): {
   readonly units: readonly TreeUnit[];

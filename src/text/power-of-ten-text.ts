@@ -1,5 +1,5 @@
 import { finite, rangeError } from '#compute';
-import type { Style } from './style.ts';
+import { type Style, signsOf } from './style.ts';
 
 /** A number that is written with a power of ten, to so many significant digits. */
 export interface PowerOfTenToWrite {
@@ -29,7 +29,7 @@ const raised = (text: string): string =>
  */
 export function groupedText(style: Style, digits: string): string {
   if (style === 'spoken') return digits;
-  const space = style === 'shown' ? '\u202f' : ' ';
+  const { space } = signsOf(style);
   const [whole = '', fraction] = digits.split('.');
   const left = whole.length > 4 ? whole.replace(/\B(?=(?:\d{3})+$)/g, space) : whole;
   if (fraction === undefined) return left;

@@ -19,6 +19,8 @@ test('a press on a box unfolds it, a button in the table folds it by key, and th
   await fold.press('Enter');
   await expect(tree.locator('[data-unit]')).toHaveCount(3);
   await expect(page.getByRole('button', { name: 'Unfold joule', exact: true })).toBeFocused();
+  await page.getByRole('button', { name: 'Unfold kilogram', exact: true }).click();
+  await expect(tree.locator('[data-unit="kilogram"]'), 'with all on the way to it').toBeVisible();
   await page.getByRole('button', { name: 'Unfold everything' }).click();
   await expect(tree.locator('[data-unit]')).toHaveCount(6);
   await expect(tree.locator('text', { hasText: 'caesium frequency' })).toHaveCount(1);

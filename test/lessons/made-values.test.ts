@@ -6,7 +6,7 @@ import { definedText } from '../../src/lessons/words.ts';
 
 const values = madeValues();
 const value = (name: string): string =>
-  (values[name]?.() ?? '').replaceAll('\u202f', '').replaceAll('\u00a0', ' ');
+  (values[name]?.() ?? '').replaceAll(/(?<=\d)\u00a0(?=\d)/g, '').replaceAll('\u00a0', ' ');
 /** SI Brochure, 9th edition, 2.2. */
 const [h, e, caesium] = [6.62607015e-34, 1.602176634e-19, 9192631770];
 
@@ -56,9 +56,7 @@ describe('numbers of the lesson on the watt', () => {
 
 describe('dates of definitions', () => {
   const told = DEFINITION_EVENTS.map((event) =>
-    `${event.year} ${event.unit}: ${definitionWords(event)}`
-      .replaceAll('\u202f', ' ')
-      .replaceAll('\u00a0', ' '),
+    `${event.year} ${event.unit}: ${definitionWords(event)}`.replaceAll('\u00a0', ' '),
   );
 
   it('have the numbers of the SI Brochure (Appendix 4) and of the addendum to NBS Circular 572', () => {

@@ -13,6 +13,7 @@ import {
   type TreeUnit,
   type UnitNode,
   unitTree,
+  wayTo,
 } from '../../src/sheet/unit-tree.ts';
 
 const ROOTS: readonly RootUnit[] = ['watt', 'volt', 'ohm', 'ampere'];
@@ -70,6 +71,23 @@ describe('the tree, however it is unfolded,', () => {
       });
       expect(nodesOf(treeOf(of, order)).some(({ kind }) => kind === 'folded')).toBe(false);
     }
+  });
+});
+
+describe('the way to a unit', () => {
+  it('unfolded shows that unit with what it is made of, and begins at the root', () => {
+    for (const of of ROOTS)
+      for (const unit of everythingIn(of).units) {
+        const way = wayTo(of, unit);
+        expect([way[0], way.at(-1)]).toEqual([of, unit]);
+        const seen = nodesOf(treeOf(of, way));
+        expect(seen.some((node) => node.of === unit && node.kind === 'open'), `${of}: ${unit}`).toBe(true);
+      }
+  });
+
+  it('is none to a unit of another tree', () => {
+    expect(wayTo('ampere', 'kilogram')).toEqual([]);
+    expect(wayTo('watt', 'kilogram')).toEqual(['watt', 'joule', 'newton', 'kilogram']);
   });
 });
 

@@ -37,8 +37,7 @@ import { anyState } from '../address/any-state.ts';
 const { fields } = treeSpec;
 const prepared: TreeState = defaultState(fields);
 const nb = '\u00a0';
-const thin = '\u202f';
-const plain = (text: string): string => text.replaceAll(thin, '').replaceAll(nb, ' ');
+const plain = (text: string): string => text.replaceAll(/(?<=\d)\u00a0(?=\d)/g, '').replaceAll(nb, ' ');
 const reduce = reduceFields<TreeFields>(fields);
 const action: fc.Arbitrary<FieldsAction<TreeFields>> = fc.oneof(
   fc.record({

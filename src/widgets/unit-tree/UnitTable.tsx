@@ -1,8 +1,9 @@
-import { everythingIn, type TreeUnit } from '../../sheet/unit-tree.ts';
+import { everythingIn, nodesOf, type TreeUnit } from '../../sheet/unit-tree.ts';
 import { ownText } from './own.ts';
 import { constantText, inConstants, partsText } from './product.ts';
 import type { Fold, TreeState } from './spec.ts';
 import { strings } from './strings.ts';
+import { treeOf } from './words.ts';
 
 interface TableProps {
   readonly state: TreeState;
@@ -12,6 +13,7 @@ interface TableProps {
 /** The whole tree as a table, whatever is unfolded above: on paper and without script it is all there. */
 export function UnitTable({ state, onFold }: TableProps) {
   const { units, constants } = everythingIn(state.root);
+  const open = new Set(nodesOf(treeOf(state)).flatMap(({ of, kind }) => (kind === 'open' ? [of] : [])));
   const { caption, unit, parts, constants: inThem, own, fixed } = strings.table;
   return (
     <table class="rungs unit-table">
@@ -26,7 +28,7 @@ export function UnitTable({ state, onFold }: TableProps) {
       </thead>
       <tbody>
         {units.map((of) => (
-          <UnitRow key={of} unit={of} state={state} onFold={onFold} />
+          <UnitRow key={of} unit={of} open={open.has(of)} state={state} onFold={onFold} />
         ))}
         {constants.map((of) => (
           <tr key={of}>
@@ -42,9 +44,14 @@ export function UnitTable({ state, onFold }: TableProps) {
   );
 }
 
-function UnitRow({ unit, state, onFold }: TableProps & { unit: TreeUnit }) {
+interface RowProps extends TableProps {
+  readonly unit: TreeUnit;
+  /** Whether it can be seen with what it is made of. */
+  readonly open: boolean;
+}
+
+function UnitRow({ unit, open, state, onFold }: RowProps) {
   const { symbol, name } = strings.unitNames[unit];
-  const open = state[unit] === 'open';
   return (
     <tr>
       <th scope="row" class="nowrap">

@@ -1,5 +1,5 @@
 import { defaultState } from '../../address/field-spec.ts';
-import { TREE_UNITS, type TreeUnit } from '../../sheet/unit-tree.ts';
+import { TREE_UNITS, type TreeUnit, wayTo } from '../../sheet/unit-tree.ts';
 import { FieldsWidget } from '../parts/FieldsWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { type Fold, foldedAll, treeSpec } from './spec.ts';
@@ -21,6 +21,10 @@ export default function UnitTreeWidget({ instance }: UnitTreeWidgetProps) {
   const use = useFields(treeSpec, instance);
   const { state, send } = use;
   const fold = (unit: TreeUnit, value: Fold): void => send({ type: 'set', name: unit, value });
+  const show = (unit: TreeUnit, value: Fold): void => {
+    if (value === 'folded') fold(unit, value);
+    else for (const one of wayTo(state.values.root, unit)) fold(one, value);
+  };
   const all = (value: Fold): void => {
     const next = foldedAll(state.values, value);
     for (const unit of TREE_UNITS) fold(unit, next[unit]);
@@ -46,7 +50,7 @@ export default function UnitTreeWidget({ instance }: UnitTreeWidgetProps) {
         </>
       }
       answers={answersOf(state.values)}
-      between={<UnitTable state={state.values} onFold={fold} />}
+      between={<UnitTable state={state.values} onFold={show} />}
       show={['root', 'level', 'half', 'load', 'counted']}
       words={strings}
       note={strings.note}
