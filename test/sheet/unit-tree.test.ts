@@ -81,7 +81,10 @@ describe('the way to a unit', () => {
         const way = wayTo(of, unit);
         expect([way[0], way.at(-1)]).toEqual([of, unit]);
         const seen = nodesOf(treeOf(of, way));
-        expect(seen.some((node) => node.of === unit && node.kind === 'open'), `${of}: ${unit}`).toBe(true);
+        expect(
+          seen.some((node) => node.of === unit && node.kind === 'open'),
+          `${of}: ${unit}`,
+        ).toBe(true);
       }
   });
 
