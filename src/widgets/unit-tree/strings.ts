@@ -54,6 +54,8 @@ export const strings = {
   },
   ends: ({ text, lower, upper }: { text: string; lower: string; upper: string }): string =>
     `${text}, ${lower} to ${upper}`,
+  within: ({ text, lower, upper }: { text: string; lower: string; upper: string }): string =>
+    `${text} (${lower} to ${upper})`,
   charges: (count: string): string => `${count} charges a second`,
   chargesWords: {
     heating: 'move in that direct current. RF of the same power moves none on balance: it goes to and fro',
@@ -74,8 +76,7 @@ export const strings = {
   ownWords: {
     joule: (energy: string): string => `${energy}: in each second`,
     newton: (force: string): string => `${force}: moved along at a metre a second`,
-    kilogram: (mass: string): string =>
-      `${mass}: what that force speeds up by a metre a second in each second`,
+    kilogram: (mass: string): string => `${mass}: sped up by that force by a metre a second each second`,
     metre: (time: string): string => `light needs ${time}`,
     second: (count: string): string => `${count} periods`,
   },

@@ -10,7 +10,7 @@ import {
   unitTree,
 } from '../../sheet/unit-tree.ts';
 import { decimalsFor } from '../../text/place.ts';
-import { powerOfTenText, raisedText } from '../../text/power-of-ten-text.ts';
+import { powerOfTenText, raisedText, tenText } from '../../text/power-of-ten-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { numberText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
@@ -50,7 +50,7 @@ export function drawnTree(state: TreeState, names: 'full' | 'short'): DrawnNode 
   return drawn(treeOf(state));
 }
 
-/** A number with the ends of its band, as many digits as that bears: `6.2 × 10¹⁷, 5.8 to 6.8`. */
+/** A number with the ends of its band, as many digits as that bears: `501 mW, 428 to 587`, `6.25 (5.77 to 6.77) × 10¹⁷`. */
 export function bandedText(style: Style, { value, lower, upper }: Banded, unit: UnitName = 'none'): string {
   if (lower === upper)
     return unit === 'none'
@@ -60,12 +60,10 @@ export function bandedText(style: Style, { value, lower, upper }: Banded, unit: 
   const scale = 10 ** exponent;
   const decimals = decimalsFor((upper - lower) / 2 / scale);
   const end = (at: number): string => numberText(style, { value: at / scale, decimals });
-  const digits = Math.max(1, decimals + 1);
-  const text =
-    unit === 'none'
-      ? powerOfTenText(style, { value, digits })
-      : quantityText(style, { value, decimals, unit });
-  return strings.ends({ text, lower: end(lower), upper: end(upper) });
+  const ends = { lower: end(lower), upper: end(upper) };
+  if (unit === 'none')
+    return tenText(style, { mantissa: strings.within({ text: end(value), ...ends }), exponent });
+  return strings.ends({ text: quantityText(style, { value, decimals, unit }), ...ends });
 }
 
 const scaled = ({ value, lower, upper }: Banded, by: number): Banded => ({
