@@ -12,7 +12,7 @@ const PRESS = 3;
 const { fields } = treeSpec;
 
 /** The charges of the direct current that heats as a level does, the level to be changed in one press. */
-export default function StageCharges() {
+export function StageCharges() {
   const prepared = useMemo((): TreeState => ({ ...defaultState(fields), root: 'ampere' }), []);
   const [{ values }, send] = useStageFields(fields, prepared);
   const [, own, charges] = answersOf(values);
