@@ -7,6 +7,7 @@ import { rulesValues } from './values/measuring-is-comparing.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
 import { voltsValues } from './values/volts-and-watts.ts';
+import { madeValues } from './values/what-a-watt-is-made-of.ts';
 import { powerValues } from './values/which-power.ts';
 
 type Values = Readonly<Record<string, () => string>>;
@@ -20,6 +21,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   meter: meterValues,
   chain: chainValues,
   blocks: blocksValues,
+  made: madeValues,
   power: powerValues,
   line: lineValues,
   trace: voltsValues,

@@ -9,6 +9,7 @@ import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
 import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
+import { changeOfWatt, chargesOfWatt, exactConstants, whatCounts } from './unit-tree.ts';
 
 const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'bands-mean': whichMean,
@@ -47,6 +48,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'blocks-room-warm': roomWarm,
   'blocks-one-instrument': oneInstrument,
   'blocks-how-long': howLong,
+  'made-what-counts': whatCounts,
+  'made-charges': chargesOfWatt,
+  'made-exact-constants': exactConstants,
+  'made-change-of-2019': changeOfWatt,
   'power-meter': powerMeter,
   'power-tones': powerTones,
   'power-reflected': powerReflected,

@@ -14,6 +14,7 @@ import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { meansSpec } from '../../src/widgets/two-means/spec.ts';
 import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
+import { treeSpec } from '../../src/widgets/unit-tree/spec.ts';
 import { spec as codec } from '../address/demonstration.ts';
 
 /** Every kind of address that this site makes, with its present specification. A new kind is added here and in `addresses.ts`. */
@@ -48,6 +49,8 @@ export const kinds = {
   meter: meterSpec,
   /** `/learn/traceability/blocks-and-warm-hands/?...` */
   blocks: blocksSpec,
+  /** `/learn/traceability/what-a-watt-is-made-of/?...` */
+  units: treeSpec,
   /** `/learn/decibels/which-power/?...` */
   keyed: keyedSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;

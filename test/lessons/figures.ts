@@ -12,6 +12,7 @@ import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { meansSpec } from '../../src/widgets/two-means/spec.ts';
 import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
+import { treeSpec } from '../../src/widgets/unit-tree/spec.ts';
 
 /** Attributes of a tag as they stand in a lesson. */
 export type Attributes = Readonly<Record<string, string>>;
@@ -24,6 +25,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   RatioFigure: () => ratioSpec(),
   TraceFigure: () => traceSpec,
   RulesFigure: () => rulesSpec,
+  UnitTreeFigure: () => treeSpec,
   MeterFigure: () => meterSpec,
   BlocksFigure: () => blocksSpec,
   LineFigure: () => lineSpec,

@@ -20,6 +20,7 @@ import { TextField } from '../../src/widgets/parts/TextField.tsx';
 import ReadingBandWidget from '../../src/widgets/reading-band/ReadingBandWidget.tsx';
 import TraceWidget from '../../src/widgets/trace/TraceWidget.tsx';
 import TwoRules from '../../src/widgets/two-rules/TwoRules.tsx';
+import UnitTreeWidget from '../../src/widgets/unit-tree/UnitTreeWidget.tsx';
 
 const read = readerOf({ kind: 'halfWidthDb', min: 0, max: 3, decimals: 2 });
 const nothing = (): void => {};
@@ -32,6 +33,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'two rules': () => <TwoRules />,
   'own meter': () => <OwnMeter />,
   'gauge blocks': () => <GaugeBlocks prepared={wholeClaimOf(clubBlocks())} />,
+  'tree of units': () => <UnitTreeWidget />,
   guess: () => <Choice question={questionOf('chain-weakest-rung')} use="guess" />,
   check: () => <Choice question={questionOf('chain-certificate-once')} use="check" />,
   'text to copy': () => (
