@@ -1,5 +1,5 @@
 import { quoted } from '../text/clean.ts';
-import { type AddressSpec, defaultState, type Fields, type StateOf } from './field-spec.ts';
+import { type AddressSpec, defaultState, type Fields, PACKED_KEY, type StateOf } from './field-spec.ts';
 import { decodeList, type Taken } from './list.ts';
 import { type AddressProblem, pairsOf, problemAt } from './pairs.ts';
 import { LONGEST_ADDRESS, repaired } from './repair.ts';
@@ -30,13 +30,34 @@ export function decode<Of extends Fields>(
     const told = `The address is longer than ${LONGEST_ADDRESS} letters and was not read.`;
     return { ...untouched, problems: [problemAt('', told, address)] };
   }
-  const { pairs, problems } = pairsOf(repaired(address), instance);
-  if (pairs.size === 0) return { ...untouched, problems };
+  const said = pairsOf(repaired(address), instance);
+  if (said.pairs.size === 0) return { ...untouched, problems: said.problems };
+  const { pairs, problems } = unpackedPairs(spec, said);
+  if (pairs === undefined) return { ...untouched, problems, carried: true };
   const current = currentPairs(spec, pairs);
   if (current.pairs === undefined)
     return { ...untouched, problems: [...problems, ...current.problems], carried: true };
   const { state, found } = stateOf(spec, current.pairs);
   return { state, problems: shortened([...problems, ...current.problems, ...found]), carried: true };
+}
+
+type Found = ReturnType<typeof pairsOf>;
+
+/** The pairs with those of a packed address in its place; undefined pairs where it cannot be unfolded. */
+function unpackedPairs(
+  { unfold, version }: AddressSpec,
+  found: Found,
+): { readonly pairs: Found['pairs'] | undefined; readonly problems: Found['problems'] } {
+  const code = found.pairs.get(PACKED_KEY);
+  const said = found.pairs.get('v') ?? '';
+  // what a later version packs is not for this one to unfold
+  if (code === undefined || unfold === undefined || Number(said) > version) return found;
+  const unfolding = unfold(code, said === '');
+  if ('problem' in unfolding)
+    return { pairs: undefined, problems: [...found.problems, problemAt('', unfolding.problem, code)] };
+  const inner = pairsOf(unfolding.text, undefined);
+  const outer = [...found.pairs].filter(([key]) => key !== PACKED_KEY);
+  return { pairs: new Map([...inner.pairs, ...outer]), problems: [...found.problems, ...inner.problems] };
 }
 
 /** A page has room for so many sentences about one address. */

@@ -42,14 +42,17 @@ export function encode<Of extends Fields>(
   state: StateOf<Of>,
   instance?: string,
 ): string {
-  const pairs = Object.entries(spec.fields).flatMap(([name, field]) => {
+  const prefix = instance === undefined ? '' : `${instance}.`;
+  return [...pairsIn(spec, state), ['v', String(spec.version)] as const]
+    .map(([key, value]) => `${prefix}${key}=${value}`)
+    .join('&');
+}
+
+function pairsIn<Of extends Fields>(spec: AddressSpec<Of>, state: StateOf<Of>): readonly Pair[] {
+  return Object.entries(spec.fields).flatMap(([name, field]) => {
     const value: unknown = state[name];
     // StateOf ties the value to its field's type; entries of a generic record lose that tie.
     if (field.type === 'list') return listPairs(name, field, value as readonly Record_[]);
     return scalarPairs(name, field.key, field, value as Scalar);
   });
-  const prefix = instance === undefined ? '' : `${instance}.`;
-  return [...pairs, ['v', String(spec.version)] as const]
-    .map(([key, value]) => `${prefix}${key}=${value}`)
-    .join('&');
 }

@@ -80,7 +80,15 @@ export interface AddressSpec<Of extends Fields = Fields> {
   readonly fields: Of;
   /** By old version, the step to the version after it. */
   readonly older?: Readonly<Record<number, Migration>>;
+  /** Unfolds a packed address; kinds without it have none. An address that lost its version was cut short. */
+  readonly unfold?: (code: string, isCut: boolean) => Unfolded;
 }
+
+/** Key of a packed address: all pairs but the version in one value. No field has it. */
+export const PACKED_KEY = 'zip';
+
+/** The text of pairs that a packed address stands for, or why it gives none. */
+export type Unfolded = { readonly text: string } | { readonly problem: string };
 
 /** The state in which nothing has been changed. */
 export function defaultState<Of extends Fields>(fields: Of): StateOf<Of> {

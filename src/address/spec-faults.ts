@@ -1,8 +1,17 @@
-import type { AddressSpec, FieldSpec, Fields, ListSpec, ScalarSpec } from './field-spec.ts';
+import {
+  type AddressSpec,
+  type FieldSpec,
+  type Fields,
+  type ListSpec,
+  PACKED_KEY,
+  type ScalarSpec,
+} from './field-spec.ts';
 import { scalarFault } from './scalar.ts';
 
 const KEY = /^[a-z]{1,3}$/;
 const SHORT_CODE = /^[a-z0-9]{1,8}$/;
+/** The version's key, and that of a packed address. */
+const RESERVED: readonly string[] = ['v', PACKED_KEY];
 const LONGEST_LIST = 999;
 
 function repeats(words: readonly string[]): readonly string[] {
@@ -19,7 +28,7 @@ function choiceFaults(name: string, field: ScalarSpec): readonly string[] {
 }
 
 function fieldFaults(name: string, field: FieldSpec): readonly string[] {
-  const key = KEY.test(field.key) && field.key !== 'v' ? [] : [`${name}: ${field.key} is no key`];
+  const key = KEY.test(field.key) && !RESERVED.includes(field.key) ? [] : [`${name}: ${field.key} is no key`];
   if (field.type === 'list') {
     const long =
       Math.max(field.maxLength, field.default.length) > LONGEST_LIST

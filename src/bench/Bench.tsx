@@ -1,5 +1,6 @@
 import { useReducer, useState } from 'preact/hooks';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { KeptLine } from './keep/KeptLine.tsx';
 import { demonstration, reduceBench, shownPoint } from './state.ts';
 import { strings } from './strings.ts';
 import { useBenchAddress } from './use-address.ts';
@@ -34,6 +35,7 @@ export default function Bench() {
   return (
     <div class="bench">
       <AddressPart problems={state.addressProblems} tooLong={tooLong} />
+      <KeptLine state={state} begun={written} send={send} />
       {failed && <FetchAgain again={again} />}
       <AsWritten as="section" stale={changed} attributes={RESULT}>
         {answering && results && <answering.ResultSection state={state} results={results} send={send} />}

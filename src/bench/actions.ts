@@ -45,6 +45,10 @@ export type BenchAction =
   | { readonly type: 'redo' }
   /** Opens a sheet that came by address. */
   | { readonly type: 'open'; readonly entries: SheetEntries; readonly problems: readonly string[] }
+  /** Goes on with a sheet where it was left; nothing of what stood here before comes back by undo. */
+  | { readonly type: 'resume'; readonly entries: SheetEntries }
+  /** Takes over what another tab made of the same sheet; undo brings back what stood here. */
+  | { readonly type: 'adopt'; readonly entries: SheetEntries }
   /** An address that cannot be opened at all. */
   | { readonly type: 'refuse'; readonly problems: readonly string[] }
   /** The club's demonstration. */

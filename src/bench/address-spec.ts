@@ -1,4 +1,5 @@
 import type { AddressSpec, Migration } from '../address/field-spec.ts';
+import { unfolded } from '../address/pack.ts';
 import { choice, DELIVERIES, KEYINGS, numberFrom, POWERS, RULES, text } from './address-codes.ts';
 import {
   changeFields,
@@ -8,6 +9,7 @@ import {
   recordFields,
   setupFields,
 } from './address-fields.ts';
+import { wordsOfVersion3 } from './address-words.ts';
 import { problemStrings } from './problem-strings.ts';
 import { LONGEST_TEXT, MOST_LINKS, MOST_POINTS } from './spec.ts';
 import { strings } from './strings.ts';
@@ -59,7 +61,7 @@ const measuredFields = () => {
  */
 export const sheetAddressSpec = () => {
   return {
-    version: 2,
+    version: 3,
     fields: {
       ...measuredFields(),
       ...setupFields(),
@@ -91,6 +93,7 @@ export const sheetAddressSpec = () => {
       },
       ...checkFields(),
     },
-    older: { 1: withPoints },
+    older: { 1: withPoints, 2: (pairs) => pairs },
+    unfold: (code, isCut) => unfolded({ words: wordsOfVersion3(), code, isCut }),
   } as const satisfies AddressSpec;
 };

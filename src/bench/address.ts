@@ -1,6 +1,7 @@
 import { decode } from '../address/decode.ts';
 import { encode } from '../address/encode.ts';
 import type { Fields } from '../address/field-spec.ts';
+import { encodePacked } from '../address/pack.ts';
 import { LONGEST_ADDRESS } from '../address/repair.ts';
 import { cleanLines } from '../address/text-code.ts';
 import { LOST_END } from '../address/version.ts';
@@ -10,30 +11,46 @@ import type { Sheet } from '../sheet/sheet.ts';
 import { cleanText } from '../text/clean.ts';
 import { LONGEST_COLUMN } from './address-fields.ts';
 import { isOfFirstVersion, sheetAddressSpec } from './address-spec.ts';
+import { wordsOfVersion3 } from './address-words.ts';
 import { type Carried, carriedOf, entriesIn } from './carried.ts';
 import { entriesOf } from './entries-of.ts';
 
 /**
- * The sheet as typed, as the part of an address after `#`. Undefined where it is longer than an address may be: then
+ * The sheet as typed, as the part of an address after `#`, packed. Undefined where it is longer than an address may be: then
  * nothing, or not every reading, would be left of it on the way.
  */
 export function encodeEntries(entries: SheetEntries): string | undefined {
+  const fitted = fittingAddress(entries);
+  return fitted && short(encodePacked(sheetAddressSpec(), fitted, wordsOfVersion3()));
+}
+
+/** The same in plain pairs, which can be read and changed by hand, and of which a piece is still good for something. */
+export function encodePlainly(entries: SheetEntries): string | undefined {
+  const fitted = fittingAddress(entries);
+  return fitted && short(encode(sheetAddressSpec(), fitted));
+}
+
+const short = (address: string | undefined): string | undefined =>
+  address !== undefined && address.length <= LONGEST_ADDRESS ? address : undefined;
+
+/** What an address carries of a sheet; undefined where a column is too long for any. */
+function fittingAddress(entries: SheetEntries): Carried | undefined {
   const carried = carriedOf(entries);
-  if (
-    carried.points.some(({ readings, reflected, riseDc, volts, amperes }) =>
-      [readings, reflected, riseDc, volts, amperes].some((column) => column.length > LONGEST_COLUMN),
-    )
-  )
-    return undefined;
-  const spec = sheetAddressSpec();
-  const { points, links, changes, ...own } = spec.fields;
-  const address = encode(spec, {
+  const isLong = carried.points.some(({ readings, reflected, riseDc, volts, amperes }) =>
+    [readings, reflected, riseDc, volts, amperes].some((column) => column.length > LONGEST_COLUMN),
+  );
+  return isLong ? undefined : fittingAll(carried);
+}
+
+/** Every text of a sheet clean and as short as its field allows. */
+export function fittingAll(carried: Carried): Carried {
+  const { points, links, changes, ...own } = sheetAddressSpec().fields;
+  return {
     ...fitting(carried, own),
     points: carried.points.map((point) => fitting(point, points.of)),
     links: carried.links.map((link) => fitting(link, links.of)),
     changes: carried.changes.slice(-changes.maxLength).map((change) => fitting(change, changes.of)),
-  });
-  return address.length > LONGEST_ADDRESS ? undefined : address;
+  };
 }
 
 /** The same texts, every one clean and as short as its field allows. */
@@ -48,9 +65,9 @@ function fitting<Of extends object>(texts: Of, fields: Fields): Of {
   return Object.fromEntries(Object.entries(texts).map(fit)) as Of;
 }
 
-/** The part of an address after `#` that opens the bench with this. @throws RangeError if it is too long for one. */
+/** The part of an address after `#` that opens the bench with this, in plain pairs. @throws RangeError if it is too long for one. */
 export function sheetFragment(stated: Sheet | Measurement): string {
-  const address = encodeEntries(entriesOf(stated));
+  const address = encodePlainly(entriesOf(stated));
   if (address === undefined)
     throw new RangeError(`sheetFragment: the sheet must fit in an address, got ${stated.links.length} links`);
   return address;

@@ -3,6 +3,8 @@ import type { BenchAction } from './actions.ts';
 import { decodeEntries, encodeEntries } from './address.ts';
 import { demonstrationEntries } from './fresh.ts';
 
+export { aheadOf } from './keep/mark.ts';
+
 /** What stands after `#` for these entries: nothing for the demonstration; undefined where an address cannot hold them. */
 export function fragmentOf(entries: SheetEntries): string | undefined {
   const own = encodeEntries(entries);

@@ -1,7 +1,7 @@
 import type { SheetEntries } from '../sheet/entries.ts';
 import type { FieldPath } from './keys.ts';
 import { readMeasurement } from './read-measurement.ts';
-import type { BenchState } from './state.types.ts';
+import type { BenchState, Step } from './state.types.ts';
 
 /** More steps than this are not kept. */
 export const MOST_STEPS = 200;
@@ -19,10 +19,12 @@ export function settled(state: BenchState, entries: SheetEntries, path: FieldPat
     ...next,
     before: keepsGhost ? state.before : state.measurement,
     lastPath: path,
-    past: same ? state.past : [...state.past, state.entries].slice(-MOST_STEPS),
+    past: same ? state.past : [...state.past, stepOf(state)].slice(-MOST_STEPS),
     future: [],
   };
 }
+
+const stepOf = ({ entries, sheet }: BenchState): Step => ({ entries, sheet });
 
 /** Whether a change of this field goes on where the last change stopped. */
 export const isContinued = ({ lastPath, past }: BenchState, path: FieldPath | undefined): boolean =>
@@ -40,30 +42,46 @@ export function withEntries(state: BenchState, entries: SheetEntries): BenchStat
 
 /** One step back; the same state where there is none. */
 export function undone(state: BenchState): BenchState {
-  const entries = state.past.at(-1);
-  if (entries === undefined) return state;
+  const step = state.past.at(-1);
+  if (step === undefined) return state;
   return {
-    ...restored(state, entries),
+    ...restored(state, step),
     past: state.past.slice(0, -1),
-    future: [...state.future, state.entries],
+    future: [...state.future, stepOf(state)],
   };
 }
 
 /** One step forward again; the same state where there is none. */
 export function redone(state: BenchState): BenchState {
-  const entries = state.future.at(-1);
-  if (entries === undefined) return state;
+  const step = state.future.at(-1);
+  if (step === undefined) return state;
   return {
-    ...restored(state, entries),
-    past: [...state.past, state.entries],
+    ...restored(state, step),
+    past: [...state.past, stepOf(state)],
     future: state.future.slice(0, -1),
   };
 }
 
-const restored = (state: BenchState, entries: SheetEntries): BenchState => ({
+const restored = (state: BenchState, { entries, sheet }: Step): BenchState => ({
   ...withEntries(state, entries),
+  sheet,
   before: state.measurement,
   lastPath: undefined,
   held: undefined,
   addressProblems: [],
 });
+
+/** Back to where the handle was grasped, and no step of undo left of it. */
+export function cancelled(state: BenchState): BenchState {
+  const { held, past } = state;
+  if (held === undefined) return state;
+  const step = past.findLastIndex(({ entries }) => entries === held.entries);
+  return {
+    ...withEntries(state, held.entries),
+    measurement: held.measurement,
+    past: step < 0 ? past : past.slice(0, step),
+    before: undefined,
+    lastPath: undefined,
+    held: undefined,
+  };
+}

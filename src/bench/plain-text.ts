@@ -3,7 +3,7 @@ import type { Measurement } from '../sheet/measurement.ts';
 import { fewestDecimals } from '../text/place.ts';
 import { dbText } from '../text/quantity-text.ts';
 import { cautionLine } from '../text/summary/caution-line.ts';
-import { asPlainText } from '../text/summary/format.ts';
+import { inForm, type TextForm } from '../text/summary/forms.ts';
 import { type Line, line, type Summary } from '../text/summary/piece.ts';
 import { cautionsAt, largestPowerAt } from './caution-elsewhere.ts';
 import { concerning } from './caution-words.ts';
@@ -26,13 +26,16 @@ export interface SheetRecord {
   readonly checks?: readonly string[] | undefined;
   /** Address that opens the same sheet. */
   readonly link?: string | undefined;
+  /** What stands in place of an address that is too long. */
+  readonly withoutLink?: string | undefined;
 }
 
 /**
  * A whole sheet in lines, with nothing left out that another person needs to check it: every point with its raw readings, method
  * and set-up, the chain, what was agreed and changed, the record, cautions, and the address that opens the same sheet.
  */
-export function sheetSummary({ measurement, entries, results, checks = [], link }: SheetRecord): Summary {
+export function sheetSummary(record: SheetRecord): Summary {
+  const { measurement, entries, results, checks = [], link, withoutLink } = record;
   const { title, points } = measurement;
   const measurand = inSentence(unstopped(measurandText(measurement)));
   const isOnly = points.length === 1;
@@ -64,20 +67,20 @@ export function sheetSummary({ measurement, entries, results, checks = [], link 
     line('assumes', strings.assumes),
     line('assumes', strings.rounding),
     line('made', strings.made),
+    ...(withoutLink === undefined ? [] : [line('made', withoutLink)]),
   ];
   return { lines, link };
 }
 
-/** The record as plain ASCII text of at most 72 columns. */
-export const resultAsText = (record: SheetRecord): string => asPlainText(sheetSummary(record));
+/** The record as text: plain ASCII of at most 72 columns, unless another form is asked for. */
+export const resultAsText = (record: SheetRecord, form: TextForm = 'ascii'): string =>
+  inForm(form, sheetSummary(record));
 
 /** The same with every point worked out anew. */
-export const recordAsText = (record: Omit<SheetRecord, 'results'>): string => {
+export const recordAsText = (record: Omit<SheetRecord, 'results'>, form?: TextForm): string => {
   const { measurement } = record;
-  return resultAsText({
-    ...record,
-    results: measurement.points.map(({ id }) => pointResult(measurement, id)),
-  });
+  const results = measurement.points.map(({ id }) => pointResult(measurement, id));
+  return resultAsText({ ...record, results }, form);
 };
 
 /** Words that begin a sentence of their own, within another. */

@@ -7,7 +7,7 @@ import { chooseMethod } from './choose-method.ts';
 import { addLink, duplicateLink, editLink, moveLink, removeLink } from './edit-links.ts';
 import { addPoint, editPoint, removePoint } from './edit-points.ts';
 import { demonstrationEntries, freshEntries } from './fresh.ts';
-import { isContinued, redone, settled, undone, withEntries } from './history.ts';
+import { cancelled, isContinued, redone, settled, undone } from './history.ts';
 import type { FieldPath } from './keys.ts';
 import { pulledLink } from './pull.ts';
 import { readMeasurement } from './read-measurement.ts';
@@ -24,6 +24,8 @@ export function demonstration(): BenchState {
     throw new RangeError('demonstration: every entry must be usable, got one that is not');
   return {
     entries,
+    sheet: 0,
+    sheets: 0,
     problems: [],
     measurement,
     point: firstPoint(entries),
@@ -92,7 +94,20 @@ export function reduceBench(state: BenchState, action: BenchAction): BenchState 
 
 type Rest = Extract<
   BenchAction,
-  { type: 'open' | 'refuse' | 'demonstration' | 'fresh' | 'grasp' | 'pull' | 'release' | 'cancel' | 'show' }
+  {
+    type:
+      | 'open'
+      | 'resume'
+      | 'adopt'
+      | 'refuse'
+      | 'demonstration'
+      | 'fresh'
+      | 'grasp'
+      | 'pull'
+      | 'release'
+      | 'cancel'
+      | 'show';
+  }
 >;
 
 /** Whole sheets, dragging, and what is drawn. */
@@ -100,6 +115,10 @@ function reduceRest(state: BenchState, action: Rest): BenchState {
   switch (action.type) {
     case 'open':
       return replaced(state, action.entries, action.problems);
+    case 'resume':
+      return { ...replaced(state, action.entries, []), past: [], lastPath: undefined };
+    case 'adopt':
+      return { ...settled({ ...state, held: undefined }, action.entries, undefined), before: undefined };
     case 'refuse':
       return { ...state, addressProblems: action.problems };
     case 'demonstration':
@@ -159,26 +178,12 @@ function pointAdded(state: BenchState): BenchState {
 /** Another sheet in place of this one, which undo brings back. */
 function replaced(state: BenchState, entries: SheetEntries, addressProblems: readonly string[]): BenchState {
   const next = settled({ ...state, held: undefined }, entries, undefined);
-  return { ...next, before: undefined, point: firstPoint(entries), addressProblems };
+  const sheet = state.sheets + 1;
+  return { ...next, sheet, sheets: sheet, before: undefined, point: firstPoint(entries), addressProblems };
 }
 
 function pulled(state: BenchState, { id, expandedDb }: Extract<BenchAction, { type: 'pull' }>): BenchState {
   const link = pulledLink({ sheet: sheetAt(state.measurement, shownPoint(state)), id, expandedDb });
   if (link === undefined || Object.keys(link).length === 0) return state;
   return settled(state, editLink(state.entries, id, link), `pull.${id}`);
-}
-
-/** Back to where the handle was grasped, and no step of undo left of it. */
-function cancelled(state: BenchState): BenchState {
-  const { held, past } = state;
-  if (held === undefined) return state;
-  const step = past.lastIndexOf(held.entries);
-  return {
-    ...withEntries(state, held.entries),
-    measurement: held.measurement,
-    past: step < 0 ? past : past.slice(0, step),
-    before: undefined,
-    lastPath: undefined,
-    held: undefined,
-  };
 }

@@ -3,10 +3,20 @@ import type { Measurement } from '../sheet/measurement.ts';
 import type { EntryProblem } from './collector.ts';
 import type { FieldPath } from './keys.ts';
 
+/** A sheet of the history, and which of the sheets it is that were opened one after the other. */
+export interface Step {
+  readonly entries: SheetEntries;
+  readonly sheet: number;
+}
+
 /** Everything that the bench knows; results are computed from `measurement`, never kept here. */
 export interface BenchState {
   /** Everything as typed. */
   readonly entries: SheetEntries;
+  /** Which of the sheets opened so far this is, 0 for the first: undo may bring back an earlier one, which is kept for itself. */
+  readonly sheet: number;
+  /** How many were opened after the first. */
+  readonly sheets: number;
   readonly problems: readonly EntryProblem[];
   /** Measurement of the last entries that were all usable: what figure and result show. */
   readonly measurement: Measurement;
@@ -19,8 +29,8 @@ export interface BenchState {
   /** While a handle is held: the state to return to on cancel. */
   readonly held: { readonly entries: SheetEntries; readonly measurement: Measurement } | undefined;
   /** Entries to go back to, the latest last, and those to go forward to, the next last. */
-  readonly past: readonly SheetEntries[];
-  readonly future: readonly SheetEntries[];
+  readonly past: readonly Step[];
+  readonly future: readonly Step[];
   /** What could not be read of the address that was opened. */
   readonly addressProblems: readonly string[];
   readonly showLimits: boolean;

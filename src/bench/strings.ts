@@ -113,7 +113,7 @@ export const strings = {
       'Your own transmitter, your chain of pads and cables, your readings: what power leaves it, how sure that is, and whether it keeps its specification.',
     heading: 'What leaves your transmitter?',
     lead: 'Your own reading, chain and specification; how sure the level is, which link decides that, and whether it is good enough.',
-    note: 'The sheet opens with a demonstration: a youth club’s home-built hidden transmitter, every value invented. Change whatever you like; nothing leaves this browser unless you pass the address on.',
+    note: 'The first sheet is a demonstration: a youth club’s home-built hidden transmitter, every value invented. Change whatever you like; nothing leaves this browser unless you pass the address on.',
   },
   form: 'Your measurement',
   formNote:
@@ -123,7 +123,7 @@ export const strings = {
   address: {
     told: 'The address could not be read in full.',
     tooLong:
-      'This sheet is too long for an address: a reload or a link would lose it. Copy the result as text to keep it.',
+      'This sheet is too long for an address: a link would lose part of it. Save it as a file, further down, to pass it on.',
   },
   problems: (count: number): string =>
     count === 1 ? 'One entry cannot be used yet' : `${count} entries cannot be used yet`,

@@ -19,6 +19,7 @@ export const textStrings = {
   assumes: 'Assumed: parts that share no named cause are independent',
   rounding: 'Rounded: uncertainties to two digits, values to the same place (GUM 7.2.6)',
   made: 'Worked out with How Sure Is a Watt?, bench',
+  noLink: 'The address of this sheet is too long for a forum: ask for the file',
   swr: ({ source, load }: { source: string; load: string }): string =>
     `SWR ${source} on ${load}, phase unknown`,
   tabled: {

@@ -18,6 +18,17 @@ export async function sheetAddress(entries: SheetEntries): Promise<string | unde
   return fragment === undefined ? undefined : `${location.href.split('#')[0]}#${fragment}`;
 }
 
+/** Whether this entry of the history names a kept sheet (`keep/mark.ts`): then that is opened, not what the address carries. */
+const isMarked = (): boolean => history.state?.kept !== undefined || location.hash.startsWith('#kept-');
+
+/** Opens the sheet that the address carries; false where it carries none. */
+export async function openAddress(send: (action: BenchAction) => void): Promise<boolean> {
+  const { openingOf } = await codec();
+  const action = openingOf(location.hash);
+  if (action) send(action);
+  return action !== undefined;
+}
+
 /**
  * Keeps the sheet in the fragment of the address, and opens the sheet that an address brings: when the page wakes, and when
  * the reader goes back or follows another link. A place on the page (`#main`) is no sheet, and what was there comes back.
@@ -32,11 +43,8 @@ export function useBenchAddress(entries: SheetEntries, send: (action: BenchActio
     const open = async (): Promise<void> => {
       const first = !woken.current;
       woken.current = true;
-      if (first && location.hash === '') return;
-      const { openingOf } = await codec();
-      const action = openingOf(location.hash);
-      if (action) send(action);
-      else if (!first) await write(latest.current);
+      if (isMarked() || (first && location.hash === '')) return;
+      if (!(await openAddress(send)) && !first) await writeAddress(latest.current);
     };
     void open();
     addEventListener('hashchange', open);
@@ -47,7 +55,7 @@ export function useBenchAddress(entries: SheetEntries, send: (action: BenchActio
     if (entries === first.current) return undefined;
     let gone = false;
     const timer = setTimeout(async () => {
-      const fits = await write(entries, () => gone);
+      const fits = await writeAddress(entries, () => gone);
       if (!gone) setTooLong(!fits);
     }, REST_MS);
     return () => {
@@ -59,12 +67,12 @@ export function useBenchAddress(entries: SheetEntries, send: (action: BenchActio
 }
 
 /** Puts a sheet into the address, unless another one has taken its place meanwhile. Resolves to whether an address can hold it. */
-async function write(entries: SheetEntries, isGone = () => false): Promise<boolean> {
-  const { fragmentOf } = await codec();
+export async function writeAddress(entries: SheetEntries, isGone = () => false): Promise<boolean> {
+  const { fragmentOf, aheadOf } = await codec();
   const fragment = fragmentOf(entries);
   if (fragment === undefined) return false;
   if (isGone() || location.hash.replace(/^#/, '') === fragment) return true;
   const url = `${location.pathname}${location.search}${fragment === '' ? '' : `#${fragment}`}`;
-  history.replaceState(history.state, '', url);
+  history.replaceState(aheadOf(history.state), '', url);
   return true;
 }

@@ -1,6 +1,6 @@
 import { judge, mean } from '#compute';
 import { chainOf } from '../sheet/evaluated-chain.ts';
-import { asBbcode, asMarkdown, asPlainText, asUnicodeText } from '../text/summary/format.ts';
+import { inForm, TEXT_FORMS, textFormNames } from '../text/summary/forms.ts';
 import { summarise } from '../text/summary/summarise.ts';
 import type { Example } from './example.ts';
 
@@ -32,10 +32,5 @@ export function exampleTexts(
     made: 'How Sure Is a Watt? 0.1.0, invented data',
     link,
   });
-  return [
-    { name: 'Plain text', text: asPlainText(summary) },
-    { name: 'Plain text with signs', text: asUnicodeText(summary) },
-    { name: 'Markdown', text: asMarkdown(summary) },
-    { name: 'BBCode', text: asBbcode(summary) },
-  ];
+  return TEXT_FORMS.map((form) => ({ name: textFormNames[form], text: inForm(form, summary) }));
 }

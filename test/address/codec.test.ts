@@ -283,6 +283,7 @@ describe('a specification', () => {
         three: { ...pad, key: 'p', default: 99 },
         four: { ...title, key: 'p' },
         five: { ...rule, choices: { simple: 's', other: 's', third: 'T' } },
+        seven: { ...pad, key: 'zip' },
         six: { ...links, maxLength: 1000, default: [{ label: '', lossDb: 101, form: 'limits' }] },
       },
     };
@@ -294,6 +295,7 @@ describe('a specification', () => {
       'three: its default must be from -60 to 60',
       'five: T is no short code',
       'five: s is used twice',
+      'seven: zip is no key',
       'six: more than 999 records',
       'six.1.lossDb: its default must be from -100 to 100',
     ]);

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { specFaults } from '../../src/address/spec-faults.ts';
 import { cleanLines } from '../../src/address/text-code.ts';
-import { decodeEntries, encodeEntries, sheetFragment } from '../../src/bench/address.ts';
+import { decodeEntries, encodeEntries, encodePlainly, sheetFragment } from '../../src/bench/address.ts';
 import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
 import { entriesOf } from '../../src/bench/entries-of.ts';
 import { fragmentOf, openingOf } from '../../src/bench/fragment.ts';
@@ -34,16 +34,35 @@ it('keeps to the rules of addresses', () => {
 });
 
 describe('a sheet in an address', () => {
-  it('comes back as it was typed', () => {
+  it.each([
+    ['packed', encodeEntries],
+    ['in plain pairs', encodePlainly],
+  ])('comes back as it was typed, %s', (_how, encoded) => {
     fc.assert(
       fc.property(usableEntries, (entries) => {
-        const address = encodeEntries(entries);
+        const address = encoded(entries);
         if (address === undefined) throw new Error('usable entries: wish an address');
         expect(decodeEntries(`#${address}`)).toEqual({
           entries: renumbered(entries),
           problems: [],
           carried: true,
         });
+      }),
+    );
+  });
+
+  it('consists of letters and digits between three marks, so that no board cuts it or makes anything of it', () => {
+    fc.assert(
+      fc.property(anyEntries, (entries) => {
+        expect(encodeEntries(entries)).toMatch(/^zip=[0-9A-Za-z]+&v=3$/);
+      }),
+    );
+  });
+
+  it('is shorter packed than in plain pairs', () => {
+    fc.assert(
+      fc.property(usableEntries, (entries) => {
+        expect(encodeEntries(entries)?.length).toBeLessThan(encodePlainly(entries)?.length ?? 0);
       }),
     );
   });
@@ -103,7 +122,7 @@ describe('a sheet in an address', () => {
 
   it('is not made of a sheet that is too long for one, nor with some of its readings only', () => {
     const link = { ...blankLink('x'), label: 'ß'.repeat(60), amount: '0.123456', cause: 'ß'.repeat(60) };
-    expect(encodeEntries({ ...club, links: Array.from({ length: 200 }, () => link) })).toBeUndefined();
+    expect(encodePlainly({ ...club, links: Array.from({ length: 200 }, () => link) })).toBeUndefined();
     const column = (count: number) => Array.from({ length: count }, () => '7.12').join('\n');
     expect(encodeEntries(withPoint({ readings: column(1000) }))).toBeDefined();
     expect(encodeEntries(withPoint({ readings: column(10_000) }))).toBeUndefined();
@@ -121,18 +140,21 @@ describe('a sheet in an address', () => {
 
   it('is left out for the demonstration, so that its address stays bare', () => {
     expect(fragmentOf(club)).toBe('');
-    expect(fragmentOf(withPoint({ nominal: '28' }))).toContain('x1n=28');
+    const fragment = fragmentOf(withPoint({ nominal: '28' })) ?? '';
+    expect(decodeEntries(fragment).entries.points[0]?.nominal).toBe('28');
   });
 
   it('is made the same way for an example as by the bench', () => {
-    expect(sheetFragment(twoPadsSheet())).toBe(encodeEntries(entriesOf(twoPadsSheet())));
+    expect(sheetFragment(twoPadsSheet())).toBe(encodePlainly(entriesOf(twoPadsSheet())));
     const measurement = clubMeasurement('inLine');
-    expect(sheetFragment(measurement)).toBe(encodeEntries(entriesOf(measurement)));
+    expect(sheetFragment(measurement)).toBe(encodePlainly(entriesOf(measurement)));
   });
 
   it.each(METHODS)('by %s fits into a link that a forum takes', (method) => {
     expect(sheetFragment(clubMeasurement(method)).length).toBeLessThan(1000);
-    expect(encodeEntries(freshEntries(method))?.length).toBeLessThan(400);
+    expect(encodePlainly(freshEntries(method))?.length).toBeLessThan(400);
+    // path links are to be 70 letters or fewer; what nobody has typed anything into keeps to that
+    expect(encodeEntries(freshEntries(method))?.length).toBeLessThan(50);
   });
 
   it('of ten points with five readings each and twelve links still fits into an ordinary address', () => {
@@ -147,7 +169,8 @@ describe('a sheet in an address', () => {
       frequency: `${index} MHz`,
       readings: '7.0\n7.1\n7.0\n7.2\n7.1',
     }));
-    expect(encodeEntries({ ...club, links, points })?.length).toBeLessThan(2500);
+    expect(encodePlainly({ ...club, links, points })?.length).toBeLessThan(2500);
+    expect(encodeEntries({ ...club, links, points })?.length).toBeLessThan(400);
   });
 });
 
@@ -183,12 +206,12 @@ describe('an address that is none of this bench’s', () => {
   });
 
   it('opens without keys that mean nothing here, and names them', () => {
-    const opening = openingOf(`#${own.replace('v=2', 'xyz=7&v=2')}`);
+    const opening = openingOf(`#${own.replace('v=3', 'xyz=7&v=3')}`);
     expect(opening).toMatchObject({ type: 'open', problems: [expect.stringContaining('xyz')] });
   });
 
   it('keeps the sheet that is there where the address comes from a later version', () => {
-    expect(openingOf(`#${own.replace('v=2', 'v=9')}`)).toMatchObject({
+    expect(openingOf(`#${own.replace('v=3', 'v=9')}`)).toMatchObject({
       type: 'refuse',
       problems: [expect.stringContaining('later version')],
     });
@@ -221,6 +244,54 @@ describe('an address of the first version, which had one point', () => {
       type: 'open',
       problems: [expect.stringContaining('lost its end')],
       entries: { points: [{ nominal: '27 dBm', readings: '7\n7.1' }] },
+    });
+  });
+});
+
+describe('a packed address', () => {
+  const packed = encodeEntries(withPoint({ nominal: '28 dBm' })) ?? '';
+
+  it.each([
+    ['&amp; for &', packed.replaceAll('&', '&amp;')],
+    ['an escaped #', `%23${packed}`],
+    ['quoted-printable marks', packed.replaceAll('=', '=3D')],
+    ['a line break in the middle', `${packed.slice(0, 30)}\n> ${packed.slice(30)}`],
+    ['a full stop at the end', `${packed}.`],
+  ])('opens in full with %s, packed', (_damage, hash) => {
+    expect(openingOf(hash)).toMatchObject({
+      type: 'open',
+      problems: [],
+      entries: { points: [{ nominal: '28 dBm' }] },
+    });
+  });
+
+  it('is refused where a letter of a packed one was changed, and the sheet that is there stays', () => {
+    const other = packed[20] === 'A' ? 'B' : 'A';
+    expect(openingOf(`#${packed.slice(0, 20)}${other}${packed.slice(21)}`)).toEqual({
+      type: 'refuse',
+      problems: [expect.stringContaining('changed on its way')],
+    });
+  });
+
+  it('opens with the beginning of a packed one that was cut short, and says so', () => {
+    const long =
+      encodeEntries({ ...club, remarks: 'Nothing unusual at all, but that it took an hour' }) ?? '';
+    const opening = openingOf(`#${long.slice(0, -12)}`);
+    expect(opening).toMatchObject({ type: 'open', problems: [expect.stringContaining('lost its end')] });
+    expect(opening?.type === 'open' && opening.entries.title).toBe(club.title);
+  });
+
+  it('is told from one of a later version without being unfolded', () => {
+    expect(openingOf(`#${packed.replace('v=3', 'v=4')}`)).toMatchObject({
+      type: 'refuse',
+      problems: [expect.stringContaining('later version of this site (4)')],
+    });
+  });
+
+  it('carries no second packed one, and no version, inside', () => {
+    expect(openingOf(`#${packed}&x1n=30&extra=1`)).toMatchObject({
+      type: 'open',
+      problems: [expect.stringContaining('extra')],
     });
   });
 });

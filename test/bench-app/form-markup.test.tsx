@@ -119,6 +119,8 @@ const stateOf = (entries: SheetEntries, problems: readonly EntryProblem[] = []):
   before: undefined,
   lastPath: undefined,
   held: undefined,
+  sheet: 0,
+  sheets: 0,
   past: [],
   future: [],
   addressProblems: [],

@@ -7,6 +7,7 @@ import { AllPoints } from '../../src/bench/views/AllPoints.tsx';
 import { AllPointsPart } from '../../src/bench/views/AllPointsPart.tsx';
 import { BehindParts } from '../../src/bench/views/BehindParts.tsx';
 import { ResultPart } from '../../src/bench/views/ResultPart.tsx';
+import { TakePart } from '../../src/bench/views/TakePart.tsx';
 import { measurementOf } from '../../src/sheet/at-point.ts';
 import { blankSheet } from '../../src/sheet/blank-sheet.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
@@ -24,13 +25,13 @@ function markupOf(measurement: Measurement): string {
     <>
       <ResultPart shown={shown} />
       {measurement.points.length > 1 && <AllPoints points={measurement.points} all={all} />}
-      <BehindParts
-        shown={shown}
-        all={all}
-        measurement={measurement}
+      <BehindParts shown={shown} all={all} measurement={measurement} />
+      <TakePart
         entries={blankSheet(measurement.setup.method)}
-        checks={() => []}
-        link={() => Promise.resolve(undefined)}
+        problems={[]}
+        measurement={measurement}
+        shown={shown}
+        send={() => undefined}
       />
     </>,
   );

@@ -217,6 +217,42 @@ export const addresses: readonly KeptAddress[] = [
     },
   },
   {
+    kind: 'bench',
+    version: 3,
+    address:
+      'zip=Xypz28ogz2G1kbiDRe8Ciz1nHcs1HXvQ0Ja7s19IytyKm7iclZabz1iMWEelS26EC1gOq4lpi9VXYKcWZ6oKb0ekz1V6NwA0Md0aebC35EJ37cez2cM99ph5gEUPvjS44Hi4q5IvF8UJN7lDAs1AZV7DeUCuUxoRmAs2G6vJ0WCz0SMs2SoJm965f2g09MUHFUZZUZIZoxEoIo0UQyWDGz2OSSPjfo6AdMHtm8aRhe2CGW00&v=3',
+    opens: {
+      method: 'padsIntoMeter',
+      shows: 'peakEnvelope',
+      power: 'mean',
+      keying: 'parisWord',
+      floor: '-60 dBm',
+      by: 'the club\u2019s measuring evening',
+      points: [
+        { frequency: '3.58 MHz', nominal: '27 dBm', tolerance: '1.5', readings: '7 dBm', read: 'yes' },
+        { label: 'Low power', specification: 'uneven', above: '1', below: '2', readings: '4\n4,1 dBm' },
+      ],
+      lockedAt: '2026-05-09T10:00:00.000Z',
+      changes: [
+        { what: 'point1', from: '27 dBm \u00b1 1.5 dB', to: '27 dBm \u00b1 1 dB', reason: 'slip of the pen' },
+        { at: '2026-05-09T10:21:00.000Z', what: 'rule', to: 'guard band of 1 \u00d7 U', reason: '' },
+      ],
+      reconnections: '7.0\n7.1\n7.0',
+    },
+  },
+  {
+    kind: 'bench',
+    version: 3,
+    address:
+      't=The-club_2019-s-hidden-transmitter&p=at-the-transmitter_2019-s-socket_2c--into-50-_3a9-&c=3.58-MHz_2c--key-down_2c--12.0-V-supply_2c--after-five-minutes_2019--warm_2d-up&r=prob&q=99&h=scope&ro=49.8-ohm&bs=100-MHz&bp=150-MHz&tm=n&lp=300-V&rb=the-club_2019-s-measuring-evening&rd=2026_2d-05_2d-09&ri=meter-no.-3-of-the-neighbouring-club_2c--pad-A_2c--coax-7&rc=meter_3a--data-sheet_3b--comparisons_3a--as-stated-_28-all-invented_29-&rs=12.0-V&rt=21-_b0-C&x=1&x1f=3.58-MHz&x1s=lic&x1n=27-dBm&x1a=1.5&x1lo=25.5-dBm&x1up=1-W&x1m=14.1_a-14.2_a-14.2&l=6&l1n=Gain-of-the-oscilloscope&l1y=meter&l1a=3&l1u=pv&l2n=Flatness-with-frequency&l2y=meter&l2a=0.1&l2s=judge&l3n=Reading-the-trace&l3y=meter&l3a=0.2&l3u=vpp&l3s=judge&l4n=Harmonics&l4a=0.09&l4s=judge&l5n=Load-resistance&l5a=1&l5u=pr&l5s=meas&l6n=What-the-probe-takes&l6f=lop&l6lo=0&l6up=0.05&l6s=judge&v=3',
+    opens: {
+      method: 'oscilloscope',
+      load: '49.8 ohm',
+      terminated: 'no',
+      points: [{ specification: 'licence', highest: '1 W', readings: '14.1\n14.2\n14.2' }],
+    },
+  },
+  {
     kind: 'club',
     version: 1,
     address: 'na=0.01&la=0.05&me=1&mi=0.2&pa=0.1&co=0&en=0&cu=1&v=1',

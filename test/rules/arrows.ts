@@ -9,6 +9,7 @@ export const folders = [
   'address',
   'store',
   'instruments',
+  'exchange',
   'search',
   'examples',
   'questions',
@@ -31,7 +32,15 @@ export type Folder = (typeof folders)[number];
 const data = ['sheet', 'text'] as const;
 const drawn = ['formulas', 'sheet', 'text', 'styles'] as const;
 const parts = [...drawn, 'figures', 'address', 'store', 'questions'] as const;
-const applications = [...parts, 'instruments', 'widgets', 'search', 'examples', 'checks'] as const;
+const applications = [
+  ...parts,
+  'instruments',
+  'widgets',
+  'exchange',
+  'search',
+  'examples',
+  'checks',
+] as const;
 const frames = [
   ...applications,
   'bench',
@@ -57,6 +66,7 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   address: drawn,
   store: [...data, 'address'],
   instruments: [...data, 'store'],
+  exchange: [...data, 'address', 'styles', 'figures'],
   search: data,
   examples: data,
   questions: data,

@@ -1,21 +1,21 @@
+import type { Measurement } from '../../sheet/measurement.ts';
 import { pointsInOrder } from '../point-order.ts';
 import type { PointResult } from '../point-result.ts';
 import { BudgetPart } from './BudgetPart.tsx';
 import { CautionsPart } from './CautionsPart.tsx';
-import { CopyPart, type CopyPartProps } from './CopyPart.tsx';
 import { RobustnessPart } from './RobustnessPart.tsx';
 import { StatedPart } from './StatedPart.tsx';
 import { WaysPart } from './WaysPart.tsx';
 
-interface BehindPartsProps extends CopyPartProps {
+interface BehindPartsProps {
+  readonly measurement: Measurement;
   readonly shown: PointResult;
   /** One a point, undefined where it is still being worked out. */
   readonly all: readonly (PointResult | undefined)[];
 }
 
 /** What stands behind the result of the point that is shown; where there is no number, what hangs on none. */
-export function BehindParts({ shown, all, ...copy }: BehindPartsProps) {
-  const { measurement } = copy;
+export function BehindParts({ shown, all, measurement }: BehindPartsProps) {
   const others = pointsInOrder('shown', measurement.points, all).flatMap(({ label, result }) =>
     result === undefined || result.point.id === shown.point.id ? [] : [{ label, result }],
   );
@@ -30,7 +30,6 @@ export function BehindParts({ shown, all, ...copy }: BehindPartsProps) {
           <RobustnessPart result={shown.result} />
         </>
       )}
-      <CopyPart {...copy} />
     </>
   );
 }

@@ -1,10 +1,7 @@
-import { halfSpanFor } from '../../figures/reading-band.layout.ts';
-import type { BandRow } from '../../figures/reading-band.types.ts';
 import { BandFigure } from '../../widgets/parts/BandFigure.tsx';
-import { bandRows } from '../../widgets/parts/band-rows.ts';
 import type { BenchChain } from '../chain.ts';
-import { inputLabel } from '../input-labels.ts';
-import { drawnSpecification, reachOfChain } from '../reach.ts';
+import { benchBand } from '../figure-rows.ts';
+import { reachOfChain } from '../reach.ts';
 import type { BenchAction, BenchState } from '../state.ts';
 import { strings } from '../strings.ts';
 
@@ -18,19 +15,6 @@ interface BenchFigureProps {
   readonly send: (action: BenchAction) => void;
 }
 
-/** Longest name and longest statement that a row of the figure has room for, in characters. */
-const LONGEST = { label: 28, detail: 44 } as const;
-
-const cut = (text: string, length: number): string =>
-  text.length > length ? `${text.slice(0, length - 1).trimEnd()}…` : text;
-
-/** A row with its own name and with words that fit: in full they stand in the form and in the table. */
-const fitted = (row: BandRow, { sheet, rungs }: BenchChain): BandRow => ({
-  ...row,
-  label: cut(rungs.some(({ id }) => id === row.id) ? inputLabel(sheet, row.id) : row.label, LONGEST.label),
-  detail: cut(row.detail, LONGEST.detail),
-});
-
 /** The reading band of the sheet with its specification, and what of it is drawn. */
 export function BenchFigure({ chain, before, held, state, summary, send }: BenchFigureProps) {
   const words = strings.result;
@@ -41,12 +25,7 @@ export function BenchFigure({ chain, before, held, state, summary, send }: Bench
   return (
     <>
       <BandFigure
-        rows={bandRows({ chain, before, showLimits, showCurve, handles: true }).map((row) =>
-          fitted(row, chain),
-        )}
-        centreDbm={chain.result.estimate}
-        halfSpanDb={halfSpanFor(reach)}
-        specification={drawnSpecification(chain)}
+        {...benchBand({ chain, before, showLimits, showCurve, handles: true }, reach)}
         name={words.figureName}
         description={words.figureDescription(summary)}
         onGrasp={() => send({ type: 'grasp' })}

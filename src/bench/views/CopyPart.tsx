@@ -1,51 +1,87 @@
-import { useEffect, useRef } from 'preact/hooks';
-import type { SheetEntries } from '../../sheet/entries.ts';
-import type { Measurement } from '../../sheet/measurement.ts';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { TEXT_FORMS, type TextForm, textFormNames } from '../../text/summary/forms.ts';
 import { copyStrings as strings } from '../copy-strings.ts';
-import { useCopy } from '../use-copy.ts';
+import { forumLink, LONGEST_FOR_FORUM } from '../forum.ts';
+import type { Taken } from '../taken.ts';
+import { textStrings } from '../text-strings.ts';
+import { sheetAddress } from '../use-address.ts';
+import { type Copied, useCopy } from '../use-copy.ts';
 
 const AREA_ID = 'result-text';
 
 export interface CopyPartProps {
-  readonly measurement: Measurement;
-  readonly entries: SheetEntries;
-  /** What the validity checks say, a sentence each, asked for when the text is made. */
-  readonly checks: () => readonly string[] | Promise<readonly string[]>;
-  /** Address that opens the same sheet; undefined where it would be too long. */
-  readonly link: () => Promise<string | undefined>;
+  /** What goes out, made when it is asked for. */
+  readonly take: () => Taken;
+  /** Changes whenever something else would go out: what was said of the copy before is then no longer true. */
+  readonly of: readonly unknown[];
 }
 
-/** Copies the record as text; where the browser refuses, the text stands there selected. The text is made on request. */
-export function CopyPart({ measurement, entries, checks, link }: CopyPartProps) {
+/** Copies the record as text or the address; where the browser refuses, the text stands there selected. Made on request. */
+export function CopyPart({ take, of }: CopyPartProps) {
   const { copied, copy, forget } = useCopy();
+  const [form, setForm] = useState<TextForm>('ascii');
+  const [done, setDone] = useState('');
   const area = useRef<HTMLTextAreaElement>(null);
   const isRefused = copied.state === 'refused';
   useEffect(() => {
     if (isRefused) area.current?.select();
   }, [isRefused]);
-  useEffect(forget, [measurement, entries]);
-  const onCopy = async (): Promise<void> => {
-    const { recordAsText } = await import('../plain-text.ts');
-    await copy(recordAsText({ measurement, entries, checks: await checks(), link: await link() }));
+  useEffect(forget, of);
+  const onRecord = async (): Promise<void> => {
+    const taken = take();
+    const [{ recordAsText }, { takenChecks }] = await Promise.all([
+      import('../plain-text.ts'),
+      import('../taken.ts'),
+    ]);
+    const linked = forumLink(await sheetAddress(taken.linked), textStrings.noLink);
+    setDone('link' in linked ? strings.done : strings.withoutAddress);
+    await copy(recordAsText({ ...taken, checks: await takenChecks(taken), ...linked }, form));
+  };
+  const onAddress = async (): Promise<void> => {
+    const address = await sheetAddress(take().linked);
+    const letters = address?.length ?? 0;
+    setDone(letters > LONGEST_FOR_FORUM ? strings.longAddress(letters) : strings.doneAddress(letters));
+    if (address === undefined) forget(strings.noAddress);
+    else await copy(address);
   };
   return (
-    <section class="needs-script" aria-labelledby="copy">
-      <h2 id="copy">{strings.heading}</h2>
-      <p class="measure">{strings.address}</p>
-      <p>
-        <button type="button" onClick={onCopy}>
+    <>
+      <FormChoice form={form} onForm={setForm} />
+      <p class="copy-buttons">
+        <button type="button" onClick={onRecord}>
           {strings.button}
         </button>
+        <button type="button" onClick={onAddress}>
+          {strings.addressButton}
+        </button>
       </p>
-      <p role="status">
-        {copied.state === 'idle' ? '' : copied.state === 'done' ? strings.done : strings.refused}
-      </p>
+      <p role="status">{toldOf(copied, done)}</p>
       {isRefused && (
         <p>
           <label for={AREA_ID}>{strings.area}</label>
           <textarea id={AREA_ID} ref={area} class="result-text" readOnly rows={12} value={copied.text} />
         </p>
       )}
-    </section>
+    </>
+  );
+}
+
+function toldOf({ state, text }: Copied, done: string): string {
+  if (state === 'idle') return text;
+  return state === 'done' ? done : strings.refused;
+}
+
+function FormChoice({ form, onForm }: { form: TextForm; onForm: (form: TextForm) => void }) {
+  const name = useId();
+  return (
+    <fieldset class="copy-forms">
+      <legend>{strings.form}</legend>
+      {TEXT_FORMS.map((each) => (
+        <label key={each} class="switch">
+          <input type="radio" name={name} checked={each === form} onChange={() => onForm(each)} />
+          <span>{textFormNames[each]}</span>
+        </label>
+      ))}
+    </fieldset>
   );
 }

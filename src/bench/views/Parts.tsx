@@ -1,29 +1,21 @@
-import { checkSentences } from '../check-export.ts';
-import { entriesOf } from '../entries-of.ts';
-import { sheetAddress } from '../use-address.ts';
 import type { Results } from '../use-results.ts';
 import { BehindParts } from './BehindParts.tsx';
 import { HelpPart } from './HelpPart.tsx';
 import { RecordPart } from './RecordPart.tsx';
 import { SimulationPart } from './SimulationPart.tsx';
+import { TakePart } from './TakePart.tsx';
 import { type DefenceProps, ValidityPart } from './ValidityPart.tsx';
 
 /** What the parts below the form are drawn from. */
 export type PartsProps = DefenceProps & { readonly all: Results['all'] };
 
-/** Everything below the form: what stands behind the result, what defends it, and the record. */
+/** Everything below the form: what stands behind the result, what is taken along, what defends it, and the record. */
 export function Parts({ all, ...defence }: PartsProps) {
-  const { entries, measurement, problems, shown } = defence;
+  const { entries, measurement, shown } = defence;
   return (
     <>
-      <BehindParts
-        shown={shown}
-        all={all}
-        measurement={measurement}
-        entries={entries}
-        checks={() => checkSentences(entries, measurement, shown)}
-        link={() => sheetAddress(problems.length > 0 ? entriesOf(measurement) : entries)}
-      />
+      <BehindParts shown={shown} all={all} measurement={measurement} />
+      <TakePart {...defence} />
       <ValidityPart {...defence} />
       <HelpPart entries={entries} shown={shown} />
       <SimulationPart measurement={measurement} shown={shown} />

@@ -19,9 +19,12 @@ const MARKDOWN = /[\\`*_{}[\]<>()#+\-.!|~&$:@=^"'/]/g;
 /** The reader's words in Markdown: nothing in them becomes a link, a mark or a tag (CommonMark 2.4). */
 export const markdownWords = (text: string): string => unlinked(plainWords(text)).replace(MARKDOWN, '\\$&');
 
-/** The reader's words in BBCode, which knows no escape: square brackets become round ones. */
+/**
+ * The reader's words in BBCode, which knows no escape: square brackets become round ones, and an asterisk, which begins a list's
+ * item on some boards, the sign of multiplication that looks like it.
+ */
 export const bbcodeWords = (text: string): string =>
-  unlinked(plainWords(text)).replaceAll('[', '(').replaceAll(']', ')');
+  unlinked(plainWords(text)).replaceAll('[', '(').replaceAll(']', ')').replaceAll('*', '\u2217');
 
 const asciiOf = (): Readonly<Record<string, string>> => ({
   '\u2212': '-',

@@ -1,0 +1,42 @@
+import { h, render } from 'preact';
+import { type Picture, standalonePicture } from '../exchange/picture.ts';
+import { resolveStyles, stripPage } from '../exchange/resolve-styles.ts';
+import { styleRules } from '../exchange/style-rules.ts';
+import { ReadingBand } from '../figures/ReadingBand.tsx';
+import { measuresOf } from '../figures/reading-band.frame.ts';
+import { readingBandLayout } from '../figures/reading-band.layout.ts';
+import type { Measurement } from '../sheet/measurement.ts';
+import css from '../styles/figures.css?raw';
+import { light } from '../styles/tokens.ts';
+import { benchBand } from './figure-rows.ts';
+import { pictureWords } from './picture-words.ts';
+import type { NumberedPoint } from './point-result.ts';
+import { reachOfChain } from './reach.ts';
+
+/** The reading band of a point as a picture that stands alone. Needs a document; the reader's own theme plays no part. */
+export function pictureOf(
+  measurement: Measurement,
+  shown: NumberedPoint,
+  { address, showCurve }: { readonly address: string | undefined; readonly showCurve: boolean },
+): Picture {
+  const { chain } = shown.result;
+  const options = { chain, showLimits: true, showCurve, handles: false };
+  const band = { frame: 'wide' as const, ...benchBand(options, reachOfChain(chain)) };
+  const { height } = readingBandLayout(band);
+  const drawing = { markup: bandMarkup(band), width: measuresOf('wide').width, height };
+  return standalonePicture(pictureWords(measurement, shown, address), drawing, light);
+}
+
+type Band = Omit<Parameters<typeof ReadingBand>[0], 'name' | 'description'>;
+
+/** The inside of the figure with what its style sheet says in its own attributes. */
+function bandMarkup(band: Band): string {
+  const place = document.createElement('div');
+  render(h(ReadingBand, { ...band, name: '', description: '' }), place);
+  const figure = place.querySelector('svg');
+  if (figure === null) throw new Error('bandMarkup: the figure must be drawn, got none');
+  resolveStyles(figure, styleRules(css, light));
+  stripPage(figure);
+  const writer = new XMLSerializer();
+  return [...figure.children].map((child) => writer.serializeToString(child)).join('');
+}

@@ -1,0 +1,58 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { SheetEntries } from '../../sheet/entries.ts';
+import type { Kept, KeptHead, KeptList, KeptStore, Outcome } from '../../store/kept.ts';
+import { keptSheets } from '../keep/kept-sheets.ts';
+import { type Shelf, withDuplicate, withRemoved, withRestored } from './changes.ts';
+
+export interface Sheets {
+  /** Undefined until it is known. */
+  readonly list: Outcome<KeptList<SheetEntries>> | undefined;
+  readonly shelf: Shelf;
+  readonly duplicate: (sheet: Kept<SheetEntries>) => Promise<void>;
+  readonly remove: (head: KeptHead) => Promise<void>;
+  readonly restore: () => Promise<void>;
+}
+
+/** The kept sheets, as they are and as other tabs change them. */
+export function useSheets(): Sheets {
+  const [list, setList] = useState<Outcome<KeptList<SheetEntries>> | undefined>(undefined);
+  const [shelf, setShelf] = useState<Shelf>({ removed: [], note: '' });
+  const store = useRef<KeptStore<SheetEntries>>();
+  const latest = useRef(shelf);
+  latest.current = shelf;
+  const read = async (): Promise<void> => {
+    if (store.current !== undefined) setList(await store.current.list());
+  };
+  useEffect(() => {
+    const opened = keptSheets();
+    store.current = opened;
+    void read();
+    const unwatch = opened.watch(() => void read());
+    const onReturn = ({ persisted }: PageTransitionEvent): void => {
+      if (persisted) void read();
+    };
+    addEventListener('pageshow', onReturn);
+    return () => {
+      removeEventListener('pageshow', onReturn);
+      unwatch();
+      opened.close();
+      store.current = undefined;
+    };
+  }, []);
+  const change = async (
+    make: (of: KeptStore<SheetEntries>, from: Shelf) => Promise<Shelf>,
+  ): Promise<void> => {
+    if (store.current === undefined) return;
+    const next = await make(store.current, latest.current);
+    latest.current = next;
+    await read();
+    setShelf(next);
+  };
+  return {
+    list,
+    shelf,
+    duplicate: (sheet) => change((of, from) => withDuplicate(of, from, sheet)),
+    remove: (head) => change((of, from) => withRemoved(of, from, head)),
+    restore: () => change(withRestored),
+  };
+}

@@ -1,0 +1,61 @@
+import { useId, useState } from 'preact/hooks';
+import { DECIMALS, type Decimal } from '../../exchange/csv.ts';
+import { saveFile } from '../../exchange/save-file.ts';
+import { FILE_KINDS, type FileKind, fileOf } from '../files.ts';
+import { filesStrings as strings } from '../files-strings.ts';
+import type { FilesProps } from './FilesPart.tsx';
+import { OpenFile } from './OpenFile.tsx';
+
+/** Buttons that save a sheet in each form, and a field that opens one. */
+export function Files({ take, inRange, send }: FilesProps) {
+  const [decimal, setDecimal] = useState<Decimal>('point');
+  const [told, setTold] = useState('');
+  const save = async (kind: FileKind): Promise<void> => {
+    setTold('');
+    const wish = { kind, decimal, at: new Date().toISOString(), page: location.href.replace(/[?#].*/s, '') };
+    const made = await fileOf(take(), wish).catch(() => ({ problem: strings.failed }));
+    if ('problem' in made) setTold(made.problem);
+    else {
+      saveFile(made);
+      setTold(strings.saved(made.name));
+    }
+  };
+  return (
+    <div class="files">
+      <h3>{strings.save}</h3>
+      <p class="field-help measure">{strings.saveHelp}</p>
+      {!take().usable && <p class="measure">{strings.stale}</p>}
+      <p class="file-buttons">
+        {FILE_KINDS.map((kind) => (
+          <button
+            key={kind}
+            type="button"
+            disabled={!inRange && (kind === 'svg' || kind === 'png')}
+            onClick={() => save(kind)}
+          >
+            {strings[kind]}
+          </button>
+        ))}
+      </p>
+      {!inRange && <p>{strings.noPicture}</p>}
+      <DecimalChoice decimal={decimal} onDecimal={setDecimal} />
+      <p role="status">{told}</p>
+      <OpenFile send={send} />
+    </div>
+  );
+}
+
+function DecimalChoice({ decimal, onDecimal }: { decimal: Decimal; onDecimal: (decimal: Decimal) => void }) {
+  const name = useId();
+  return (
+    <fieldset class="copy-forms">
+      <legend>{strings.decimal}</legend>
+      {DECIMALS.map((each) => (
+        <label key={each} class="switch">
+          <input type="radio" name={name} checked={each === decimal} onChange={() => onDecimal(each)} />
+          <span>{strings.decimals[each]}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}

@@ -1,0 +1,23 @@
+import type { BenchAction } from '../actions.ts';
+import { filesPartStrings as strings } from '../files-part-strings.ts';
+import type { Taken } from '../taken.ts';
+import { FetchedPart } from './FetchedPart.tsx';
+
+export interface FilesProps {
+  /** What goes out, made when it is asked for. */
+  readonly take: () => Taken;
+  /** Whether the point that is shown has a figure. */
+  readonly inRange: boolean;
+  readonly send: (action: BenchAction) => void;
+}
+
+const load = () => import('./Files.tsx');
+
+/** Files to be saved and opened; fetched when unfolded. */
+export function FilesPart(props: FilesProps) {
+  return (
+    <FetchedPart id="files" {...strings} load={load}>
+      {({ Files }) => <Files {...props} />}
+    </FetchedPart>
+  );
+}

@@ -1,0 +1,167 @@
+import type { BrowserContext, Locator, Page } from '@playwright/test';
+import { keepStrings } from '../../src/bench/keep/strings.ts';
+import { sheetStrings } from '../../src/bench/sheets/strings.ts';
+import { awake } from './awake.ts';
+import { expect, test } from './site.ts';
+
+const CLUB = 'The club’s hidden transmitter';
+const title = (page: Page): Locator => page.getByLabel('Title');
+const line = (page: Page): Locator => page.locator('.kept-line');
+const rows = (page: Page): Locator => page.locator('.sheet-row');
+
+async function open(page: Page, place = ''): Promise<void> {
+  await page.goto(`/bench/${place}`);
+  await awake(page);
+}
+
+/** Types a title and waits until it is kept. */
+async function keepAs(page: Page, name: string): Promise<void> {
+  await title(page).fill(name);
+  await expect(line(page)).toContainText('Kept in this browser');
+}
+
+/** Another tab, at the address of this one or elsewhere. */
+async function tabAt(context: BrowserContext, place: string): Promise<Page> {
+  const page = await context.newPage();
+  await open(page, place);
+  return page;
+}
+
+test('nothing is kept before something is changed; then it is, and the bench opens with it', async ({
+  page,
+  context,
+}) => {
+  await open(page);
+  await expect(line(page)).toContainText(keepStrings.unchanged);
+  const list = await tabAt(context, 'sheets/');
+  await expect(list.getByText(sheetStrings.none)).toBeVisible();
+  await keepAs(page, 'First of mine');
+  await expect(rows(list), 'the list follows').toHaveCount(1);
+  await page.reload();
+  await awake(page);
+  await expect(title(page)).toHaveValue('First of mine');
+  const other = await tabAt(context, '');
+  await expect(title(other)).toHaveValue('First of mine');
+  // a new sheet is kept beside it, and undo leads back to the one before, which is kept for itself
+  await page.getByRole('button', { name: 'Start an empty sheet' }).click();
+  await expect(line(page)).toContainText(keepStrings.unchanged);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect(title(page)).toHaveValue('First of mine');
+  await expect(line(page)).toContainText('Kept in this browser');
+  await page.getByRole('button', { name: 'Redo', exact: true }).click();
+  await keepAs(page, 'Second of mine');
+  await expect(rows(list)).toHaveCount(2);
+  await expect(rows(list).first()).toContainText('Second of mine');
+  await rows(list).getByRole('link', { name: 'Second of mine' }).click();
+  await awake(list);
+  await expect(title(list)).toHaveValue('Second of mine');
+  await expect(line(list)).toContainText('Kept in this browser');
+});
+
+test('an address that carries a sheet overwrites none, and is kept as one of its own', async ({
+  page,
+  context,
+}) => {
+  await open(page);
+  await keepAs(page, 'Dear to me');
+  await expect.poll(() => page.evaluate(() => location.hash)).toContain('Dear');
+  const address = await page.evaluate(() => location.hash);
+  const other = await tabAt(context, address);
+  await expect(title(other)).toHaveValue('Dear to me');
+  await expect(line(other)).toContainText(keepStrings.unchanged);
+  await keepAs(other, 'Made of it');
+  await page.reload();
+  await awake(page);
+  await expect(title(page)).toHaveValue('Dear to me');
+  const list = await tabAt(context, 'sheets/');
+  await expect(rows(list)).toHaveCount(2);
+  // back to an entry of the history that had another sheet: it goes on with that one
+  await other.evaluate(
+    (hash) => {
+      location.hash = hash;
+    },
+    address.replace('Dear', 'Third'),
+  );
+  await expect(title(other)).toHaveValue('Third to me');
+  await expect(line(other)).toContainText(keepStrings.unchanged);
+  await other.goBack();
+  await expect(title(other)).toHaveValue('Made of it');
+  await keepAs(other, 'Made of it later');
+  await expect(rows(list)).toHaveCount(2);
+});
+
+test('two tabs with one sheet ask before one overwrites the other', async ({ page, context }) => {
+  await open(page);
+  await keepAs(page, 'As at first');
+  const other = await tabAt(context, '');
+  await expect(title(other)).toHaveValue('As at first');
+  await keepAs(page, 'By the first');
+  await expect(line(other)).toContainText(keepStrings.elsewhere.changed);
+  await expect(line(other)).toContainText(keepStrings.notMine);
+  await title(other).fill('By the second');
+  await expect(line(other)).toContainText(keepStrings.mine);
+  await other.getByRole('button', { name: keepStrings.choices.take }).click();
+  await expect(title(other)).toHaveValue('By the first');
+  await expect(line(other)).toContainText('Kept in this browser');
+  // both at once
+  await title(page).fill('One');
+  await title(other).fill('Two');
+  const [told] = await Promise.race(
+    [page, other].map(async (tab) => {
+      await expect(line(tab)).toContainText(keepStrings.elsewhere.changed);
+      return [tab];
+    }),
+  );
+  const loser = told ?? page;
+  const lost = await title(loser).inputValue();
+  await loser.getByRole('button', { name: keepStrings.choices.beside }).click();
+  await expect(line(loser)).toContainText('Kept in this browser');
+  const list = await tabAt(context, 'sheets/');
+  await expect(rows(list)).toHaveCount(2);
+  await expect(rows(list).first()).toContainText(lost);
+});
+
+test('the list finds, duplicates, deletes and brings back, and shows names as text', async ({ page }) => {
+  await open(page);
+  const hostile = '<img src=x onerror=alert(1)> “Pad”';
+  await keepAs(page, hostile);
+  await line(page).getByRole('link').click();
+  await awake(page);
+  await expect(rows(page)).toHaveCount(1);
+  await expect(rows(page).getByRole('link', { name: hostile })).toBeVisible();
+  await rows(page).getByRole('button', { name: sheetStrings.duplicate }).click();
+  await expect(rows(page)).toHaveCount(2);
+  await page.getByLabel(sheetStrings.search).fill('copy');
+  await expect(rows(page)).toHaveCount(1);
+  await rows(page).getByRole('button', { name: sheetStrings.remove }).click();
+  await expect(rows(page)).toHaveCount(0);
+  await expect(page.getByRole('button', { name: sheetStrings.undo })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(rows(page)).toHaveCount(1);
+  await page.getByLabel(sheetStrings.search).fill('no such thing');
+  await expect(page.getByText(sheetStrings.noneFound)).toBeVisible();
+});
+
+test('a browser that keeps nothing is told of it, and the bench works all the same', async ({ page }) => {
+  await page.addInitScript(() => {
+    IDBFactory.prototype.open = () => {
+      throw new DOMException('denied', 'SecurityError');
+    };
+  });
+  await open(page);
+  await title(page).fill('Not to be kept');
+  await expect(line(page)).toContainText(keepStrings.failed.refused);
+  await page.getByLabel('Readings, in dBm').fill('8 dBm');
+  await expect(page.locator('.bench-result')).toContainText(/28\.1/);
+  await expect.poll(() => page.evaluate(() => location.hash)).toContain('Not');
+  await page.reload();
+  await awake(page);
+  await expect(title(page), 'the address still has it').toHaveValue('Not to be kept');
+  await page.goto('/bench/sheets/');
+  await awake(page);
+  await expect(page.getByText(sheetStrings.problems.refused)).toBeVisible();
+  await page.goto(`/bench/#kept-abc`);
+  await awake(page);
+  await expect(line(page)).toContainText(keepStrings.opening.refused);
+  await expect(title(page)).toHaveValue(CLUB);
+});

@@ -1,0 +1,45 @@
+import { describe, expect, it } from 'vitest';
+import { sheetsInFile } from '../../src/bench/sheet-file.ts';
+import { fileTables } from '../../src/layouts/file-fields.ts';
+import { blankSheet } from '../../src/sheet/blank-sheet.ts';
+import { blankLink, blankPoint } from '../../src/sheet/entries.ts';
+import { fileOf } from '../exchange/demonstration.ts';
+
+const tables = fileTables();
+const namesIn = (id: string): readonly string[] =>
+  tables.find((table) => table.id === id)?.rows.map(({ name }) => name) ?? [];
+
+describe('the description of files', () => {
+  it('has a table for the sheet and for each list in it', () => {
+    expect(tables.map(({ id }) => id)).toEqual(['sheets', 'points', 'links', 'changes']);
+  });
+
+  it('names every field that can be typed on a sheet, a point or a link', () => {
+    const { points: _, links: __, log: ___, checks, ...own } = blankSheet('padsIntoMeter');
+    for (const key of [...Object.keys(own), ...Object.keys(checks)]) expect(namesIn('sheets')).toContain(key);
+    const { id: _id, ...point } = blankPoint('');
+    for (const key of Object.keys(point)) expect(namesIn('points')).toContain(key);
+    const { id: __id, ...link } = blankLink('');
+    for (const key of Object.keys(link)) expect(namesIn('links')).toContain(key);
+  });
+
+  it('says what each field is, what it holds, and what stands where it is left out', () => {
+    for (const { name, label, holds } of tables.flatMap(({ rows }) => rows))
+      expect(
+        [name, label, holds].every((words) => words.length > 0),
+        name,
+      ).toBe(true);
+    const rule = tables[0]?.rows.find(({ name }) => name === 'rule');
+    expect(rule).toMatchObject({ holds: 'simple, guardBand, probability', otherwise: 'simple' });
+  });
+
+  it('tells only codes that a file may really have', () => {
+    for (const { name, holds } of tables[0]?.rows ?? []) {
+      if (!/^\w+, \w+/.test(holds) || holds.startsWith('text')) continue;
+      for (const code of holds.split(', '))
+        expect(sheetsInFile(fileOf({ sheets: [{ [name]: code }] }, 1)), `${name}: ${code}`).toMatchObject({
+          ok: true,
+        });
+    }
+  });
+});
