@@ -41,6 +41,11 @@ export type BenchAction =
   | { readonly type: 'remove'; readonly id: string }
   /** To a place in the order, 0 for the first. */
   | { readonly type: 'move'; readonly id: string; readonly to: number }
+  /** Links that an instrument states, and what else of the sheet follows it; worked out by whoever sends, in a part fetched on demand. */
+  | {
+      readonly type: 'takeInstrument';
+      readonly taken: (entries: SheetEntries) => Partial<Pick<SheetEntries, 'links' | 'load'>> | undefined;
+    }
   | { readonly type: 'undo' }
   | { readonly type: 'redo' }
   /** Opens a sheet that came by address. */

@@ -11,11 +11,30 @@ const withLinks = (entries: SheetEntries, links: Links): SheetEntries =>
 /** What says nothing of what a data sheet states: an assumption stays one. */
 const ASIDE: readonly string[] = ['off', 'better'] satisfies readonly (keyof LinkEntries)[];
 
-/** One link changed, and no longer assumed where what it states was touched. */
+/** What a sheet says of a link that an instrument states; what it then states stays the instrument's. */
+const OF_SHEET: readonly string[] = [
+  'off',
+  'better',
+  'label',
+  'cause',
+  'direction',
+  'temperature',
+  'years',
+  'reliability',
+] satisfies readonly (keyof LinkEntries)[];
+
+/** Stated by no instrument. */
+const OWN = { instrument: '', part: 'statement', calibrated: '', interval: '' } as const;
+
+/**
+ * One link changed: no longer assumed where what it states was touched, and then no longer what the instrument states that it was taken
+ * from.
+ */
 export function editLink(entries: SheetEntries, id: string, change: Partial<LinkEntries>): SheetEntries {
   const keys = Object.keys(change);
   const aside = keys.length > 0 && keys.every((key) => ASIDE.includes(key));
-  const touched = aside ? change : { ...change, assumed: false };
+  const kept = keys.every((key) => OF_SHEET.includes(key));
+  const touched = aside ? change : { ...change, ...(!kept && OWN), assumed: false };
   return withLinks(
     entries,
     changedIn(entries.links, id, (link) => changed(link, touched)),

@@ -43,7 +43,7 @@ export const linkStrings = {
     perYear: '% per year',
     years: 'Years since then',
     table: 'Corrections, line by line',
-    by: 'Corrections go by',
+    by: 'Corrected by',
     instrument: 'Instrument',
     part: 'Part of the instrument',
     calibrated: 'Calibrated on',
@@ -150,7 +150,7 @@ export const linkStrings = {
     kelvinDc: 'K, with DC',
   } satisfies Readonly<Record<LinkUnit, string>>,
   percentsOf: { reading: 'the reading', trueValue: 'the true value' },
-  tabledBy: { frequency: 'frequency', level: 'level of the reading' },
+  tabledBy: { frequency: 'frequency', level: 'level' },
   directions: { with: 'the same way as the others', against: 'the other way' },
   /** Unit of the terms of a limit: that of what the instrument shows. */
   termUnits: {
@@ -176,6 +176,8 @@ export const linkStrings = {
   termsIntro: 'Leave empty what the data sheet does not have.',
   termsMore: 'Temperature and age',
   more: 'Kind, source, rating and more',
+  instrument: 'From your instruments',
+  for: (label: string): string => `for ${label}`,
   of: (label: string): string => `of ${label}`,
   offMark: 'left out',
   offNote: 'Left out for a what-if: neither its loss nor what it may be wrong by counts.',

@@ -24,6 +24,7 @@ export const recordStrings = {
     remarks: 'Whatever was unusual.',
   } satisfies Readonly<Record<keyof RecordEntries, string>>,
   nothing: 'Who measured, when and with what has not been noted.',
+  calibrated: (day: string): string => `Calibrated on ${day}.`,
   agreed: 'Agreed',
   notLocked: 'Specification and rule are not locked: no reading has been entered since the sheet was opened.',
   openPoints: (points: string): string => `still open, since nothing was read there: ${points}`,

@@ -1,6 +1,8 @@
+import { dayIn } from '../instruments/day.ts';
 import type { LoggedChange, PointEntries, RecordEntries, SheetEntries } from '../sheet/entries.ts';
 import type { Style } from '../text/style.ts';
 import { timeText } from '../text/time-text.ts';
+import { ageWords } from './instruments/age-words.ts';
 import { recordStrings as strings } from './record-strings.ts';
 
 /** A line of the record: what it is about, and what it says. */
@@ -28,6 +30,18 @@ export const noteLines = (entries: RecordEntries): readonly RecordLine[] =>
     return text === '' ? [] : [{ key, label: strings.labels[key], text }];
   });
 
+/** When the instruments were calibrated that links were taken from, and which of it was too old on the day of the measurement. */
+export const calibrationLines = ({
+  date,
+  links,
+}: Pick<SheetEntries, 'date' | 'links'>): readonly RecordLine[] =>
+  links.flatMap(({ id, label, part, calibrated, interval }) => {
+    if (part === 'drift' || calibrated.trim() === '') return [];
+    const on = dayIn(date);
+    const text = on && ageWords({ calibrated, interval }, on)?.text;
+    return [{ key: `calibrated-${id}`, label: oneLine(label), text: text ?? strings.calibrated(calibrated) }];
+  });
+
 /** Since when specification and rule are locked, and every change after that with its reason, or that none was given. */
 export function agreementLines(
   style: Style,
@@ -45,11 +59,15 @@ export function agreementLines(
   ];
 }
 
-/** Everything that a record has beside the numbers: notes, then the log of what was agreed. */
+/** Everything that a record has beside the numbers: notes, days of calibration, then the log of what was agreed. */
 export const recordLines = (
   style: Style,
-  entries: RecordEntries & Pick<SheetEntries, 'log' | 'points'>,
-): readonly RecordLine[] => [...noteLines(entries), ...agreementLines(style, entries)];
+  entries: RecordEntries & Pick<SheetEntries, 'log' | 'points' | 'links'>,
+): readonly RecordLine[] => [
+  ...noteLines(entries),
+  ...calibrationLines(entries),
+  ...agreementLines(style, entries),
+];
 
 /** Names of more points than this are not listed. */
 const MOST_NAMED = 3;

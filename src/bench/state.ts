@@ -83,6 +83,8 @@ export function reduceBench(state: BenchState, action: BenchAction): BenchState 
       return settled(state, removeLink(entries, action.id), undefined);
     case 'move':
       return settled(state, moveLink(entries, action), undefined);
+    case 'takeInstrument':
+      return settled(state, changed<SheetEntries>(entries, action.taken(entries) ?? {}), undefined);
     case 'undo':
       return undone(state);
     case 'redo':

@@ -112,6 +112,7 @@ export const strings = {
     description:
       'Your own transmitter, your chain of pads and cables, your readings: what power leaves it, how sure that is, and whether it keeps its specification.',
     heading: 'What leaves your transmitter?',
+    instruments: 'Your instruments, pads, cables and loads',
     lead: 'Your own reading, chain and specification; how sure the level is, which link decides that, and whether it is good enough.',
     note: 'The first sheet is a demonstration: a youth club’s home-built hidden transmitter, every value invented. Change whatever you like; nothing leaves this browser unless you pass the address on.',
   },

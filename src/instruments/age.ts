@@ -1,4 +1,4 @@
-import { type Day, monthsAfter, readDay } from './day.ts';
+import { type Day, monthsAfter, readDay, yearsBetween } from './day.ts';
 
 /** Whether a calibration still stands on a day. */
 export type Age =
@@ -20,6 +20,12 @@ export type Age =
 export function monthsIn(text: string): number | undefined {
   const months = /^\s*(\d{1,3})\s*$/.exec(text)?.[1];
   return months === undefined || Number(months) === 0 ? undefined : Number(months);
+}
+
+/** Years from the day of a calibration to a day of use, to the hundredth; none where that comes first; undefined without a day. */
+export function yearsSince(calibrated: string, on: Day): number | undefined {
+  const day = readDay(calibrated);
+  return day === undefined ? undefined : Math.max(0, Math.round(100 * yearsBetween(day, on)) / 100);
 }
 
 /** How old a calibration is on a day, against the interval that the reader set for it. */

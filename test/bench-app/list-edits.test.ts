@@ -155,3 +155,28 @@ describe('the list of points', () => {
     expect(removePoint(full, 'nobody')).toBe(full);
   });
 });
+
+describe('a link that was taken from an instrument', () => {
+  const reference = { instrument: 'a', part: 'statement', calibrated: '2026-05-09', interval: '12' } as const;
+  const entries = typedEntries({ links: [{ ...reference, assumed: true }, {}] });
+  const edited = (change: Parameters<typeof editLink>[2]) => editLink(entries, 'link1', change).links[0];
+
+  it('stays so while the sheet says only what is its own: a name, a cause, the day’s temperature', () => {
+    for (const change of [{ label: 'Pad' }, { cause: 'meter' }, { temperature: '31' }, { off: true }])
+      expect(edited(change)).toMatchObject(reference);
+  });
+
+  it('is the sheet’s own again once something of its statement is changed', () => {
+    for (const change of [{ amount: '0.1' }, { loss: '19' }, { form: 'terms' }, { table: '1 2 3' }] as const)
+      expect(edited(change)).toMatchObject({
+        instrument: '',
+        part: 'statement',
+        calibrated: '',
+        interval: '',
+      });
+  });
+
+  it('leaves the others as they are', () => {
+    expect(editLink(entries, 'link1', { amount: '1' }).links[1]).toBe(entries.links[1]);
+  });
+});

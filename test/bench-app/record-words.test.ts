@@ -1,8 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { agreementLines, noteLines, RECORD_KEYS, recordLines } from '../../src/bench/record-words.ts';
 import {
+  agreementLines,
+  calibrationLines,
+  noteLines,
+  RECORD_KEYS,
+  recordLines,
+} from '../../src/bench/record-words.ts';
+import {
+  blankLink,
   blankPoint,
+  type LinkEntries,
   type LoggedChange,
   type PointEntries,
   type RecordEntries,
@@ -120,10 +128,31 @@ describe('the log of what was agreed', () => {
   });
 });
 
+describe('the days of calibration', () => {
+  const pad = { ...blankLink('link1'), label: 'Pad A', calibrated: '2024-05-01', interval: '12' };
+  const drift = { ...pad, id: 'link2', label: 'Pad A: drift', part: 'drift' as const };
+  const lines = (date: string, links: readonly LinkEntries[] = [pad, drift, blankLink('link3')]) =>
+    calibrationLines({ date, links });
+
+  it('are told once for each instrument, with what was too old on the day of the measurement', () => {
+    expect(lines('2026-05-09, evening')).toHaveLength(1);
+    expect(lines('2026-05-09, evening')[0]).toMatchObject({
+      label: 'Pad A',
+      text: expect.stringContaining('on 2026-05-09 that is older than the 12 months'),
+    });
+    expect(lines('2024-06-01')[0]?.text).toContain('ends on 2025-05-01');
+  });
+
+  it('are told alone where nobody noted the day of the measurement, or where they are none', () => {
+    expect(lines('')[0]?.text).toBe('Calibrated on 2024-05-01.');
+    expect(lines('2026-05-09', [{ ...pad, calibrated: 'May' }])[0]?.text).toBe('Calibrated on May.');
+  });
+});
+
 describe('the whole record', () => {
   it('is the notes and then the log', () => {
     const log = { lockedAt: '', changes: [] };
-    const entries = { ...notes({ supply: '12.0 V' }), log, points };
+    const entries = { ...notes({ supply: '12.0 V' }), log, points, links: [] };
     expect(recordLines('ascii', entries).map(({ key }) => key)).toEqual(['supply', 'agreed']);
   });
 });

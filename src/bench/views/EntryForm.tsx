@@ -38,7 +38,7 @@ export function EntryForm({ state, running, changed, send }: EntryFormProps) {
   const problems = useSameProblems(state.problems);
   const own = useUnchanged(entries, OF_POINTS_AND_LINKS);
   const agreed = useUnchanged(entries, OF_LINKS);
-  const { links, method } = entries;
+  const { links, method, date } = entries;
   const point = entries.points.find(({ id }) => id === state.point) ?? entries.points[0];
   const head = useMemo(
     () => (
@@ -55,8 +55,8 @@ export function EntryForm({ state, running, changed, send }: EntryFormProps) {
     [agreed, problems, act, point],
   );
   const chain = useMemo(
-    () => <LinksPart links={links} method={method} problems={problems} send={act} />,
-    [links, method, problems, act],
+    () => <LinksPart links={links} method={method} date={date} problems={problems} send={act} />,
+    [links, method, date, problems, act],
   );
   return (
     <section class="needs-script bench-form" aria-labelledby="entries">

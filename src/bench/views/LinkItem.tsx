@@ -4,6 +4,7 @@ import { LONGEST_LABEL } from '../spec.ts';
 import { strings } from '../strings.ts';
 import { LinkActions } from './LinkActions.tsx';
 import { editLink, LinkField, type LinkProps } from './LinkField.tsx';
+import { LinkInstrument } from './LinkInstrument.tsx';
 import { LinkMore } from './LinkMore.tsx';
 import { LinkStatement } from './LinkStatement.tsx';
 import { LinkTerms } from './LinkTerms.tsx';
@@ -11,22 +12,24 @@ import { LinkTerms } from './LinkTerms.tsx';
 export interface LinkItemProps extends LinkProps {
   readonly position: number;
   readonly count: number;
+  /** When it was measured, in the reader's own words. */
+  readonly day: string;
   /** How the item stands while a link is dragged: the one that is held, or the one beside which it would land. */
   readonly mark?: 'held' | 'before' | 'after' | undefined;
 }
 
 /** One link. Drawn again only if something of it has changed: an edit elsewhere finds the same node. */
 export function LinkItem(props: LinkItemProps) {
-  const { link, method, problems, send, position, count, mark } = props;
+  const { link, method, problems, send, day, position, count, mark } = props;
   return useMemo(
-    () => <WholeLink {...{ link, method, problems, send, position, count, mark }} />,
-    [link, method, problems, send, position, count, mark],
+    () => <WholeLink {...{ link, method, problems, send, day, position, count, mark }} />,
+    [link, method, problems, send, day, position, count, mark],
   );
 }
 
 /** Its name, loss, and what it may be wrong by in a line; the rest folded away; its place in the order. */
 function WholeLink(props: LinkItemProps) {
-  const { link, position, count, mark } = props;
+  const { link, method, send, day, position, count, mark } = props;
   const name = link.label.trim() || strings.link.unnamed(position);
   return (
     <li data-link={link.id} data-mark={mark}>
@@ -48,6 +51,7 @@ function WholeLink(props: LinkItemProps) {
           {link.off && <p class="link-off-note">{strings.link.offNote}</p>}
           <div class="link-foot">
             <LinkMore {...fieldProps(props)} name={name} />
+            <LinkInstrument link={link} method={method} day={day} send={send} name={name} />
             <OffSwitch {...props} />
             <LinkActions {...props} name={name} />
           </div>

@@ -8,7 +8,7 @@ import { LinkItem } from './LinkItem.tsx';
 import { CAUSES_ID } from './LinkMore.tsx';
 import { landingMark, useLinkDrag } from './use-link-drag.ts';
 
-type LinksPartProps = Pick<PartProps['entries'], 'links' | 'method'> & Omit<PartProps, 'entries'>;
+type LinksPartProps = Pick<PartProps['entries'], 'links' | 'method' | 'date'> & Omit<PartProps, 'entries'>;
 
 const NONE: readonly EntryProblem[] = [];
 
@@ -19,7 +19,7 @@ function problemsOf(problems: readonly EntryProblem[], id: string): readonly Ent
 }
 
 /** All links in their order, which buttons or a dragged grip change, and a way to add one. */
-export function LinksPart({ links, method, problems, send }: LinksPartProps) {
+export function LinksPart({ links, method, date, problems, send }: LinksPartProps) {
   const list = useRef<HTMLOListElement>(null);
   const { dragged, handlers } = useLinkDrag({
     list,
@@ -38,6 +38,7 @@ export function LinksPart({ links, method, problems, send }: LinksPartProps) {
             key={link.id}
             link={link}
             method={method}
+            day={date}
             problems={problemsOf(problems, link.id)}
             send={send}
             position={index + 1}

@@ -2,7 +2,13 @@ import { TextField } from '../../widgets/parts/TextField.tsx';
 import { anyCheck, checkQuestion } from '../check-question.ts';
 import { controlId } from '../keys.ts';
 import { recordStrings as strings } from '../record-strings.ts';
-import { agreementLines, noteLines, RECORD_KEYS, type RecordLine } from '../record-words.ts';
+import {
+  agreementLines,
+  calibrationLines,
+  noteLines,
+  RECORD_KEYS,
+  type RecordLine,
+} from '../record-words.ts';
 import { LONGEST_TEXT } from '../spec.ts';
 import { editText } from './context.ts';
 import { useFetched } from './use-fetched.ts';
@@ -16,6 +22,7 @@ const LONGEST_NOTE = 1000;
 export function RecordPart(props: DefenceProps) {
   const { entries, send } = props;
   const notes = noteLines(entries);
+  const calibrated = calibrationLines(entries);
   return (
     <section class="record-part" aria-labelledby="record">
       <h2 id="record">{strings.heading}</h2>
@@ -36,6 +43,11 @@ export function RecordPart(props: DefenceProps) {
           ))}
         </div>
       </div>
+      {calibrated.length > 0 && (
+        <div class="on-paper">
+          <Lines lines={calibrated} />
+        </div>
+      )}
       <div class="on-paper">{notes.length === 0 ? <p>{strings.nothing}</p> : <Lines lines={notes} />}</div>
       <h3>{strings.logHeading}</h3>
       <Lines lines={agreementLines('shown', entries)} />

@@ -1,0 +1,75 @@
+import { useState } from 'preact/hooks';
+import { blankInstrument } from '../../instruments/blank.ts';
+import { clubInstruments } from '../../instruments/club.ts';
+import { INSTRUMENT_KINDS, type InstrumentKind } from '../../instruments/instrument.ts';
+import { newId } from '../../store/kept.ts';
+import { SelectField } from '../../widgets/parts/SelectField.tsx';
+import { controlId } from '../keys.ts';
+import { choiceStrings } from './choice-strings.ts';
+import { fieldPath } from './read-instrument.ts';
+import { MOST_INSTRUMENTS, type Shelf } from './shelf.ts';
+import { shelfStrings as strings } from './shelf-strings.ts';
+import { instrumentStrings } from './strings.ts';
+import type { ShelfTools } from './use-shelf.ts';
+
+/** Id of the field with the name in the form that is open. */
+export const LABEL = controlId(fieldPath('label'));
+
+/** Whether what stands on the page is kept. */
+export function ShelfStatus({ shelf, waiting }: ShelfTools) {
+  const words = statusOf(shelf, waiting);
+  return (
+    <>
+      {shelf.problem !== undefined && (
+        <p class="problem">{strings.nothingKept(choiceStrings.problems[shelf.problem])}</p>
+      )}
+      {shelf.unreadable > 0 && <p class="problem">{strings.unreadable(shelf.unreadable)}</p>}
+      <p role="status" class="small">
+        {words}
+      </p>
+    </>
+  );
+}
+
+function statusOf({ items, problem }: Shelf, waiting: boolean): string {
+  if (items === undefined || problem !== undefined || items.length === 0) return '';
+  if (waiting) return strings.being;
+  return items.some((item) => item.problem !== undefined) ? strings.notKept : strings.kept;
+}
+
+/** Adds one of a kind, or the invented set. */
+export function AddPart({ shelf, send, focus }: ShelfTools & { focus: (id: string) => void }) {
+  const [kind, setKind] = useState<InstrumentKind>('meter');
+  const full = (shelf.items ?? []).length >= MOST_INSTRUMENTS;
+  return (
+    <div class="add-link">
+      <SelectField
+        id={controlId('instrument-new')}
+        label={strings.addKind}
+        value={kind}
+        options={INSTRUMENT_KINDS}
+        words={instrumentStrings.kinds}
+        onChoice={setKind}
+      />
+      <button
+        type="button"
+        disabled={full}
+        onClick={() => {
+          focus(LABEL);
+          send({ type: 'add', items: [{ id: newId(), value: blankInstrument(kind) }] });
+        }}
+      >
+        {strings.add}
+      </button>
+      <button
+        type="button"
+        disabled={full}
+        onClick={() =>
+          send({ type: 'add', items: clubInstruments().map((value) => ({ id: newId(), value })) })
+        }
+      >
+        {strings.addClub}
+      </button>
+    </div>
+  );
+}
