@@ -57,6 +57,8 @@ export default defineConfig({
     build: {
       assetsInlineLimit: 0, // no `data:` fonts, so that font-src 'self' is enough
       rolldownOptions: {
+        // what d3 makes when it is loaded and nobody here uses
+        treeshake: { manualPureFunctions: ['bisector'], propertyReadSideEffects: false },
         output: {},
         onLog(level, log, handler) {
           const astrosOwn =

@@ -1,17 +1,25 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { inSlices } from './slices.ts';
 
 /**
  * A value that follows once the page has answered its reader: what is drawn with it does not hold up the keystroke that changed it.
  * A further change puts it off again. At first it is the value itself, on the server as here.
+ * @param atOnce whether this change is not to be put off: what is typed into the very part that is drawn with the value must not be drawn
+ * over by an older one. What was shown once is never followed by something older.
  */
-export function useLate<Value>(value: Value): Value {
-  const [late, setLate] = useState({ value });
+export function useLate<Value>(value: Value, atOnce: boolean): Value {
+  const shown = useRef(value);
+  const [, drawAgain] = useState(0);
+  if (atOnce || shown.current === undefined) shown.current = value;
   useEffect(() => {
-    if (Object.is(late.value, value)) return undefined;
+    if (Object.is(shown.current, value)) return undefined;
     const stop = new AbortController();
-    void inSlices({ steps: [() => setLate({ value })], signal: stop.signal });
+    const follow = (): void => {
+      shown.current = value;
+      drawAgain((count) => count + 1);
+    };
+    void inSlices({ steps: [follow], signal: stop.signal });
     return () => stop.abort();
-  }, [late, value]);
-  return late.value;
+  }, [value]);
+  return shown.current;
 }

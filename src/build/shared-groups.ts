@@ -8,17 +8,19 @@ export interface Chunk {
   readonly imports: readonly string[];
 }
 
-/** Modules in one file, with the entries that load it. */
+/** Files as first bundled that become one, with the entries that load it. */
 interface Group {
-  readonly modules: readonly string[];
+  readonly chunks: readonly Chunk[];
   readonly entries: ReadonlySet<string>;
   /** Length of the code before it is made short. */
   readonly length: number;
+  /** Names of all files that it loads at once, itself among them. */
+  readonly needs: ReadonlySet<string>;
 }
 
 /** What a file costs by itself, as length of code: names of what goes in and out, and what compression must learn anew. */
 const FILE_LENGTH = 1300;
-/** Power by which the load of a page counts. */
+/** Power by which what a page loads counts: the heaviest pages have the least to spare. */
 const HEAVY = 3;
 
 /** A file with everything that it loads at once. */
@@ -32,65 +34,77 @@ function withImports(chunks: ReadonlyMap<string, Chunk>, first: Chunk): Readonly
   return all;
 }
 
-/** For each module the entries that load it at once. What is fetched by a call counts where no entry has the module at hand. */
-function entriesByModule(chunks: ReadonlyMap<string, Chunk>): ReadonlyMap<string, ReadonlySet<string>> {
+/** For each file the entries that load it at once. What is fetched by a call counts where no entry has the file at hand. */
+function entriesByFile(chunks: ReadonlyMap<string, Chunk>): ReadonlyMap<string, ReadonlySet<string>> {
   const atOnce = new Map<string, Set<string>>();
   const byCall = new Map<string, Set<string>>();
   for (const entry of chunks.values()) {
     if (!(entry.isEntry || entry.isDynamicEntry)) continue;
     const into = entry.isEntry ? atOnce : byCall;
-    for (const { modules } of withImports(chunks, entry))
-      for (const module of Object.keys(modules))
-        into.set(module, (into.get(module) ?? new Set()).add(entry.fileName));
+    for (const { fileName } of withImports(chunks, entry))
+      into.set(fileName, (into.get(fileName) ?? new Set()).add(entry.fileName));
   }
   return new Map([...byCall, ...atOnce]);
 }
 
+const joined = (one: Group, other: Group): Group => ({
+  chunks: [...one.chunks, ...other.chunks],
+  entries: new Set([...one.entries, ...other.entries]),
+  length: one.length + other.length,
+  needs: new Set([...one.needs, ...other.needs]),
+});
+
 /** A group for each set of entries that share something. */
-function groupsBySet(bundled: readonly Chunk[]): Group[] {
-  const lengths = new Map(
-    bundled.flatMap(({ modules }) =>
-      Object.entries(modules).map(([module, { renderedLength }]) => [module, renderedLength] as const),
-    ),
-  );
+function groupsBySet(chunks: ReadonlyMap<string, Chunk>): Group[] {
   const groups = new Map<string, Group>();
-  for (const [module, entries] of entriesByModule(new Map(bundled.map((each) => [each.fileName, each])))) {
+  for (const [name, entries] of entriesByFile(chunks)) {
+    const chunk = chunks.get(name);
+    if (chunk === undefined) continue;
+    const length = Object.values(chunk.modules).reduce((sum, each) => sum + each.renderedLength, 0);
+    const needs = new Set([...withImports(chunks, chunk)].map(({ fileName }) => fileName));
+    const own: Group = { chunks: [chunk], entries, length, needs };
     const key = [...entries].sort().join();
-    const { modules, length } = groups.get(key) ?? { modules: [], length: 0 };
-    groups.set(key, {
-      modules: [...modules, module],
-      entries,
-      length: length + (lengths.get(module) ?? 0),
-    });
+    const before = groups.get(key);
+    groups.set(key, before === undefined ? own : joined(before, own));
   }
   return [...groups.values()];
 }
 
-const joined = (one: Group, other: Group): Group => ({
-  modules: [...one.modules, ...other.modules],
-  entries: new Set([...one.entries, ...other.entries]),
-  length: one.length + other.length,
-});
+/** How all groups stand before two of them are joined. */
+interface Standing {
+  /** What each entry loads in all. */
+  readonly loads: ReadonlyMap<string, number>;
+  /** The group of each file. */
+  readonly home: ReadonlyMap<string, Group>;
+}
 
-/** What each entry loads in all. */
-function loadsOf(groups: readonly Group[]): ReadonlyMap<string, number> {
+function standingOf(groups: readonly Group[]): Standing {
   const loads = new Map<string, number>();
   for (const { entries, length } of groups)
     for (const entry of entries) loads.set(entry, (loads.get(entry) ?? 0) + length + FILE_LENGTH);
-  return loads;
+  const home = new Map(groups.flatMap((group) => group.chunks.map(({ fileName }) => [fileName, group])));
+  return { loads, home };
 }
 
-/** How much less all entries load where two files are one; what a heavy page loads counts for more. */
-function gainOf(one: Group, other: Group, loads: ReadonlyMap<string, number>): number {
+/** Whether an entry has everything at hand that a group needs besides itself: else that would be loaded in vain too. */
+const hasNeedsOf = (group: Group, entry: string, { home }: Standing): boolean =>
+  [...group.needs].every((name) => {
+    const other = home.get(name);
+    return other === undefined || other === group || other.entries.has(entry);
+  });
+
+/**
+ * How much less all entries load where two files are one; what a heavy page loads counts for more. Nothing where an entry would
+ * then load a third file in vain.
+ */
+function gainOf(one: Group, other: Group, standing: Standing): number {
   let gain = 0;
-  for (const entry of joined(one, other).entries) {
-    const before = loads.get(entry) ?? 0;
-    const less = one.entries.has(entry)
-      ? other.entries.has(entry)
-        ? FILE_LENGTH
-        : -other.length
-      : -one.length;
-    gain += before ** HEAVY - (before - less) ** HEAVY;
+  for (const entry of new Set([...one.entries, ...other.entries])) {
+    const inVain = one.entries.has(entry) ? (other.entries.has(entry) ? undefined : other) : one;
+    if (inVain && !hasNeedsOf(inVain, entry, standing)) return 0;
+    const before = standing.loads.get(entry) ?? 0;
+    const after = inVain ? before + inVain.length : before - FILE_LENGTH;
+    gain += before ** HEAVY - after ** HEAVY;
   }
   return gain;
 }
@@ -99,11 +113,11 @@ function gainOf(one: Group, other: Group, loads: ReadonlyMap<string, number>): n
 function merged(all: readonly Group[]): readonly Group[] {
   const groups = [...all];
   for (;;) {
-    const loads = loadsOf(groups);
+    const standing = standingOf(groups);
     let best = { gain: 0, one: -1, other: -1 };
     for (const [one, a] of groups.entries())
       for (const [other, b] of groups.entries()) {
-        const gain = other > one ? gainOf(a, b, loads) : 0;
+        const gain = other > one ? gainOf(a, b, standing) : 0;
         if (gain > best.gain) best = { gain, one, other };
       }
     const [a, b] = [groups[best.one], groups[best.other]];
@@ -115,9 +129,12 @@ function merged(all: readonly Group[]): readonly Group[] {
 
 /** Name of the file that each module of a bundle goes into, so that an entry loads what it needs in few files and little in vain. */
 export function fileOfModule(bundled: readonly Chunk[]): ReadonlyMap<string, string> {
+  const chunks = new Map(bundled.map((chunk) => [chunk.fileName, chunk]));
   return new Map(
-    merged(groupsBySet(bundled)).flatMap(({ modules }, index) =>
-      modules.map((module) => [module, `part-${index}`] as const),
+    merged(groupsBySet(chunks)).flatMap((group, index) =>
+      group.chunks.flatMap(({ modules }) =>
+        Object.keys(modules).map((module) => [module, `part-${index}`] as const),
+      ),
     ),
   );
 }

@@ -31,6 +31,7 @@ function bundlingTwice(app: ViteBuilder): ViteBuilder {
     const { output } = options.rolldownOptions;
     if (output === undefined || Array.isArray(output))
       throw new Error('sharedScripts: wish one output of the browser’s script, got none or several');
+    options.modulePreload = false; // see `plainImport`
     options.write = false;
     const files = fileOfModule(chunksOf(await build(environment)));
     options.write = true;

@@ -2,6 +2,7 @@ import { secondOrder, welchSatterthwaite } from '#compute';
 import type { Check } from './check.ts';
 import { figure } from './figure.ts';
 import { tableFactor } from './gum-annex-g.ts';
+import { blocksOfH1 } from './gum-h1-blocks.ts';
 import { endGauge, evaluated, gaugeInputs } from './gum-h1-model.ts';
 
 const contribution = (id: string): number =>
@@ -173,4 +174,5 @@ export const annexH1 = (): Check[] => [
   expanded(),
   secondOrderTerms(),
   recomputed(),
+  blocksOfH1(),
 ];

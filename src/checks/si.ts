@@ -98,6 +98,18 @@ const derived = (): Check => ({
   ],
 });
 
+const units = (): Check => ({
+  id: 'si-units',
+  clause: '2.3.1, base units',
+  title: 'kilogram, ampere and kelvin as numbers of their defining constants',
+  status: 'from memory',
+  figures: [
+    figure('kilogram in h Δν(Cs)/c²', '1.4755214', '10⁴⁰', () => numberOfConstants('kilogram') / 1e40),
+    figure('ampere in e Δν(Cs)', '6.7896868', '10⁸', () => numberOfConstants('ampere') / 1e8),
+    figure('kelvin in h Δν(Cs)/k', '2.2666653', '', () => numberOfConstants('kelvin')),
+  ],
+});
+
 const noise = (): Check => ({
   id: 'si-noise',
   clause: 'k T B',
@@ -158,7 +170,7 @@ export function si(): CheckSource[] {
       name: 'The SI',
       citation:
         'BIPM, The International System of Units (SI Brochure), 9th edition, version 3.01, August 2024, and its Appendix 2',
-      checks: [constants(), electrical(), derived(), noise(), history()],
+      checks: [constants(), electrical(), derived(), units(), noise(), history()],
     },
     {
       id: 'ccem',

@@ -1,6 +1,6 @@
 import { type CoverageWish, coverageOf } from './combine/coverage-factor.ts';
+import { estimateOf } from './combine/estimate.ts';
 import { propagate } from './combine/propagate.ts';
-import { estimateOf } from './combine/sensitivities.ts';
 import type { Correlation, Input, SumModel } from './model.ts';
 
 /** Two methods on one transmitter. Levels in the unit of the models, uncertainties too. */

@@ -1,7 +1,7 @@
 import type { CoverageWish } from './combine/coverage-factor.ts';
+import { estimateOf } from './combine/estimate.ts';
 import { mergeCauses } from './combine/merge-causes.ts';
 import { propagate } from './combine/propagate.ts';
-import { estimateOf } from './combine/sensitivities.ts';
 import { wholeDistribution } from './combine/whole-distribution.ts';
 import { worstCaseOf } from './combine/worst-case.ts';
 import type { Model, SumModel } from './model.ts';

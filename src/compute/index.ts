@@ -20,12 +20,13 @@ export type {
 export { checkModel } from './combine/check-model.ts';
 export type { Coverage, CoverageWish } from './combine/coverage-factor.ts';
 export { coverageOf, DEFAULT_COVERAGE_PROBABILITY } from './combine/coverage-factor.ts';
+export { estimateOf } from './combine/estimate.ts';
 export { propagate } from './combine/propagate.ts';
 export type { ManyOutputs, Output } from './combine/propagate-many.ts';
 export { propagateMany } from './combine/propagate-many.ts';
 export type { SecondOrder } from './combine/second-order.ts';
 export { secondOrder } from './combine/second-order.ts';
-export { estimateOf, sensitivitiesOf } from './combine/sensitivities.ts';
+export { sensitivitiesOf } from './combine/sensitivities.ts';
 export { simulate, simulateAtOnce } from './combine/simulate.ts';
 export type { Simulated, SimulationProgress, SimulationRequest, StopRule } from './combine/simulation.ts';
 export type { Term } from './combine/term.ts';

@@ -1,7 +1,8 @@
+import { checkModel } from './combine/check-model.ts';
 import type { CoverageWish } from './combine/coverage-factor.ts';
-import { propagate } from './combine/propagate.ts';
-import { estimateOf } from './combine/sensitivities.ts';
-import { worstCaseOf } from './combine/worst-case.ts';
+import { estimateOf } from './combine/estimate.ts';
+import { propagated } from './combine/propagated.ts';
+import { worstOfSum } from './combine/worst-sum.ts';
 import type { SumModel } from './model.ts';
 import { prefixOf } from './prefix.ts';
 import type { Result } from './result.ts';
@@ -17,10 +18,13 @@ export type BandResult = Omit<Result, 'whole'>;
 export function propagatePrefixes({ model, ...wish }: { model: SumModel } & CoverageWish): BandResult[] {
   return Array.from({ length: model.inputs.length + 1 }, (_, count) => {
     const prefix = prefixOf(model, count);
+    checkModel('propagatePrefixes', prefix);
+    const estimate = estimateOf(prefix);
+    const { sensitivities } = prefix;
     return {
-      estimate: estimateOf(prefix),
-      worstCase: worstCaseOf({ model: prefix }),
-      propagation: propagate({ model: prefix, ...wish }),
+      estimate,
+      worstCase: worstOfSum(prefix),
+      propagation: propagated(prefix, { sensitivities, estimate, ...wish }),
     };
   });
 }

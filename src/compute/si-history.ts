@@ -5,9 +5,11 @@ export interface DefinitionEvent {
   readonly code:
     | 'tropicalYear'
     | 'caesium'
+    | 'archiveMetre'
     | 'prototypeMetre'
     | 'kryptonWavelengths'
     | 'speedOfLight'
+    | 'archiveKilogram'
     | 'prototypeKilogram'
     | 'planckConstant'
     | 'metrePerInchUs'
@@ -21,6 +23,9 @@ export interface DefinitionEvent {
  * Sources: SI Brochure, 9th edition, Appendix 4; addendum to NBS Circular 572 (1 yd = 0.9144 m from 1 July 1959).
  */
 export const DEFINITION_EVENTS = [
+  /** Platinum: a bar after a survey of the meridian, a cylinder after a cubic decimetre of water. */
+  { year: 1799, unit: 'metre', code: 'archiveMetre', source: 'fromMemory' },
+  { year: 1799, unit: 'kilogram', code: 'archiveKilogram', source: 'fromMemory' },
   { year: 1889, unit: 'metre', code: 'prototypeMetre', source: 'siBrochure' },
   { year: 1889, unit: 'kilogram', code: 'prototypeKilogram', source: 'siBrochure' },
   /** A metre was 39.37 US inches: 25.400 050 8 mm each. */

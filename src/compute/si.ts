@@ -16,14 +16,13 @@ export const CONVENTIONAL_1990 = { josephsonHzPerV: 483_597.9e9, vonKlitzingOhm:
 
 /**
  * How much the volt and the ohm that laboratories kept since 1990 changed on 20 May 2019, as fractions: a voltage read by
- * the old constant is read larger by `volt` with the new, a resistance by `ohm`.
- * Source: SI Brochure, Appendix 2: 1.066 65e-7 and (cut off, not rounded) 1.779 3e-8.
+ * the old constant is read larger by `volt` with the new, a resistance by `ohm`, and a power made of both, U^2/R, by `watt`.
+ * Source: SI Brochure, Appendix 2: 1.066 65e-7 and (cut off, not rounded) 1.779 3e-8; the watt follows from them.
  */
-export function changeOf2019(): { volt: number; ohm: number } {
-  return {
-    volt: CONVENTIONAL_1990.josephsonHzPerV / josephsonConstantHzPerV() - 1,
-    ohm: vonKlitzingOhm() / CONVENTIONAL_1990.vonKlitzingOhm - 1,
-  };
+export function changeOf2019(): { volt: number; ohm: number; watt: number } {
+  const volt = CONVENTIONAL_1990.josephsonHzPerV / josephsonConstantHzPerV() - 1;
+  const ohm = vonKlitzingOhm() / CONVENTIONAL_1990.vonKlitzingOhm - 1;
+  return { volt, ohm, watt: (2 * volt + volt ** 2 - ohm) / (1 + ohm) };
 }
 
 /**

@@ -30,12 +30,13 @@ export const siFormulas = {
     example: example({}, vonKlitzingOhm),
   },
   changeOf2019: {
-    tex: '\\delta_V = \\frac{K_\\text{J-90}}{K_\\mathrm{J}} - 1, \\quad \\delta_R = \\frac{R_\\mathrm{K}}{R_\\text{K-90}} - 1',
+    tex: '\\delta_V = \\frac{K_\\text{J-90}}{K_\\mathrm{J}} - 1, \\quad \\delta_R = \\frac{R_\\mathrm{K}}{R_\\text{K-90}} - 1, \\quad \\delta_P = \\frac{(1 + \\delta_V)^2}{1 + \\delta_R} - 1',
     symbols: {
       volt: letter('\\delta_V', '1', 'change of voltages read by the constant of 1990'),
       ohm: letter('\\delta_R', '1', 'change of resistances read by the constant of 1990'),
+      watt: letter('\\delta_P', '1', 'change of powers found as voltage squared over resistance'),
     },
-    words: 'How much laboratory volts and ohms changed on 20 May 2019.',
+    words: 'How much laboratory volts, ohms and the watts made of them changed on 20 May 2019.',
     sources: si,
     example: example({}, () => changeOf2019().volt),
   },

@@ -1,4 +1,5 @@
 import { bandsValues } from './values/a-decibel-is-not-a-percentage.ts';
+import { blocksValues } from './values/blocks-and-warm-hands.ts';
 import { meterValues } from './values/calibration-changes-nothing.ts';
 import { lineValues } from './values/down-the-line.ts';
 import { levelsValues } from './values/levels-and-gains.ts';
@@ -6,6 +7,7 @@ import { rulesValues } from './values/measuring-is-comparing.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
 import { voltsValues } from './values/volts-and-watts.ts';
+import { madeValues } from './values/what-a-watt-is-made-of.ts';
 import { powerValues } from './values/which-power.ts';
 
 type Values = Readonly<Record<string, () => string>>;
@@ -18,6 +20,8 @@ const groups: Readonly<Record<string, () => Values>> = {
   rules: rulesValues,
   meter: meterValues,
   chain: chainValues,
+  blocks: blocksValues,
+  made: madeValues,
   power: powerValues,
   line: lineValues,
   trace: voltsValues,

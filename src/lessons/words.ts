@@ -2,6 +2,7 @@ import { comparingWords } from './words/comparing.ts';
 import { decidingWords } from './words/deciding.ts';
 import { measuringWords } from './words/measuring.ts';
 import { powerWords } from './words/power.ts';
+import { unitWords } from './words/units.ts';
 import type { Defined, Word } from './words/word.ts';
 
 /** The vocabulary by what it speaks of, each group with its title. */
@@ -13,6 +14,7 @@ export const wordGroups: readonly {
   { title: 'Comparing and passing on', words: comparingWords },
   { title: 'Promising and deciding', words: decidingWords },
   { title: 'Power, levels and ratios', words: powerWords },
+  { title: 'Units and what they rest on', words: unitWords },
 ];
 
 const all: Readonly<Record<string, Word>> = {
@@ -20,6 +22,7 @@ const all: Readonly<Record<string, Word>> = {
   ...comparingWords,
   ...decidingWords,
   ...powerWords,
+  ...unitWords,
 };
 
 /** Ids of every word: the last part of its address, `/reference/words/#calibration`. */
@@ -45,6 +48,8 @@ export function definedText({ in: document, entry, checked = false }: Defined): 
       return `ITU Radio Regulations, Article 1${entry === undefined ? '' : `, ${entry}`}${memory}`;
     case 'decibelUse':
       return 'ITU-R V.574';
+    case 'siBrochure':
+      return `SI Brochure, 9th edition${number}${memory}`;
     case 'trade':
       return 'a word of the trade';
   }

@@ -1,5 +1,6 @@
 import { oneDecibel, otherEnd, threePercentOfVolts, whichMean } from './bands.ts';
 import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
+import { howLong, oneInstrument, roomWarm, whatHappened } from './gauge-blocks.ts';
 import { levelsApart, throughTheChain, twoTransmitters, whatIsNegative } from './levels.ts';
 import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
 import { applyCorrection, meterChanged, meterVerified, screwTurned } from './own-meter.ts';
@@ -8,6 +9,7 @@ import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
 import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
+import { changeOfWatt, chargesOfWatt, exactConstants, whatCounts } from './unit-tree.ts';
 
 const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'bands-mean': whichMean,
@@ -42,6 +44,14 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'line-heat': lineHeat,
   'line-back': lineBack,
   'line-erp': lineErp,
+  'blocks-what-happened': whatHappened,
+  'blocks-room-warm': roomWarm,
+  'blocks-one-instrument': oneInstrument,
+  'blocks-how-long': howLong,
+  'made-what-counts': whatCounts,
+  'made-charges': chargesOfWatt,
+  'made-exact-constants': exactConstants,
+  'made-change-of-2019': changeOfWatt,
   'power-meter': powerMeter,
   'power-tones': powerTones,
   'power-reflected': powerReflected,

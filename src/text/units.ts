@@ -47,6 +47,10 @@ const table = () => ({
   mm: plain('mm', 'millimetre'),
   m: plain('m', 'metre'),
   s: plain('s', 'second'),
+  ns: plain('ns', 'nanosecond'),
+  J: plain('J', 'joule'),
+  N: plain('N', 'newton'),
+  kg: plain('kg', 'kilogram'),
   none: same('', ''),
 });
 

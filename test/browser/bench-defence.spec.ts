@@ -68,6 +68,9 @@ test.describe('the validity checks', () => {
     const validity = await unfold(page, validityStrings);
     const step = check(validity, 'step');
     await expect(step.getByText(checkStrings.statuses.notMade)).toBeVisible();
+    // typed faster than a slow machine draws: no letter may be lost
+    const devtools = await page.context().newCDPSession(page);
+    await devtools.send('Emulation.setCPUThrottlingRate', { rate: 6 });
     await field(step, 'stepWithout').focus();
     for (const text of ['7.0', '-3,1 dBm', '10', '0.4']) {
       await page.keyboard.type(text);

@@ -1,30 +1,13 @@
 import type { Page } from '@playwright/test';
 import { stateAddresses } from './addresses.ts';
 import { awake } from './awake.ts';
-import { expect, pages, pagesWithFigures, pagesWithIslands, test } from './site.ts';
+import { figures } from './laid-out.ts';
+import { expect, pages, pagesWithIslands, test } from './site.ts';
 
 /** The width that A4 leaves between margins of a centimetre, in CSS pixels. */
 const paper = { width: 718, height: 1000 };
 
 test.use({ viewport: paper });
-
-/**
- * Figures of the main part that are seen, as their names; one that is wider than the paper tells so. A figure may be drawn once for
- * wide and once for narrow places: it is the name that counts.
- */
-const figures = (page: Page): Promise<string[]> =>
-  page.evaluate(() => {
-    const textOf = (id: string): string => document.getElementById(id)?.textContent ?? '';
-    const nameOf = (node: Element): string =>
-      node.getAttribute('aria-label') ??
-      (node.getAttribute('aria-labelledby') ?? '').split(' ').map(textOf).join(' ');
-    return [...document.querySelectorAll('main svg:not(svg svg, [aria-hidden="true"])')]
-      .filter((node) => node.checkVisibility() && node.getBoundingClientRect().width > 0)
-      .map((node) => {
-        const wide = node.getBoundingClientRect().right > innerWidth + 1;
-        return wide ? `${nameOf(node)}: wider than the paper` : nameOf(node);
-      });
-  });
 
 /** The table of states of each island that has numbers to set, as one text an island; empty where there is none. */
 const tables = (page: Page): Promise<string[]> =>
@@ -41,22 +24,6 @@ const tables = (page: Page): Promise<string[]> =>
       ),
   );
 
-for (const { path } of pagesWithFigures) {
-  test(`each figure of ${path} is on paper`, async ({ page }) => {
-    await page.goto(path);
-    await awake(page);
-    const onScreen = await figures(page);
-    await page.emulateMedia({ media: 'print' });
-    const onPaper = await figures(page);
-    expect(onPaper.length).toBeGreaterThan(0);
-    expect(
-      onScreen.filter((name) => !onPaper.includes(name)),
-      'not on paper',
-    ).toEqual([]);
-    expect(onPaper.filter((name) => name.endsWith('wider than the paper'))).toEqual([]);
-  });
-}
-
 for (const { path } of pagesWithIslands) {
   test(`what can be set on ${path} is on paper as a table, even before an island wakes`, async ({ page }) => {
     await page.goto(path);
@@ -70,13 +37,24 @@ for (const { path } of pagesWithIslands) {
   });
 }
 
+/** Texts of pages without a state, each read once. */
+const usualTexts = new Map<string, string>();
+
+async function usualText(page: Page, path: string): Promise<string> {
+  const kept = usualTexts.get(path);
+  if (kept !== undefined) return kept;
+  await page.goto(path);
+  await awake(page);
+  const text = await page.locator('main').innerText();
+  usualTexts.set(path, text);
+  await page.goto('about:blank');
+  return text;
+}
+
 for (const address of stateAddresses(pages)) {
   test(`the state of ${address} is what prints`, async ({ page }) => {
     const { pathname } = new URL(address, 'http://site.invalid');
-    await page.goto(pathname);
-    await awake(page);
-    const usual = await page.locator('main').innerText();
-    await page.goto('about:blank');
+    const usual = await usualText(page, pathname);
     await page.goto(address);
     await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null, undefined, {
       timeout: 30_000,

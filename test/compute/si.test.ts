@@ -97,6 +97,12 @@ describe('volt and ohm of the quantum standards (SI Brochure, Appendix 2)', () =
     expectPrinted(1e8 * changeOf2019().ohm, 1.779367, 6);
     expect(Math.floor(1e12 * changeOf2019().ohm)).toBe(17793);
   });
+
+  it('move a power of U²/R by twice the one less the other: 195.53655e-9, by hand 2 x 106.66511 - 17.79367', () => {
+    const { volt, ohm, watt } = changeOf2019();
+    expectPrinted(1e9 * watt, 195.53655, 5);
+    expect(Math.abs(watt - (2 * volt - ohm))).toBeLessThan(2e-14);
+  });
 });
 
 describe('counting', () => {
@@ -141,6 +147,15 @@ describe('thermal noise', () => {
 });
 
 describe('the history of definitions', () => {
+  it('says of what is no number in print where it is from, and has none from memory after 1893', () => {
+    for (const { year, source } of DEFINITION_EVENTS)
+      expect(source === 'fromMemory', String(year)).toBe(year === 1799 || year === 1893);
+    const first = (unit: string) => DEFINITION_EVENTS.find((event) => event.unit === unit)?.year;
+    expect([first('metre'), first('kilogram'), first('inch'), first('second')]).toEqual([
+      1799, 1799, 1893, 1960,
+    ]);
+  });
+
   it('stands in order of time', () => {
     const years = DEFINITION_EVENTS.map(({ year }) => year);
     expect(years).toEqual([...years].sort((a, b) => a - b));

@@ -15,6 +15,7 @@ const pages: ReadonlyMap<string, Kind> = new Map([
   ['/learn/traceability/the-chain-to-the-definition/', 'club'],
   ['/learn/traceability/measuring-is-comparing/', 'rules'],
   ['/learn/traceability/calibration-changes-nothing/', 'meter'],
+  ['/learn/traceability/blocks-and-warm-hands/', 'blocks'],
   ['/examples/two-pads-into-a-receiver/', 'two-pads'],
   ['/bench/', 'bench'],
 ]);

@@ -3,6 +3,7 @@ import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
 import { borrowAddressSpec } from '../../src/borrow/address.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
+import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
@@ -13,6 +14,7 @@ import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { meansSpec } from '../../src/widgets/two-means/spec.ts';
 import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
+import { treeSpec } from '../../src/widgets/unit-tree/spec.ts';
 import { spec as codec } from '../address/demonstration.ts';
 
 /** Every kind of address that this site makes, with its present specification. A new kind is added here and in `addresses.ts`. */
@@ -45,6 +47,10 @@ export const kinds = {
   rules: rulesSpec,
   /** `/learn/traceability/calibration-changes-nothing/?...` */
   meter: meterSpec,
+  /** `/learn/traceability/blocks-and-warm-hands/?...` */
+  blocks: blocksSpec,
+  /** `/learn/traceability/what-a-watt-is-made-of/?...` */
+  units: treeSpec,
   /** `/learn/decibels/which-power/?...` */
   keyed: keyedSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;

@@ -3,6 +3,8 @@ import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { normalDensity } from '#compute';
 import { defaultState } from '../../src/address/field-spec.ts';
+import { BlockStack } from '../../src/figures/BlockStack.tsx';
+import { blockMeasures } from '../../src/figures/block-stack.frame.ts';
 import { DistributionCurve } from '../../src/figures/DistributionCurve.tsx';
 import { CURVE } from '../../src/figures/distribution-curve.frame.ts';
 import { Envelope } from '../../src/figures/Envelope.tsx';
@@ -24,6 +26,9 @@ import { figureOf as envelopeFigure, meantMark } from '../../src/widgets/envelop
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { strings as envelopeStrings } from '../../src/widgets/envelope/strings.ts';
 import { envelopeLabels } from '../../src/widgets/envelope/words.ts';
+import { figureOf as blocksFigure } from '../../src/widgets/gauge-blocks/figure.ts';
+import { type BlocksFields, blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
+import { strings as blocksStrings } from '../../src/widgets/gauge-blocks/strings.ts';
 import { figureOf as stairsFigure } from '../../src/widgets/level-diagram/figure.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineOf } from '../../src/widgets/level-line/state.ts';
@@ -73,6 +78,7 @@ describe('letters on a phone of 320 pixels', () => {
       envelope: envelopeMeasures('narrow').width,
       stairs: levelMeasures('narrow').width,
       line: lineBandMeasures('narrow').width,
+      blocks: blockMeasures('narrow').width,
       tiles: tileMeasuresOf('narrow').width,
       rulers: rulersMeasuresOf('narrow').width,
       chart: CHART.narrow.width,
@@ -150,6 +156,19 @@ describe.each(FRAMES)('nothing is written into anything else, %s:', (frame) => {
       );
       expectLegible(markup, { size: plotSize(frame) });
     }
+  });
+
+  const blocks = defaultState(blocksSpec.fields);
+  it.each([1, 2, 3, 4])('the ends of a stack of %i', (count) => {
+    for (const stackC of [15, 20, 22, 35])
+      for (const known of ['nominal', 'grade', 'shared'] as const) {
+        const values = { ...blocks, count, stackC, known };
+        const figure = blocksFigure(fieldsState<BlocksFields>(values));
+        const markup = render(
+          <BlockStack frame={frame} {...figure} words={blocksStrings.figure} {...words} handle />,
+        );
+        expectLegible(markup, { size: plotSize(frame) }, MARGIN);
+      }
   });
 
   it.each(Object.keys(rulerStates))('the rulers, %s', (state) => {

@@ -1,6 +1,7 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
+import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
@@ -11,6 +12,7 @@ import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { meansSpec } from '../../src/widgets/two-means/spec.ts';
 import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
+import { treeSpec } from '../../src/widgets/unit-tree/spec.ts';
 
 /** Attributes of a tag as they stand in a lesson. */
 export type Attributes = Readonly<Record<string, string>>;
@@ -23,7 +25,9 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   RatioFigure: () => ratioSpec(),
   TraceFigure: () => traceSpec,
   RulesFigure: () => rulesSpec,
+  UnitTreeFigure: () => treeSpec,
   MeterFigure: () => meterSpec,
+  BlocksFigure: () => blocksSpec,
   LineFigure: () => lineSpec,
   StairsFigure: () => stairsSpec,
   EnvelopeFigure: () => keyedSpec,

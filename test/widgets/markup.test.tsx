@@ -3,9 +3,12 @@ import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { questionOf } from '../../src/questions/index.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
+import { wholeClaimOf } from '../../src/sheet/evaluated-blocks.ts';
+import { clubBlocks } from '../../src/sheet/gauge-blocks.ts';
 import Choice from '../../src/widgets/choice/Choice.tsx';
 import CopyText from '../../src/widgets/copy-text/CopyText.tsx';
 import EnvelopeWidget from '../../src/widgets/envelope/EnvelopeWidget.tsx';
+import GaugeBlocks from '../../src/widgets/gauge-blocks/GaugeBlocks.tsx';
 import LevelWidget from '../../src/widgets/level-diagram/LevelWidget.tsx';
 import OwnMeter from '../../src/widgets/own-meter/OwnMeter.tsx';
 import { Announcer } from '../../src/widgets/parts/Announcer.tsx';
@@ -17,6 +20,7 @@ import { TextField } from '../../src/widgets/parts/TextField.tsx';
 import ReadingBandWidget from '../../src/widgets/reading-band/ReadingBandWidget.tsx';
 import TraceWidget from '../../src/widgets/trace/TraceWidget.tsx';
 import TwoRules from '../../src/widgets/two-rules/TwoRules.tsx';
+import UnitTreeWidget from '../../src/widgets/unit-tree/UnitTreeWidget.tsx';
 
 const read = readerOf({ kind: 'halfWidthDb', min: 0, max: 3, decimals: 2 });
 const nothing = (): void => {};
@@ -28,6 +32,8 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'reading band': () => <ReadingBandWidget sheet={clubSheet()} />,
   'two rules': () => <TwoRules />,
   'own meter': () => <OwnMeter />,
+  'gauge blocks': () => <GaugeBlocks prepared={wholeClaimOf(clubBlocks())} />,
+  'tree of units': () => <UnitTreeWidget />,
   guess: () => <Choice question={questionOf('chain-weakest-rung')} use="guess" />,
   check: () => <Choice question={questionOf('chain-certificate-once')} use="check" />,
   'text to copy': () => (

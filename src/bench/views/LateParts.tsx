@@ -1,4 +1,5 @@
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { BenchAction } from '../actions.ts';
 import { useLate } from '../use-late.ts';
 import { AsWritten } from './AsWritten.tsx';
 import type { PartsProps } from './Parts.tsx';
@@ -24,12 +25,13 @@ interface LatePartsProps {
  * From then on it follows a keystroke a breath later, so that the result itself can be there at once.
  */
 export function LateParts({ parts, changed }: LatePartsProps) {
+  const { send, fromHere } = useOwnActions(parts?.send);
   const now = useMemo(
-    () => parts,
+    () => parts && { ...parts, send },
     // a list of results is made anew each time: what counts is what stands in it
-    parts && [parts.entries, parts.problems, parts.send, parts.measurement, parts.shown, ...parts.all],
+    parts && [parts.entries, parts.problems, send, parts.measurement, parts.shown, ...parts.all],
   );
-  const late = useLate(now) ?? now;
+  const late = useLate(now, fromHere);
   const [Parts, setParts] = useState<{ readonly view: Parts } | undefined>(onServer && { view: onServer });
   const wanted = parts !== undefined && Parts === undefined;
   const entries = parts?.entries;
@@ -46,4 +48,21 @@ export function LateParts({ parts, changed }: LatePartsProps) {
       {drawn}
     </AsWritten>
   );
+}
+
+/** The way to send an action from these parts, and whether the change that is being drawn came by it. */
+function useOwnActions(send: ((action: BenchAction) => void) | undefined) {
+  const sent = useRef(false);
+  const fromHere = sent.current;
+  useEffect(() => {
+    sent.current = false;
+  });
+  const own = useCallback(
+    (action: BenchAction) => {
+      sent.current = true;
+      send?.(action);
+    },
+    [send],
+  );
+  return { send: own, fromHere };
 }

@@ -1,8 +1,9 @@
 import type { Correlation, FunctionModel, Input } from '../model.ts';
 import { checkModel } from './check-model.ts';
 import { choleskyFactor, correlationMatrix, type Matrix } from './correlation.ts';
+import { estimateOf } from './estimate.ts';
 import { standardUncertaintyOf } from './input.ts';
-import { estimateOf, sensitivitiesOf } from './sensitivities.ts';
+import { sensitivitiesOf } from './sensitivities.ts';
 
 /** One of several outputs of the same inputs. */
 export interface Output {

@@ -1,10 +1,10 @@
 import type { Model } from '../model.ts';
-import type { BudgetRow, Propagation } from '../result.ts';
+import type { Propagation } from '../result.ts';
 import { checkModel } from './check-model.ts';
-import { combine } from './combined-variance.ts';
-import { type CoverageWish, coverageOf } from './coverage-factor.ts';
-import { standardUncertaintyOf } from './input.ts';
-import { estimateOf, sensitivitiesOf } from './sensitivities.ts';
+import type { CoverageWish } from './coverage-factor.ts';
+import { estimateOf } from './estimate.ts';
+import { propagated } from './propagated.ts';
+import { sensitivitiesOf } from './sensitivities.ts';
 
 /**
  * Combined and expanded uncertainty of a model's output, with its budget, by the law of propagation of uncertainty:
@@ -18,32 +18,6 @@ import { estimateOf, sensitivitiesOf } from './sensitivities.ts';
  */
 export function propagate({ model, ...wish }: { model: Model } & CoverageWish): Propagation {
   checkModel('propagate', model);
-  const sensitivities = sensitivitiesOf({ model });
-  const uncertainties = model.inputs.map(standardUncertaintyOf);
-  const weights = sensitivities.map(({ value }, i) => value * (uncertainties[i] ?? 0));
-  const { standardUncertainty, degreesOfFreedom, shares } = combine({
-    inputs: model.inputs,
-    weights,
-    correlations: model.correlations,
-  });
-  const { coverageProbability, coverageFactor } = coverageOf({ ...wish, degreesOfFreedom });
-  const expanded = coverageFactor * standardUncertainty;
-  const estimate = estimateOf(model);
-  const budget: BudgetRow[] = model.inputs.map((input, i) => ({
-    id: input.id,
-    standardUncertainty: uncertainties[i] ?? 0,
-    sensitivity: sensitivities[i]?.value ?? 0,
-    contribution: Math.abs(weights[i] ?? 0),
-    share: shares[i] ?? 0,
-    degreesOfFreedom: input.degreesOfFreedom,
-  }));
-  return {
-    standardUncertainty,
-    degreesOfFreedom,
-    coverageProbability,
-    coverageFactor,
-    expanded,
-    interval: { lower: estimate - expanded, upper: estimate + expanded },
-    budget,
-  };
+  const sensitivities = sensitivitiesOf({ model }).map(({ value }) => value);
+  return propagated(model, { sensitivities, estimate: estimateOf(model), ...wish });
 }

@@ -47,14 +47,3 @@ export function sensitivitiesOf({ model }: { model: Model }): Approximation[] {
   const centres = centresOf(model.inputs);
   return model.inputs.map((_, i) => slopeOf(model, centres, i));
 }
-
-/** The output at the centres of all inputs. @throws RangeError unless finite. */
-export function estimateOf(model: Model): number {
-  const centres = centresOf(model.inputs);
-  const y =
-    model.kind === 'function'
-      ? model.f(centres)
-      : centres.reduce((sum, x, i) => sum + x * (model.sensitivities[i] ?? 0), model.constant);
-  if (!Number.isFinite(y)) throw rangeError({ where: 'estimateOf', wish: 'output must be finite', got: y });
-  return y;
-}

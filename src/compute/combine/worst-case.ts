@@ -1,34 +1,10 @@
-import type { Model, SumModel } from '../model.ts';
+import type { Model } from '../model.ts';
 import type { WorstCase } from '../result.ts';
 import { checkModel } from './check-model.ts';
 import { extremesOf } from './extremes.ts';
 import { isLimited } from './input.ts';
-import { mergeCauses } from './merge-causes.ts';
 import { sensitivitiesOf } from './sensitivities.ts';
-
-/** A sum: the limits of its independent terms, those under one cause together. */
-function worstSum(model: SumModel): WorstCase {
-  const merged = mergeCauses(model);
-  let [lower, upper] = [merged.constant, merged.constant];
-  const unlimited = new Set<string>();
-  for (const { ids, distribution, sensitivity } of merged.terms) {
-    const { limits } = distribution;
-    const ends = [sensitivity * limits.lower, sensitivity * limits.upper];
-    if (ends.every((end) => Number.isFinite(end))) {
-      lower += Math.min(...ends);
-      upper += Math.max(...ends);
-      continue;
-    }
-    const centre = sensitivity * (distribution.mean ?? distribution.quantile(0.5));
-    lower += centre;
-    upper += centre;
-    for (const id of ids) unlimited.add(id);
-  }
-  return {
-    interval: { lower, upper },
-    unlimited: model.inputs.filter(({ id }) => unlimited.has(id)).map(({ id }) => id),
-  };
-}
+import { worstOfSum } from './worst-sum.ts';
 
 /**
  * The ends that the output reaches when every limited input sits at its unfavourable limit; inputs under one cause move
@@ -41,7 +17,7 @@ function worstSum(model: SumModel): WorstCase {
  */
 export function worstCaseOf({ model }: { model: Model }): WorstCase {
   checkModel('worstCaseOf', model);
-  if (model.kind === 'sum') return worstSum(model);
+  if (model.kind === 'sum') return worstOfSum(model);
   const slopes = sensitivitiesOf({ model }).map(({ value }) => value);
   return {
     interval: extremesOf(model, slopes),

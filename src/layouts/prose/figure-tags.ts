@@ -1,5 +1,6 @@
 import StageBand from '../../stage/StageBand.astro';
 import StageBandRulers from '../../stage/StageBandRulers.astro';
+import StageBlocks from '../../stage/StageBlocks.astro';
 import StageEnvelope from '../../stage/StageEnvelope.astro';
 import StageLevels from '../../stage/StageLevels.astro';
 import StageLine from '../../stage/StageLine.astro';
@@ -7,10 +8,12 @@ import StageMeter from '../../stage/StageMeter.astro';
 import StageRatio from '../../stage/StageRatio.astro';
 import StageRules from '../../stage/StageRules.astro';
 import StageTrace from '../../stage/StageTrace.astro';
+import StageTree from '../../stage/StageTree.astro';
 import StageTwoMeans from '../../stage/StageTwoMeans.astro';
 import StageTwoSignals from '../../stage/StageTwoSignals.astro';
 import BandRulers from '../../widgets/band-rulers/BandRulers.astro';
 import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
+import GaugeBlocks from '../../widgets/gauge-blocks/GaugeBlocks.astro';
 import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
 import LevelLine from '../../widgets/level-line/LevelLine.astro';
 import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
@@ -20,6 +23,7 @@ import TraceWidget from '../../widgets/trace/TraceWidget.astro';
 import TwoMeans from '../../widgets/two-means/TwoMeans.astro';
 import TwoRules from '../../widgets/two-rules/TwoRules.astro';
 import TwoSignals from '../../widgets/two-signals/TwoSignals.astro';
+import UnitTreeWidget from '../../widgets/unit-tree/UnitTreeWidget.astro';
 
 /** The figures that a lesson may show, by tag: as a page has them, and as the wall has them. */
 export const figureTags = {
@@ -32,7 +36,9 @@ export const figureTags = {
   RatioFigure: { page: RatioRuler, stage: StageRatio },
   TraceFigure: { page: TraceWidget, stage: StageTrace },
   RulesFigure: { page: TwoRules, stage: StageRules },
+  UnitTreeFigure: { page: UnitTreeWidget, stage: StageTree },
   MeterFigure: { page: OwnMeter, stage: StageMeter },
+  BlocksFigure: { page: GaugeBlocks, stage: StageBlocks },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 

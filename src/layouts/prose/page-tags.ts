@@ -1,5 +1,6 @@
 import Caution from './Caution.astro';
 import CheckYourself from './CheckYourself.astro';
+import DefinitionDates from './DefinitionDates.astro';
 import Formula from './Formula.astro';
 import { figuresFor } from './figure-tags.ts';
 import Given from './Given.astro';
@@ -30,5 +31,8 @@ export const pageTags = {
   Takeaways,
   Sources,
   TryState,
+  DefinitionDates,
+  /** On the wall alone: the page has the same numbers beside its figure. */
+  CountedCharges: StageMore,
   ...figuresFor('page'),
 };

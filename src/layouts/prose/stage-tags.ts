@@ -1,3 +1,4 @@
+import StageCharges from '../../stage/StageCharges.astro';
 import { figuresFor } from './figure-tags.ts';
 import { pageTags } from './page-tags.ts';
 import StageMistake from './StageMistake.astro';
@@ -13,5 +14,6 @@ export const stageTags = {
   StageOnly,
   Mistake: StageMistake,
   Word: StageOnly,
+  CountedCharges: StageCharges,
   ...figuresFor('stage'),
 };

@@ -1,4 +1,4 @@
-import { recalled, vim, type Word } from './word.ts';
+import { recalled, trade, vim, type Word } from './word.ts';
 
 /** Instruments, standards and what links them. */
 export const comparingWords = {
@@ -150,5 +150,18 @@ export const comparingWords = {
     means:
       'A go-between by which standards are compared. It has to stay put during the comparison, and need not keep its value long.',
     defined: recalled('5.9'),
+  },
+  'gauge-block': {
+    term: 'gauge block',
+    means:
+      'A block of hard material with two flat, parallel faces at a stated distance, made to be compared with or to be built into a longer one.',
+    mind: 'Its nominal length is its name. Its own length is the nominal one and a deviation, which a certificate gives.',
+    defined: trade(),
+  },
+  wringing: {
+    term: 'wringing',
+    means:
+      'Sliding two clean, flat faces together until they hold to each other, with a film of some nanometres between.',
+    defined: trade(),
   },
 } satisfies Record<string, Word>;

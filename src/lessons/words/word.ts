@@ -1,5 +1,5 @@
 /** The document that defines a term. */
-export type Vocabulary = 'vim' | 'conformity' | 'radioRegulations' | 'decibelUse' | 'trade';
+export type Vocabulary = 'vim' | 'conformity' | 'radioRegulations' | 'decibelUse' | 'siBrochure' | 'trade';
 
 /** Where a term is defined. */
 export interface Defined {

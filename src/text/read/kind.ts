@@ -23,6 +23,14 @@ export interface Kind {
 const RATIO = 'dB is a ratio and says nothing without \u201crelative to what\u201d.';
 const LEVEL = 'dBm is a level; a gain or a limit is a ratio and has dB.';
 
+const ratio = (name: string, value: number): Kind => ({
+  name,
+  base: 'dB',
+  units: { dB: times(1) },
+  example: { value, decimals: 0 },
+  hints: { dBm: LEVEL },
+});
+
 const make = {
   level: (): Kind => ({
     name: 'a level',
@@ -45,20 +53,8 @@ const make = {
     example: { value: 0.2, decimals: 1 },
     hints: { dB: RATIO },
   }),
-  gain: (): Kind => ({
-    name: 'a gain (negative for a loss)',
-    base: 'dB',
-    units: { dB: times(1) },
-    example: { value: -20, decimals: 0 },
-    hints: { dBm: LEVEL },
-  }),
-  loss: (): Kind => ({
-    name: 'a loss',
-    base: 'dB',
-    units: { dB: times(1) },
-    example: { value: 20, decimals: 0 },
-    hints: { dBm: LEVEL },
-  }),
+  gain: (): Kind => ratio('a gain (negative for a loss)', -20),
+  loss: (): Kind => ratio('a loss', 20),
   halfWidthDb: (): Kind => ({
     name: 'a limit',
     base: 'dB',
@@ -175,6 +171,12 @@ const make = {
     units: { um: times(1), mm: times(1e3) },
     plusMinus: true,
     example: { value: 0.2, decimals: 1 },
+  }),
+  growth: (): Kind => ({
+    name: 'a growth in each kelvin',
+    base: 'ppm',
+    units: { ppm: times(1) },
+    example: { value: 11.5, decimals: 1 },
   }),
   millimetres: (): Kind => ({
     name: 'a length',

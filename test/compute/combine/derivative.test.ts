@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { derivative } from '../../../src/compute/combine/derivative.ts';
-import { estimateOf, sensitivitiesOf } from '../../../src/compute/combine/sensitivities.ts';
+import { estimateOf } from '../../../src/compute/combine/estimate.ts';
+import { sensitivitiesOf } from '../../../src/compute/combine/sensitivities.ts';
 import { constant } from '../../../src/compute/distribution/constant.ts';
 import { student } from '../../../src/compute/distribution/student.ts';
 import type { FunctionModel, Input } from '../../../src/compute/model.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { estimateOf, sensitivitiesOf } from '../../../src/compute/combine/sensitivities.ts';
+import { estimateOf } from '../../../src/compute/combine/estimate.ts';
+import { sensitivitiesOf } from '../../../src/compute/combine/sensitivities.ts';
 import { constant } from '../../../src/compute/distribution/constant.ts';
 import type { FunctionModel, Input } from '../../../src/compute/model.ts';
 import { quantity } from './published-models.ts';

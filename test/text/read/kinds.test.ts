@@ -33,6 +33,7 @@ const KINDS: readonly KindName[] = [
   'rise',
   'celsius',
   'micrometres',
+  'growth',
   'millimetres',
   'number',
 ];

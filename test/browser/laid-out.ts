@@ -1,15 +1,7 @@
 import type { Page } from '@playwright/test';
-import { awake } from './awake.ts';
-import { expect, pages, pagesWithFigures, test } from './site.ts';
-
-const sizes = [
-  { width: 320, height: 640 },
-  { width: 1024, height: 768 },
-  { width: 1440, height: 900 },
-];
 
 /** What reaches past the right edge without a scroll bar of its own, in words; a browser rounds boxes by up to a pixel. */
-const overflowing = (page: Page): Promise<string[]> =>
+export const overflowing = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const scrolls = (node: Element | null): boolean =>
       node !== null && (/auto|scroll/.test(getComputedStyle(node).overflowX) || scrolls(node.parentElement));
@@ -22,7 +14,7 @@ const overflowing = (page: Page): Promise<string[]> =>
   });
 
 /** Texts of figures smaller on the screen than the least size, with the size in pixels. */
-const smallTexts = (page: Page, leastPx: number): Promise<string[]> =>
+export const smallTexts = (page: Page, leastPx: number): Promise<string[]> =>
   page.evaluate((least) => {
     const told: string[] = [];
     for (const node of document.querySelectorAll<SVGTextElement>('svg text, svg tspan')) {
@@ -35,7 +27,7 @@ const smallTexts = (page: Page, leastPx: number): Promise<string[]> =>
   }, leastPx);
 
 /** Texts of figures that the figure's own frame cuts off. */
-const cutTexts = (page: Page): Promise<string[]> =>
+export const cutTexts = (page: Page): Promise<string[]> =>
   page.evaluate(() =>
     [...document.querySelectorAll<SVGTextElement>('svg text')]
       .filter((node) => {
@@ -47,23 +39,20 @@ const cutTexts = (page: Page): Promise<string[]> =>
       .map((node) => node.textContent ?? ''),
   );
 
-for (const { path } of pages) {
-  for (const viewport of sizes) {
-    test(`${path} fits ${viewport.width} pixels`, async ({ page }) => {
-      await page.setViewportSize(viewport);
-      await page.goto(path);
-      await awake(page);
-      expect(await overflowing(page)).toEqual([]);
-    });
-  }
-}
-
-for (const { path } of pagesWithFigures) {
-  test(`the figures of ${path} can be read at 320 pixels`, async ({ page }) => {
-    await page.setViewportSize({ width: 320, height: 640 });
-    await page.goto(path);
-    await awake(page);
-    expect(await smallTexts(page, 12)).toEqual([]);
-    expect(await cutTexts(page)).toEqual([]);
+/**
+ * Figures of the main part that are seen, as their names; one that is wider than the paper tells so. A figure may be drawn once for
+ * wide and once for narrow places: it is the name that counts.
+ */
+export const figures = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const textOf = (id: string): string => document.getElementById(id)?.textContent ?? '';
+    const nameOf = (node: Element): string =>
+      node.getAttribute('aria-label') ??
+      (node.getAttribute('aria-labelledby') ?? '').split(' ').map(textOf).join(' ');
+    return [...document.querySelectorAll('main svg:not(svg svg, [aria-hidden="true"])')]
+      .filter((node) => node.checkVisibility() && node.getBoundingClientRect().width > 0)
+      .map((node) => {
+        const wide = node.getBoundingClientRect().right > innerWidth + 1;
+        return wide ? `${nameOf(node)}: wider than the paper` : nameOf(node);
+      });
   });
-}

@@ -1,0 +1,38 @@
+import { useMemo } from 'preact/hooks';
+import { defaultState } from '../address/field-spec.ts';
+import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { type TreeState, treeSpec } from '../widgets/unit-tree/spec.ts';
+import { answersOf, summarise } from '../widgets/unit-tree/words.ts';
+import { StageStates } from './StageStates.tsx';
+import { StageWhatIf } from './StageWhatIf.tsx';
+import { useStageFields } from './use-stage-fields.ts';
+
+/** One press, in dB. */
+const PRESS = 3;
+const { fields } = treeSpec;
+
+/** The charges of the direct current that heats as a level does, the level to be changed in one press. */
+export function StageCharges() {
+  const prepared = useMemo((): TreeState => ({ ...defaultState(fields), root: 'ampere' }), []);
+  const [{ values }, send] = useStageFields(fields, prepared);
+  const [, own, charges] = answersOf(values);
+  return (
+    <div class="stage-band">
+      <StageWhatIf
+        field={fields.level}
+        unit="dBm"
+        value={values.level}
+        press={PRESS}
+        onValue={(value) => send({ type: 'set', name: 'level', value })}
+        onReset={() => send({ type: 'reset', values: prepared })}
+      />
+      <StageStates
+        answer={charges.figure}
+        rows={[own, charges].map(({ figure, words }) => ({ name: figure, text: words }))}
+      >
+        <p>{own.figure}</p>
+      </StageStates>
+      <Announcer summary={summarise(values)} />
+    </div>
+  );
+}

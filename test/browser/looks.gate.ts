@@ -1,0 +1,71 @@
+import AxeBuilder from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { awake } from './awake.ts';
+import { cutTexts, figures, overflowing, smallTexts } from './laid-out.ts';
+import { expect, pages, test } from './site.ts';
+
+/** Rules that axe leaves off by default, being young or stricter than WCAG 2.2 AA. */
+const stricter = [
+  'target-size',
+  'identical-links-same-purpose',
+  'css-orientation-lock',
+  'focus-order-semantics',
+  'label-content-name-mismatch',
+  'table-fake-caption',
+  'td-has-header',
+];
+const rules = Object.fromEntries(stricter.map((rule) => [rule, { enabled: true }]));
+/** Rules on colours: all that another colour scheme can change. */
+const onColours = ['color-contrast', 'link-in-text-block'];
+
+/** The width that A4 leaves between margins of a centimetre, in CSS pixels. */
+const paper = { width: 718, height: 1000 };
+const sizes = [
+  { width: 320, height: 640 },
+  { width: 1440, height: 900 },
+  { width: 1024, height: 768 },
+];
+
+async function violations(page: Page, only?: readonly string[]): Promise<string[]> {
+  const axe = new AxeBuilder({ page });
+  const found = await (only ? axe.withRules([...only]) : axe.options({ rules })).analyze();
+  return found.violations.map(
+    ({ id, help, nodes }) => `${id}: ${help}: ${nodes.map(({ html }) => html).join(' | ')}`,
+  );
+}
+
+const hasFigures = (html: string): boolean => /<svg\b[^>]*role="img"/.test(html);
+
+// One visit for everything that can be seen of a page: a visit costs more than a look.
+for (const { path, html } of pages) {
+  test(`${path} fits every width, passes axe in both schemes, and has its figures on paper`, async ({
+    page,
+  }) => {
+    await page.setViewportSize({ width: 320, height: 640 });
+    await page.goto(path);
+    await awake(page);
+    for (const size of sizes) {
+      await page.setViewportSize(size);
+      expect.soft(await overflowing(page), `too wide for ${size.width} pixels`).toEqual([]);
+      if (size.width > 320) continue;
+      expect.soft(await smallTexts(page, 12), 'texts of figures too small on a phone').toEqual([]);
+      expect.soft(await cutTexts(page), 'texts of figures cut off on a phone').toEqual([]);
+    }
+    expect.soft(await violations(page), 'rules of axe').toEqual([]);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect.soft(await violations(page, onColours), 'colours in the dark').toEqual([]);
+    await page.emulateMedia({ colorScheme: 'light' });
+    await page.setViewportSize(paper);
+    const onScreen = await figures(page);
+    await page.emulateMedia({ media: 'print' });
+    const onPaper = await figures(page);
+    if (hasFigures(html)) expect.soft(onPaper, 'figures on paper').not.toEqual([]);
+    expect
+      .soft(
+        onScreen.filter((name) => !onPaper.includes(name)),
+        'not on paper',
+      )
+      .toEqual([]);
+    expect.soft(onPaper.filter((name) => name.endsWith('wider than the paper'))).toEqual([]);
+  });
+}
