@@ -12,6 +12,7 @@ export default defineConfig({
     setupFiles: ['test/setup.ts'],
     testTimeout: 60_000, // a busy machine is slow; nothing here proves speed
     hookTimeout: 60_000,
+    expect: { poll: { timeout: 30_000 } },
     include: ['test/**/*.test.{ts,tsx}'],
     exclude: ['test/browser/**'],
     coverage: {

@@ -117,11 +117,16 @@ describe('a connection that is lost', () => {
   it('is made again', async () => {
     const store = tab();
     await store.put(note('x', undefined));
-    const begin = vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementationOnce(() => {
-      throw new DOMException('closing', 'InvalidStateError');
+    const begin = IDBDatabase.prototype.transaction;
+    const lost = vi.spyOn(IDBDatabase.prototype, 'transaction').mockImplementationOnce(function (
+      this: IDBDatabase,
+      ...args
+    ) {
+      this.close();
+      return begin.apply(this, args);
     });
     expect((await store.get('a')).ok).toBe(true);
-    expect(begin).toHaveBeenCalledTimes(2);
+    expect(lost).toHaveBeenCalledTimes(2);
   });
 
   it('makes room for a newer version of the site, and tells of it afterwards', async () => {
@@ -146,5 +151,7 @@ describe('a slip of the program', () => {
     const slip = { id: 'a', name: 'n', value: { text: (() => 1) as unknown as string }, revision: undefined };
     await expect(store.put(slip)).rejects.toThrow();
     expect(await store.get('a')).toEqual({ ok: false, problem: 'missing' });
+    const next = await store.put(note('x', undefined));
+    expect(next.ok && next.value.revision, 'nor counted').toBe(1);
   });
 });

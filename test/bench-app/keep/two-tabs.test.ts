@@ -22,6 +22,7 @@ beforeEach(() => {
   freshDatabase();
 });
 afterEach(() => {
+  vi.restoreAllMocks();
   vi.unstubAllGlobals();
   for (const one of tabs.splice(0)) one.close();
 });
@@ -40,8 +41,10 @@ describe('a tab whose sheet was changed in another', () => {
     const [one, two] = await twoTabs();
     await one.keep('By one');
     await untilTold(two, { problem: 'changed' });
+    const put = vi.spyOn(two.store, 'put');
     await two.keep('By two');
     await two.keep('By two again');
+    expect(put, 'nor does it try').not.toHaveBeenCalled();
     expect(two.told).toEqual({ kind: 'elsewhere', problem: 'changed', mine: true });
     expect(await keptIn(one)).toEqual(['By one']);
   });
@@ -120,7 +123,7 @@ describe('a tab whose sheet was deleted in another', () => {
     await two.keep('Typed on');
     expect(await keptIn(one), 'it is not brought back behind the reader’s back').toEqual([]);
     if (gone.ok) await one.store.restore(gone.value);
-    await expect.poll(() => two.told, { timeout: 20_000 }).toMatchObject({ kind: 'kept' });
+    await expect.poll(() => two.told).toMatchObject({ kind: 'kept' });
     expect(await keptIn(one)).toEqual(['Typed on']);
   });
 
