@@ -1,3 +1,4 @@
+import { IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { encodeEntries } from '../../../src/bench/address.ts';
 import { demonstrationEntries } from '../../../src/bench/fresh.ts';
@@ -111,8 +112,10 @@ describe('the page of the bench', () => {
     const entry = page.history.state;
     page.send({ type: 'open', entries: titled('by address'), problems: [] });
     page.type('by address, changed');
+    const begun = vi.spyOn(IDBObjectStore.prototype, 'put');
+    void page.keeper?.flush();
+    await expect.poll(() => begun.mock.calls.length, { interval: 1 }).toBeGreaterThan(0); // it is just being kept
     const noted = vi.spyOn(page.history, 'replaceState');
-    void page.keeper?.flush(); // it is just being kept
     page.go('', entry);
     await arrived(2);
     await page.keeper?.flush();
