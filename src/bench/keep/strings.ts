@@ -11,8 +11,8 @@ export const keepStrings = {
   future: 'That time is still to come: the clock of this device is, or was, set wrong.',
   failed: {
     refused:
-      'This browser keeps nothing here: a private window or a setting may forbid it. Everything else works; pass the address on or copy the result before you leave this page.',
-    full: 'This browser has no room left: your last changes are not kept. Everything else works. Delete kept sheets that you no longer need, or pass the address on, before you leave this page.',
+      'This browser keeps nothing here: a private window or a setting may forbid it. Everything else works; save the sheet as a file or pass its address on before you leave this page.',
+    full: 'This browser has no room left: your last changes are not kept. Everything else works. Delete kept sheets that you no longer need, or save the sheet as a file, before you leave this page.',
   },
   again: 'Try again',
   elsewhere: {
@@ -28,7 +28,7 @@ export const keepStrings = {
     beside: 'Keep this one as a sheet of its own',
     instead: 'Keep this one in place of the other',
   },
-  takeNote: 'Undo brings back what stands here now.',
+  takeNote: 'After the first choice, undo brings back what stands here now.',
   opening: {
     missing: 'The sheet that this address asks for is not, or no longer, kept in this browser.',
     newer:

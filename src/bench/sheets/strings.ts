@@ -6,7 +6,7 @@ export const sheetStrings = {
       'The measurement sheets that this browser keeps: find one, open it on the bench, duplicate or delete it.',
     heading: 'Kept sheets',
     lead: 'What you change on the bench is kept here by itself, the latest change first.',
-    note: 'Sheets are kept by this browser on this device and nowhere else: they are gone when its data for this site is cleared, and a private window forgets them when it closes. To have a sheet elsewhere too, pass its address on or copy its result as text.',
+    note: 'Sheets are kept by this browser on this device and nowhere else: they are gone when its data for this site is cleared, and a private window forgets them when it closes. To have a sheet elsewhere too, save it on the bench as a file, or pass its address on.',
     noScript: 'Without JavaScript nothing is kept.',
     bench: 'To the bench',
   },
