@@ -1,6 +1,14 @@
 import { blankSheet } from '../../sheet/blank-sheet.ts';
 import type { LinkEntries, LoggedChange, PointEntries, SheetEntries } from '../../sheet/entries.ts';
-import { blankLink, blankPoint, ENTRY_FORMS, RULE_KINDS, SPECIFICATION_FORMS } from '../../sheet/entries.ts';
+import {
+  blankLink,
+  blankPoint,
+  ENTRY_FORMS,
+  INSTRUMENT_PARTS,
+  RULE_KINDS,
+  SPECIFICATION_FORMS,
+  TABLED_BY,
+} from '../../sheet/entries.ts';
 import { METHODS, UNITS_OF } from '../../sheet/method.ts';
 import { LINK_KINDS } from '../../sheet/sheet.ts';
 import { type KeptForm, type KeptStore, keptStore } from '../../store/kept.ts';
@@ -26,6 +34,8 @@ const LINK_CHOICES: Choices = {
   percentOf: PERCENT_OF,
   source: SOURCES,
   direction: ['with', 'against'],
+  by: TABLED_BY,
+  part: INSTRUMENT_PARTS,
 };
 const POINT_CHOICES: Choices = { specification: SPECIFICATION_FORMS };
 

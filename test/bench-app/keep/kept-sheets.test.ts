@@ -69,6 +69,8 @@ describe('a kept sheet', () => {
     ['a number for a text', altered({ title: 7 })],
     ['a method that nobody knows', altered({ method: 'witchcraft' })],
     ['a unit that nobody knows', withLink({ unit: 'furlong' })],
+    ['a table by nothing that is known', withLink({ by: 'moon' })],
+    ['a part that nobody knows', withLink({ part: 'handle' })],
     ['a text for yes or no', withLink({ off: 'yes' })],
     ['two links of one id', altered({ links: [blankLink('a'), blankLink('a')] })],
     ['no points', altered({ points: [] })],
