@@ -122,6 +122,8 @@ export {
 } from './level-voltage.ts';
 export type { RootSumSquare } from './limits-rss.ts';
 export { rootSumSquareOfLimits } from './limits-rss.ts';
+export type { MeanOfMethods } from './mean-of-methods.ts';
+export { meanOfMethods } from './mean-of-methods.ts';
 export type {
   DcSubstitutionInfluence,
   DcSubstitutionReading,

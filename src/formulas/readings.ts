@@ -2,6 +2,7 @@ import {
   compareMethods,
   fitLine,
   mean,
+  meanOfMethods,
   normalisedError,
   pooledScatter,
   readLine,
@@ -193,5 +194,22 @@ export const readingFormulas = {
         compareMethods({ first: method(given.first, 0.5, 'a'), second: method(given.second, 0.3, 'b') }).mean
           .value,
     ),
+  },
+  meanOfMethods: {
+    tex: '\\bar x = \\sum_i w_i x_i, \\quad \\sum_i \\sum_j w_i w_j u_{ij} \\to \\min, \\quad \\sum_i w_i = 1, \\quad w_i \\ge 0',
+    symbols: {
+      methods: letter('x_i', 'own', 'results of the methods'),
+      weights: letter('w_i', '1', 'their weights'),
+      propagation: letter('u_{ij}', 'own', 'covariances from what they share'),
+      value: letter('\\bar x', 'own', 'mean with the least uncertainty'),
+    },
+    words:
+      'Several methods on one transmitter: the mean of least uncertainty, with what they share counted once.',
+    sources: [{ of: 'derived', clause: 'weights of least variance' }],
+    example: example({ methods: [27.1, 26.8, 27] }, (given) => {
+      const halves = [0.5, 0.3, 0.4];
+      const methods = given.methods.map((value, i) => method(value, known(halves[i]), `method ${i}`));
+      return meanOfMethods({ methods }).value;
+    }),
   },
 } as const satisfies FormulaTopic;

@@ -412,4 +412,18 @@ export const addresses: readonly KeptAddress[] = [
       stated: 'rectangular',
     },
   },
+  {
+    kind: 'compare',
+    version: 1,
+    address:
+      's=2&s1a=t_3d-A_26-x_3d-1_26-v_3d-2&s1p=2&s2a=t_3d-B_26-x_3d-1_26-v_3d-2&w=1&w1n=Same-pad&x=1&x1n=laboratory&v=1',
+    opens: {
+      rows: [
+        { address: 't=A&x=1&v=2', point: '2' },
+        { address: 't=B&x=1&v=2', point: '' },
+      ],
+      same: [{ name: 'Same pad' }],
+      apart: [{ name: 'laboratory' }],
+    },
+  },
 ];

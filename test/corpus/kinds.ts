@@ -1,6 +1,7 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
 import { borrowAddressSpec } from '../../src/borrow/address.ts';
+import { compareAddressSpec } from '../../src/compare/address.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
@@ -35,6 +36,8 @@ export const kinds = {
   bench: sheetAddressSpec(),
   /** `/bench/borrow/#...` */
   borrow: borrowAddressSpec(),
+  /** `/bench/compare/#...` */
+  compare: compareAddressSpec(),
   /** `/?...` and `/learn/traceability/the-chain-to-the-definition/?...` */
   club: bandSpec(presetSheet('club'), { showLimits: true, showCurve: false }),
   /** `/examples/two-pads-into-a-receiver/?...` */

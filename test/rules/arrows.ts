@@ -74,7 +74,7 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   widgets: parts,
   bench: applications,
   borrow: [...applications, 'bench'],
-  compare: [...applications, 'bench'],
+  compare: [...applications, 'bench', 'borrow'],
   practice: applications,
   stage: applications,
   prose: frames,

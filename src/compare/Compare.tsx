@@ -1,0 +1,96 @@
+import { useReducer } from 'preact/hooks';
+import { useFragment } from '../borrow/use-fragment.ts';
+import { AddressProblems } from '../widgets/parts/AddressProblems.tsx';
+import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { preparedCompare, reduceCompare } from './state.ts';
+import { strings } from './strings.ts';
+import { ResultPart } from './views/ResultPart.tsx';
+import { type PartProps, SharedPart, SheetsPart } from './views/SheetsPart.tsx';
+import { summarise } from './words.ts';
+
+const codec = async () => {
+  const { compareFragment: write, readCompareFragment: read } = await import('./address.ts');
+  return { write, read };
+};
+
+/**
+ * Measurements of one transmitter side by side. After using it a reader knows whether they agree once what they share is taken out, what
+ * they say together, and that agreement proves neither of them right.
+ */
+export default function Compare() {
+  const [state, send] = useReducer(reduceCompare, undefined, preparedCompare);
+  const { entries, comparison, addressProblems } = state;
+  const tooLong = useFragment({
+    entries,
+    codec,
+    open: (opened, problems) => send({ type: 'open', entries: opened, problems }),
+    refuse: (problems) => send({ type: 'refuse', problems }),
+  });
+  return (
+    <div class="bench compare">
+      <AddressProblems problems={[...addressProblems, ...(tooLong ? [strings.tooLong] : [])]} />
+      <p class="caution">
+        <strong>{strings.caution}</strong>
+      </p>
+      <section class="bench-result" aria-labelledby="result">
+        <h2 id="result">{strings.heading}</h2>
+        <ResultPart comparison={comparison} />
+      </section>
+      <section class="bench-form" aria-labelledby="entries">
+        <h2 id="entries">{strings.form}</h2>
+        <Undo state={state} send={send} />
+        <SharedPart state={state} send={send} />
+        <SheetsPart state={state} send={send} />
+        <Begin send={send} />
+      </section>
+      <section aria-labelledby="cannot">
+        <h2 id="cannot">{strings.cannot.heading}</h2>
+        <ul class="measure">
+          {strings.cannot.list.map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+        </ul>
+      </section>
+      <Announcer summary={summarise(comparison)} />
+    </div>
+  );
+}
+
+function Undo({ state, send }: PartProps) {
+  return (
+    <p class="undo needs-script">
+      <button
+        type="button"
+        class="plain"
+        disabled={state.past.length === 0}
+        onClick={() => send({ type: 'undo' })}
+      >
+        {strings.undo}
+      </button>
+      <button
+        type="button"
+        class="plain"
+        disabled={state.future.length === 0}
+        onClick={() => send({ type: 'redo' })}
+      >
+        {strings.redo}
+      </button>
+    </p>
+  );
+}
+
+function Begin({ send }: Pick<PartProps, 'send'>) {
+  return (
+    <fieldset class="bench-part needs-script">
+      <legend>{strings.begin}</legend>
+      <p class="point-actions">
+        <button type="button" class="plain" onClick={() => send({ type: 'demonstration' })}>
+          {strings.demonstration}
+        </button>
+        <button type="button" class="plain" onClick={() => send({ type: 'fresh' })}>
+          {strings.fresh}
+        </button>
+      </p>
+    </fieldset>
+  );
+}
