@@ -6,6 +6,7 @@ type Labels = Readonly<Record<BorrowTextKey | 'kind' | 'along' | 'stated' | 'one
 /** Words of the form. Those of the result are in `result-strings.ts`. */
 export const strings = {
   page: {
+    link: 'borrow a calibration',
     title: 'Borrow a calibration',
     description:
       'Compare your own instrument with a better one that was lent, in turns: a correction with its uncertainty. Or calibrate a pad or cable, at DC or swapped in and out.',

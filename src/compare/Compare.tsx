@@ -4,6 +4,7 @@ import { AddressProblems } from '../widgets/parts/AddressProblems.tsx';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { preparedCompare, reduceCompare } from './state.ts';
 import { strings } from './strings.ts';
+import { KeptPart } from './views/KeptPart.tsx';
 import { ResultPart } from './views/ResultPart.tsx';
 import { type PartProps, SharedPart, SheetsPart } from './views/SheetsPart.tsx';
 import { summarise } from './words.ts';
@@ -41,6 +42,7 @@ export default function Compare() {
         <Undo state={state} send={send} />
         <SharedPart state={state} send={send} />
         <SheetsPart state={state} send={send} />
+        <KeptPart state={state} send={send} />
         <Begin send={send} />
       </section>
       <section aria-labelledby="cannot">

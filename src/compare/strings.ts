@@ -3,6 +3,7 @@ import type { Comparison } from './compared.ts';
 /** Words of the page. Numbers come in as finished text. */
 export const strings = {
   page: {
+    link: 'compare measurements',
     title: 'Compare measurements',
     description:
       'Two or more measurements of one transmitter side by side: do they agree once what they share is taken out, and what do they say together?',
@@ -86,6 +87,15 @@ export const strings = {
     unusable: (what: string): string => `This sheet cannot be used yet. ${what}`,
     noPoint: 'This sheet has no such point: choose another one.',
     outOfRange: (why: string): string => `The method gives no number here: ${why}`,
+  },
+  kept: {
+    open: 'Take a sheet that is kept in this browser',
+    which: 'Kept sheets',
+    take: 'Take this sheet',
+    none: 'No sheet is kept in this browser yet.',
+    refused: 'This browser lets nothing be read here: paste the address of the sheet instead.',
+    tooLong: 'This sheet is too long for an address and cannot be compared here.',
+    unnamed: 'without a title',
   },
   cannot: {
     heading: 'What this cannot do',

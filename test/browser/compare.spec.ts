@@ -44,4 +44,8 @@ test('pasted sheets are compared, what they share can be marked, and the address
   await expect(page.locator('.bench-result .caution')).toHaveText('Two usable sheets are needed to compare.');
   await page.getByRole('button', { name: 'Undo' }).click();
   await expect(answers).toHaveCount(3);
+
+  // one that is kept in this browser
+  await page.getByRole('button', { name: 'Take a sheet that is kept in this browser' }).click();
+  await expect(page.getByText('No sheet is kept in this browser yet.')).toBeVisible();
 });
