@@ -1,7 +1,8 @@
-import { useReducer } from 'preact/hooks';
+import { useEffect, useReducer } from 'preact/hooks';
 import { useFragment } from '../borrow/use-fragment.ts';
 import { AddressProblems } from '../widgets/parts/AddressProblems.tsx';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { needsDecoder } from './read-row.ts';
 import { preparedCompare, reduceCompare } from './state.ts';
 import { strings } from './strings.ts';
 import { KeptPart } from './views/KeptPart.tsx';
@@ -27,6 +28,13 @@ export default function Compare() {
     open: (opened, problems) => send({ type: 'open', entries: opened, problems }),
     refuse: (problems) => send({ type: 'refuse', problems }),
   });
+  const wanted = state.decode === undefined && entries.rows.some(needsDecoder);
+  useEffect(() => {
+    if (!wanted) return;
+    void import('../bench/address.ts').then(({ decodeEntries }) =>
+      send({ type: 'decoder', decode: decodeEntries }),
+    );
+  }, [wanted]);
   return (
     <div class="bench compare">
       <AddressProblems problems={[...addressProblems, ...(tooLong ? [strings.tooLong] : [])]} />

@@ -12,7 +12,7 @@ import { COVERAGE_PROBABILITY } from '../sheet/chain.ts';
 import type { Measurement } from '../sheet/measurement.ts';
 import { outcomeOf } from '../sheet/to-model.ts';
 import type { CompareEntries } from './entries.ts';
-import { outOfRangeProblem, type RowRead, type RowSheet, readRow } from './read-row.ts';
+import { type Decode, outOfRangeProblem, type RowRead, type RowSheet, readRow } from './read-row.ts';
 import { type Candidate, candidatesOf, withCauses } from './shared.ts';
 
 /** One sheet with its result. Levels in dBm. */
@@ -95,9 +95,9 @@ function summed(results: readonly RowResult[]): Pick<Comparison, 'pairs' | 'mean
 }
 
 /** Everything that a form says. Never throws. */
-export function comparisonOf(entries: CompareEntries): Comparison {
+export function comparisonOf(entries: CompareEntries, decode: Decode | undefined): Comparison {
   const rows = entries.rows.map((row) => {
-    const read = readRow(row);
+    const read = readRow(row, decode);
     const found = read.sheet && resultOf(read.sheet, entries);
     if (typeof found === 'string')
       return { id: row.id, problem: found, points: read.points, result: undefined };

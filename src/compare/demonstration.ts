@@ -1,4 +1,3 @@
-import { encodeEntries } from '../bench/address.ts';
 import { demonstrationEntries, freshEntries } from '../bench/fresh.ts';
 import { blankLink, type LinkEntries, type SheetEntries } from '../sheet/entries.ts';
 import type { CompareEntries } from './entries.ts';
@@ -33,13 +32,15 @@ export function demonstrationSheets(): readonly SheetEntries[] {
   ];
 }
 
+/** The prepared sheet that goes by a name, `club 1` or `club 2`; undefined for anything else. */
+export function preparedSheet(name: string): SheetEntries | undefined {
+  const [, number] = /^club (\d)$/.exec(name.trim()) ?? [];
+  return number === undefined ? undefined : demonstrationSheets()[Number(number) - 1];
+}
+
 /** What the page opens with. */
 export const demonstrationCompare = (): CompareEntries => ({
-  rows: demonstrationSheets().map((sheet, index) => ({
-    id: `sheet${index + 1}`,
-    address: encodeEntries(sheet) ?? '',
-    point: '',
-  })),
+  rows: [1, 2].map((number) => ({ id: `sheet${number}`, address: `club ${number}`, point: '' })),
   same: [SPREAD],
   apart: [],
 });

@@ -1,8 +1,10 @@
 import type { OutOfRange } from '#compute';
-import { decodeEntries } from '../bench/address.ts';
+import type { decodeEntries } from '../bench/address.ts';
 import { readMeasurement } from '../bench/read-measurement.ts';
+import type { SheetEntries } from '../sheet/entries.ts';
 import type { Measurement, Point } from '../sheet/measurement.ts';
 import { outOfRangeText } from '../text/out-of-range-text.ts';
+import { preparedSheet } from './demonstration.ts';
 import type { RowEntries } from './entries.ts';
 import { strings } from './strings.ts';
 
@@ -24,12 +26,27 @@ const fragmentOf = (address: string): string => {
   return text.includes('#') ? text.slice(text.indexOf('#') + 1) : text;
 };
 
+/** Reads addresses; fetched when there is one to read. */
+export type Decode = typeof decodeEntries;
+
+/** Whether reading a row takes a decoder. */
+export const needsDecoder = ({ address }: RowEntries): boolean =>
+  address.trim() !== '' && preparedSheet(address) === undefined;
+
 /** Reads one row; never throws, whatever was pasted. */
-export function readRow({ id, address, point }: RowEntries): RowRead {
+export function readRow(row: RowEntries, decode: Decode | undefined): RowRead {
+  const { address } = row;
   if (address.trim() === '') return { problem: strings.problems.none, points: [] };
-  const { entries, carried, problems: lost } = decodeEntries(fragmentOf(address));
+  const prepared = preparedSheet(address);
+  if (prepared !== undefined) return sheetOf(row, prepared);
+  if (decode === undefined) return { problem: strings.problems.reading, points: [] };
+  const { entries, carried, problems: lost } = decode(fragmentOf(address));
   if (!carried) return { problem: strings.problems.noSheet, points: [] };
   if (lost[0] !== undefined) return { problem: strings.problems.damaged(lost[0]), points: [] };
+  return sheetOf(row, entries);
+}
+
+function sheetOf({ id, point }: RowEntries, entries: SheetEntries): RowRead {
   const { measurement, problems } = readMeasurement(entries);
   if (measurement === undefined) {
     const [first] = problems;

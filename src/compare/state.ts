@@ -1,12 +1,15 @@
 import { type Comparison, comparisonOf } from './compared.ts';
 import { demonstrationCompare } from './demonstration.ts';
 import { blankCompare, type CompareEntries, FEWEST_ROWS, MOST_ROWS, type RowEntries } from './entries.ts';
+import type { Decode } from './read-row.ts';
 import { type Candidate, turned } from './shared.ts';
 
 /** Everything that the page knows. */
 export interface CompareState {
   readonly entries: CompareEntries;
   readonly comparison: Comparison;
+  /** Reads addresses, once it was fetched. */
+  readonly decode: Decode | undefined;
   readonly past: readonly CompareEntries[];
   readonly future: readonly CompareEntries[];
   readonly lastPath: string | undefined;
@@ -18,6 +21,8 @@ export type CompareAction =
   | { readonly type: 'add'; readonly address: string }
   | { readonly type: 'remove'; readonly id: string }
   | { readonly type: 'turn'; readonly candidate: Pick<Candidate, 'kind' | 'name'> }
+  /** What reads addresses has come. */
+  | { readonly type: 'decoder'; readonly decode: Decode }
   | { readonly type: 'undo' }
   | { readonly type: 'redo' }
   | { readonly type: 'demonstration' }
@@ -33,7 +38,8 @@ export function preparedCompare(): CompareState {
   const entries = demonstrationCompare();
   return {
     entries,
-    comparison: comparisonOf(entries),
+    comparison: comparisonOf(entries, undefined),
+    decode: undefined,
     past: [],
     future: [],
     lastPath: undefined,
@@ -61,6 +67,12 @@ export function reduceCompare(state: CompareState, action: CompareAction): Compa
       );
     case 'turn':
       return stepped(state, { ...entries, ...turned(entries, action.candidate) });
+    case 'decoder':
+      return {
+        ...state,
+        decode: action.decode,
+        comparison: comparisonOf(entries, action.decode),
+      };
     case 'undo':
       return undone(state);
     case 'redo':
@@ -91,7 +103,7 @@ function stepped(state: CompareState, entries: CompareEntries, path?: string): C
   return {
     ...state,
     entries,
-    comparison: comparisonOf(entries),
+    comparison: comparisonOf(entries, state.decode),
     lastPath: path,
     past: same ? state.past : [...state.past, state.entries].slice(-MOST_STEPS),
     future: [],
@@ -109,7 +121,13 @@ const moved = (
   state: CompareState,
   entries: CompareEntries,
   steps: Pick<CompareState, 'past' | 'future'>,
-): CompareState => ({ ...state, entries, comparison: comparisonOf(entries), lastPath: undefined, ...steps });
+): CompareState => ({
+  ...state,
+  entries,
+  comparison: comparisonOf(entries, state.decode),
+  lastPath: undefined,
+  ...steps,
+});
 
 function undone(state: CompareState): CompareState {
   const entries = state.past.at(-1);

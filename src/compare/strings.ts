@@ -70,7 +70,8 @@ export const strings = {
   sheets: 'The sheets',
   sheet: (number: number): string => `Sheet ${number}`,
   address: 'Address of the sheet',
-  addressHelp: 'Copy it from the bench: the whole address, or what stands after #.',
+  addressHelp:
+    'Copy it from the bench: the whole address, or what stands after #. “club 1” and “club 2” stand for the two invented sheets.',
   point: 'Point',
   add: 'Add a sheet',
   remove: (number: number): string => `Take sheet ${number} away`,
@@ -81,6 +82,7 @@ export const strings = {
   redo: 'Redo',
   tooLong: 'This is too long for an address: the address of the page does not carry it.',
   problems: {
+    reading: 'The address is being read …',
     none: 'No address yet: copy one from the bench and paste it here.',
     noSheet: 'This is no address of a sheet: one from the bench is expected, with # and the sheet behind it.',
     damaged: (what: string): string => `The address was damaged on its way: ${what}`,

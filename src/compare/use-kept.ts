@@ -1,5 +1,4 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { encodeEntries } from '../bench/address.ts';
 import type { SheetEntries } from '../sheet/entries.ts';
 import type { Kept, KeptStore } from '../store/kept.ts';
 import { strings } from './strings.ts';
@@ -28,10 +27,11 @@ export function useKept(onAddress: (address: string) => void): KeptUse {
     if (!found.ok) setTold(strings.kept.refused);
     else setTold(found.value.items.length === 0 ? strings.kept.none : undefined);
   };
-  const take = ({ value }: Kept<SheetEntries>): void => {
+  const take = async ({ value }: Kept<SheetEntries>): Promise<void> => {
+    const { encodeEntries } = await import('../bench/address.ts');
     const address = encodeEntries(value);
     setTold(address === undefined ? strings.kept.tooLong : undefined);
     if (address !== undefined) onAddress(address);
   };
-  return { list, told, open: () => void look(), take };
+  return { list, told, open: () => void look(), take: (sheet) => void take(sheet) };
 }

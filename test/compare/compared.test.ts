@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { encodeEntries } from '../../src/bench/address.ts';
-import { type Comparison, comparisonOf } from '../../src/compare/compared.ts';
+import { decodeEntries, encodeEntries } from '../../src/bench/address.ts';
+import { type Comparison, comparisonOf as compareBy } from '../../src/compare/compared.ts';
 import { demonstrationCompare, demonstrationSheets, SPREAD } from '../../src/compare/demonstration.ts';
 import { blankCompare, type CompareEntries } from '../../src/compare/entries.ts';
-import { readRow } from '../../src/compare/read-row.ts';
+import { needsDecoder, readRow as readRowBy } from '../../src/compare/read-row.ts';
 import { turned } from '../../src/compare/shared.ts';
 import {
   answersOf,
@@ -18,6 +18,8 @@ import {
 import type { SheetEntries } from '../../src/sheet/entries.ts';
 import { type Typing, typedEntries } from '../bench-app/typed-sheet.ts';
 
+const comparisonOf = (entries: CompareEntries) => compareBy(entries, decodeEntries);
+const readRow = (row: CompareEntries['rows'][number]) => readRowBy(row, decodeEntries);
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 const rowsOf = (sheets: readonly SheetEntries[]): CompareEntries['rows'] =>
   sheets.map((sheet, index) => ({ id: `sheet${index + 1}`, address: encodeEntries(sheet) ?? '', point: '' }));
@@ -181,6 +183,14 @@ describe('a row', () => {
     ['t=A&x=1&v=2', 'This sheet cannot be used yet. '],
   ])('of %j is told', (text, problem) => {
     expect(row({ address: text })).toMatchObject({ problem: expect.stringContaining(problem) });
+  });
+
+  test('of a prepared sheet needs no decoder, any other waits for it', () => {
+    expect(needsDecoder({ id: 'a', address: 'club 1', point: '' })).toBe(false);
+    expect(needsDecoder({ id: 'a', address: ' ', point: '' })).toBe(false);
+    expect(needsDecoder({ id: 'a', address, point: '' })).toBe(true);
+    expect(readRowBy({ id: 'a', address, point: '' }, undefined).problem).toBe('The address is being read …');
+    expect(row({ address: 'club 3' }).problem).toContain('This is no address of a sheet');
   });
 
   test('an address cut short is told as damaged', () => {

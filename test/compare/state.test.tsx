@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { render } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { specFaults } from '../../src/address/spec-faults.ts';
+import { decodeEntries } from '../../src/bench/address.ts';
 import { compareAddressSpec, compareFragment, readCompareFragment } from '../../src/compare/address.ts';
 import Compare from '../../src/compare/Compare.tsx';
 import { demonstrationCompare, SPREAD } from '../../src/compare/demonstration.ts';
@@ -16,7 +17,9 @@ import { strings } from '../../src/compare/strings.ts';
 import { ResultPart } from '../../src/compare/views/ResultPart.tsx';
 import { SharedPart, SheetsPart } from '../../src/compare/views/SheetsPart.tsx';
 
-const run = (actions: readonly CompareAction[], from: CompareState = preparedCompare()): CompareState =>
+const ready = (): CompareState =>
+  reduceCompare(preparedCompare(), { type: 'decoder', decode: decodeEntries });
+const run = (actions: readonly CompareAction[], from: CompareState = ready()): CompareState =>
   actions.reduce(reduceCompare, from);
 const quiet = (): void => {};
 const [first] = demonstrationCompare().rows;
