@@ -1,6 +1,6 @@
 import type { CoverageWish } from './combine/coverage-factor.ts';
+import { estimateOf } from './combine/estimate.ts';
 import { propagate } from './combine/propagate.ts';
-import { estimateOf } from './combine/sensitivities.ts';
 import type { Correlation, Input, SumModel } from './model.ts';
 import { rangeError } from './quantity.ts';
 import type { Propagation } from './result.ts';
