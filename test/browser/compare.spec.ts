@@ -31,7 +31,7 @@ test('pasted sheets are compared, what they share can be marked, and the address
   await expect(page.locator('.places-table tbody tr')).toHaveCount(3);
 
   // the address opens the same elsewhere
-  await expect.poll(() => page.evaluate(() => location.hash)).toContain('Another');
+  await expect.poll(() => page.evaluate(() => location.hash)).toContain('s3a=https');
   const other = await page.context().newPage();
   await other.goto(page.url());
   await awake(other);
