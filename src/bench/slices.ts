@@ -12,6 +12,21 @@ const breathe = (): Promise<void> =>
     port2.postMessage(undefined);
   });
 
+/** Longest wait for a frame, in ms: a page that is not seen paints none. */
+const NO_FRAME_MS = 120;
+
+/** Lets the page paint what has changed so far. */
+export const afterPaint = (): Promise<void> =>
+  new Promise((resolve) => {
+    const go = (): void => {
+      clearTimeout(timer);
+      cancelAnimationFrame(frame);
+      void breathe().then(resolve);
+    };
+    const timer = setTimeout(go, NO_FRAME_MS);
+    const frame = requestAnimationFrame(go);
+  });
+
 /**
  * Runs steps one after the other in slices that leave the page alive, and stops between two of them once `signal` is aborted.
  * @param now clock in ms, for tests.

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { inSlices } from './slices.ts';
+import { afterPaint, inSlices } from './slices.ts';
 
 /**
  * A value that follows once the page has answered its reader: what is drawn with it does not hold up the keystroke that changed it.
@@ -18,7 +18,7 @@ export function useLate<Value>(value: Value, atOnce: boolean): Value {
       shown.current = value;
       drawAgain((count) => count + 1);
     };
-    void inSlices({ steps: [follow], signal: stop.signal });
+    void inSlices({ steps: [follow], signal: stop.signal, pause: afterPaint });
     return () => stop.abort();
   }, [value]);
   return shown.current;
