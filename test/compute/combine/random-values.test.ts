@@ -160,7 +160,7 @@ test.each(
 describe('the outermost words', () => {
   const [lowest, highest] = [-(2 ** 31), 2 ** 31 - 1];
   /** The value of a fill from these words. */
-  const valueOf = (fill: Filled['fill'], ...words: number[]) => {
+  const valueFrom = (fill: Filled['fill'], ...words: number[]) => {
     const out = new Float64Array(1);
     fill(out, wordsOf(handing(words), 1));
     return out[0] as number;
@@ -171,17 +171,17 @@ describe('the outermost words', () => {
   ];
 
   test.each(fills)('give values just inside the limits, alike on both sides', (fill) => {
-    expect(valueOf(fill, highest)).toBeLessThan(1);
-    expect(valueOf(fill, highest)).toBeGreaterThan(1 - 1e-8);
-    expect(valueOf(fill, lowest)).toBe(-valueOf(fill, highest));
+    expect(valueFrom(fill, highest)).toBeLessThan(1);
+    expect(valueFrom(fill, highest)).toBeGreaterThan(1 - 1e-8);
+    expect(valueFrom(fill, lowest)).toBe(-valueFrom(fill, highest));
   });
 
   test('give half-widths as far above their middle as below, and values alike on both sides', () => {
     const fill: Filled['fill'] = (out, supply) => fillCurvilinear(out, supply, 0.6);
-    const [wide, narrow] = [valueOf(fill, highest, highest), valueOf(fill, lowest, highest)];
+    const [wide, narrow] = [valueFrom(fill, highest, highest), valueFrom(fill, lowest, highest)];
     expect(wide).toBeLessThan(1.4);
     expect(wide).toBeGreaterThan(1.4 - 1e-8);
-    expect(valueOf(fill, highest, lowest)).toBe(-wide);
+    expect(valueFrom(fill, highest, lowest)).toBe(-wide);
     expect((wide + narrow) / 2).toBeCloseTo(1 - 2 ** -32, 14);
   });
 });

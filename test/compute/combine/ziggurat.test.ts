@@ -126,15 +126,15 @@ describe('the layers', () => {
 describe('a word and its complement', () => {
   const ziggurat = zigguratOf(bellOf(NORMAL));
   /** The value of one word in a layer, and of what is drawn after it. */
-  function valueOf(word: number, layer: number, then: readonly number[] = [0]): number {
+  function valueFrom(word: number, layer: number, then: readonly number[] = [0]): number {
     const out = new Float64Array(1);
     fillBell(out, wordsOf(handing([word, layer, ...then]), 1), ziggurat);
     return out[0] as number;
   }
 
   test('give one value with either sign, so that both halves are alike to the last word', () => {
-    for (const word of [0, 1, 123456789, 2e9]) expect(valueOf(-1 - word, 0)).toBe(-valueOf(word, 0));
-    expect(valueOf(0, 0)).toBeGreaterThan(0);
+    for (const word of [0, 1, 123456789, 2e9]) expect(valueFrom(-1 - word, 0)).toBe(-valueFrom(word, 0));
+    expect(valueFrom(0, 0)).toBeGreaterThan(0);
   });
 
   test('do so too where the first lies at a rim above the curve and another is drawn', () => {
@@ -144,9 +144,9 @@ describe('a word and its complement', () => {
     // The height is the highest of the rim, then comes layer 7 with a word of its own.
     const above = -1;
     const other = 123456789;
-    const value = valueOf(word, layer, [above, 7, other]);
+    const value = valueFrom(word, layer, [above, 7, other]);
     expect(value).toBeCloseTo((other + 0.5) * (ziggurat.unit[7] as number), 15);
-    expect(valueOf(-1 - word, layer, [above, 7, -1 - other])).toBe(-value);
+    expect(valueFrom(-1 - word, layer, [above, 7, -1 - other])).toBe(-value);
   });
 });
 
