@@ -17,7 +17,7 @@ export function definitionWords({ code, value = Number.NaN, source }: Definition
       `in the USA the metre over ${whole(value)}, which is ${groupedText('shown', mm(inchInMillimetres('us1893'), 6))}`,
     millimetresExact: () => `${mm(inchInMillimetres('international1959'), 1)} exactly, as national laboratories agreed`,
     forceBetweenWires: () =>
-      `the direct current that makes two long thin wires, a metre apart, pull at each other with ${powerOfTenText('shown', { value, digits: 1 })} newtons on each metre`,
+      `the direct current with which two long thin wires, a metre apart, pull at each other with ${powerOfTenText('shown', { value, digits: 1 })} newtons on each metre`,
     kryptonWavelengths: () => `${whole(value)} wavelengths of an orange line of krypton-86`,
     tropicalYear: () => `the ${whole(value)}th part of the tropical year 1900`,
     caesium: () => `${whole(value)} periods of the caesium transition`,
