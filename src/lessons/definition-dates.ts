@@ -15,7 +15,8 @@ export function definitionWords({ code, value = Number.NaN, source }: Definition
     prototypeKilogram: () => 'the mass of a cylinder of platinum and iridium',
     metrePerInchUs: () =>
       `in the USA the metre over ${whole(value)}, which is ${groupedText('shown', mm(inchInMillimetres('us1893'), 6))}`,
-    millimetresExact: () => `${mm(inchInMillimetres('international1959'), 1)} exactly, as national laboratories agreed`,
+    millimetresExact: () =>
+      `${mm(inchInMillimetres('international1959'), 1)} exactly, as national laboratories agreed`,
     forceBetweenWires: () =>
       `the direct current with which two long thin wires, a metre apart, pull at each other with ${powerOfTenText('shown', { value, digits: 1 })} newtons on each metre`,
     kryptonWavelengths: () => `${whole(value)} wavelengths of an orange line of krypton-86`,
