@@ -35,7 +35,7 @@ export function whatHappened(): Question {
   const warmer = club.stackC - club.singleC;
   return {
     id: 'blocks-what-happened',
-    stem: `A member wrings three gauge blocks together by hand and at once compares them with one block of ${mm(NOMINAL_MM)}, which has lain on the plate all day. By the certificates the stack is longer by ${length(calm)}. The comparator shows ${um(differenceUm(club))}. What is most of it?`,
+    stem: `A member wrings three gauge blocks together by hand and at once compares them with one block of ${mm(NOMINAL_MM)}, which has lain on the plate all day. By all that is known of the blocks the stack should be longer by ${length(calm)}. The comparator shows ${um(differenceUm(club))}. What is most of it?`,
     answer: 'c',
     worked: `Warm hands. ${mm(NOMINAL_MM)} of steel grow by ${length(growth(STEEL_PPM, 1))} in each kelvin, and hands warm a small block by some kelvin in a short time. Here it was ${kelvin(warmer)}: ${length(growth(STEEL_PPM, warmer))}. Nothing else on the plate is of that size.`,
     options: [

@@ -24,7 +24,7 @@ export function twoTransmitters({ each = 17 } = {}): Question {
   const inPhase = coherentSum(both.map((one) => ({ level: one, phaseDegrees: 0 })));
   return {
     id: 'levels-two-transmitters',
-    stem: `Two transmitters on different frequencies each bring ${level(each, 0)} into one load. What does a power meter there show?`,
+    stem: `Two transmitters on different frequencies each bring ${level(each, 0)} into one load. What does a power meter that averages show there?`,
     answer: 'c',
     worked: `Each brings ${power(each)}. Unrelated powers add, so there are ${power(right)}: ${level(right)}, about ${db(3, 0)} more than one.`,
     options: [

@@ -129,9 +129,9 @@ export function powerEfficiency({ peak = powerW(5), input = powerW(10) } = {}): 
   const right = efficiency({ output: peak, input });
   return {
     id: 'power-efficiency',
-    stem: `Key down a transmitter takes ${watts(input)} from its supply and gives ${watts(peak)}. Sending PARIS, the supply’s meter shows ${watts(meanInput)} on the mean. How efficient is it?`,
+    stem: `With the key down, a transmitter takes ${watts(input)} from its supply and gives ${watts(peak)}. Sending PARIS, the supply’s meter shows ${watts(meanInput)} on the mean. How efficient is it?`,
     answer: 'd',
-    worked: `Like with like: key down ${watts(peak)} out of ${watts(input)}, or on the mean ${watts(meanOfPeakEnvelope({ peakEnvelope: peak, envelope: 'parisWord' }))} out of ${watts(meanInput)}. Both are ${percent(right)}; the other half of the input is heat.`,
+    worked: `Like with like: with the key down ${watts(peak)} out of ${watts(input)}, or on the mean ${watts(meanOfPeakEnvelope({ peakEnvelope: peak, envelope: 'parisWord' }))} out of ${watts(meanInput)}. Both are ${percent(right)}; the other half of the input is heat.`,
     options: [
       {
         id: 'a',

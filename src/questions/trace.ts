@@ -17,7 +17,7 @@ import { changeText, percentText, quantityText } from '../text/quantity-text.ts'
 import type { Question } from './question.ts';
 
 const watts = (power: number): string => powerText('shown', { powerW: power, digits: 3 });
-const volts = (value: number): string => quantityText('shown', { value, decimals: 1, unit: 'V' });
+const volts = (value: number, decimals = 1): string => quantityText('shown', { value, decimals, unit: 'V' });
 const load = (value: number): string => quantityText('shown', { value, decimals: 1, unit: 'ohm' });
 const db = (value: number): string => changeText('shown', { value, decimals: 2, unit: 'dB' });
 const percent = (value: number): string => percentText('shown', { percent: value, decimals: 1 });
@@ -29,7 +29,7 @@ export function traceWatts(trace: Trace = { peakToPeakV: 14.1, loadOhm: 50, wave
     id: 'volts-trace-watts',
     stem: `A sine across a load of ${load(trace.loadOhm)}: ${volts(peakToPeak)} from trough to crest. What power goes into the load?`,
     answer: 'a',
-    worked: `Half of the height is the peak, ${volts(peak)}. Divided by the root of two it is the RMS, ${volts(rms)}. Squared and divided by ${load(trace.loadOhm)}: ${watts(power)}.`,
+    worked: `Half of the height is the peak, ${volts(peak, 2)}. Divided by the root of two it is the RMS, ${volts(rms, 3)}. Squared and divided by ${load(trace.loadOhm)}: ${watts(power)}.`,
     options: [
       { id: 'a', text: watts(power), reply: 'Halve, divide by the root of two, square, divide by the load.' },
       {

@@ -147,9 +147,9 @@ describe('thermal noise', () => {
 });
 
 describe('the history of definitions', () => {
-  it('says of what is no number in print where it is from, and has none from memory after 1893', () => {
+  it('says of what is no number in print where it is from, and has none from memory after 1948', () => {
     for (const { year, source } of DEFINITION_EVENTS)
-      expect(source === 'fromMemory', String(year)).toBe(year === 1799 || year === 1893);
+      expect(source === 'fromMemory', String(year)).toBe([1799, 1893, 1948].includes(year));
     const first = (unit: string) => DEFINITION_EVENTS.find((event) => event.unit === unit)?.year;
     expect([first('metre'), first('kilogram'), first('inch'), first('second')]).toEqual([
       1799, 1799, 1893, 1960,
@@ -170,7 +170,19 @@ describe('the history of definitions', () => {
     expect(numberOf('metre')).toBe(definingConstant('lightSpeed'));
     expect(numberOf('second')).toBe(definingConstant('caesiumFrequency'));
     expect(numberOf('kilogram')).toBe(definingConstant('planck'));
+    expect(numberOf('ampere')).toBe(definingConstant('elementaryCharge'));
     expect(numberOf('inch')).toBe(inchInMillimetres('international1959'));
+  });
+
+  it('ties every unit in which the tree of a watt, a volt or an ohm ends, so that no date is missing', () => {
+    const ends = (unit: SiUnit): SiUnit[] => {
+      const below = partsOf(unit).flatMap(({ of }) => units.filter((one) => one === of));
+      const rests = partsOf(unit).length > below.length;
+      return [...(rests ? [unit] : []), ...below.flatMap(ends)];
+    };
+    const dated: string[] = DEFINITION_EVENTS.map(({ unit }) => unit);
+    expect(new Set(ends('volt'))).toEqual(new Set(['second', 'metre', 'kilogram', 'ampere']));
+    for (const unit of (['watt', 'volt', 'ohm'] as const).flatMap(ends)) expect(dated).toContain(unit);
   });
 
   it('makes a yard of 36 inches 0.9144 m (addendum to NBS Circular 572), the US inch 2 ppm longer', () => {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { textOfValue } from '../../src/lessons/values.ts';
+import { clubSheet } from '../../src/sheet/club.ts';
+import { limits } from '../../src/sheet/link.ts';
 
 const value = (name: string): string => textOfValue(`levels.${name}`);
 const nb = '\u00a0';
@@ -57,8 +59,13 @@ describe('the numbers of the lesson on levels, each by hand', () => {
 
   it('are the cautions at the upper limit of the specification', () => {
     expect(value('upper')).toBe(`28.5${nb}dBm`);
-    expect(value('meterLevel')).toBe(`8.5${nb}dBm`);
-    expect(value('damage')).toBe(`8.5${nb}dB`); // the lent meter stands 20 dBm
+    // A pad of 20 dB within 0.5 dB takes 19.5 dB at least; the meter is the one of the club's sheet.
+    expect(value('padLeast')).toBe(`19.5${nb}dB`);
+    expect(value('meterLevel')).toBe(`${(28.5 - 19.5).toFixed(1)}${nb}dBm`);
+    const pad = clubSheet().links.find(({ id }) => id === 'pad');
+    expect(pad).toMatchObject({ lossDb: 20, statement: limits(0.5) });
+    expect(value('stands')).toBe(`20${nb}dBm`);
+    expect(value('damage')).toBe(`${(28.5 - 20).toFixed(1)}${nb}dB`);
     expect(value('padHeat')).toBe(`${(0.99 * milliwatts(28.5)).toFixed(0)}${nb}mW`);
   });
 });

@@ -55,6 +55,6 @@ describe('the numbers of the lesson on a line, each by hand', () => {
 
   it('are volts across 50 ohms of a quarter of a watt, and of the upper limit', () => {
     expect(value('quarterVolts')).toBe(`${Math.sqrt(0.25 * 50).toFixed(1)}${nb}V RMS`);
-    expect(value('upperVolts')).toBe(`${Math.sqrt(watts(UPPER) * 50).toFixed(1)}${nb}V RMS`);
+    expect(value('upperVolts')).toBe(`${Math.sqrt(watts(UPPER) * 50).toFixed(2)}${nb}V RMS`);
   });
 });

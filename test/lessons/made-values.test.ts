@@ -65,12 +65,16 @@ describe('dates of definitions', () => {
     expect(told).toContain('1960 metre: 1 650 763.73 wavelengths of an orange line of krypton-86');
     expect(told).toContain('1967 second: 9 192 631 770 periods of the caesium transition');
     expect(told).toContain('1983 metre: the way of light in a second over 299 792 458');
-    expect(told).toContain('1959 inch: 25.4 mm exactly, everywhere');
-    expect(told.at(-1)).toContain('6.626 070 15 × 10⁻³⁴ in J s');
+    expect(told).toContain('1959 inch: 25.4 mm exactly, as national laboratories agreed');
+    expect(told.at(-2)).toContain('2019 kilogram');
+    expect(told.at(-2)).toContain('6.626 070 15 × 10⁻³⁴ in J s');
+    expect(told.at(-1)).toContain('2019 ampere');
+    expect(told.at(-1)).toContain('1.602 176 634 × 10⁻¹⁹ in C');
+    expect(told.find((text) => text.startsWith('1948'))).toContain('with 2 × 10⁻⁷ newtons on each metre');
   });
 
   it('say what is from memory, and nothing twice', () => {
-    expect(told.filter((text) => text.endsWith('(from memory)'))).toHaveLength(3);
+    expect(told.filter((text) => text.endsWith('(from memory)'))).toHaveLength(4);
     expect(new Set(told).size).toBe(told.length);
     expect(told.join()).not.toMatch(/NaN|undefined/);
   });

@@ -21,6 +21,18 @@ describe('the guess from a trace to watts', () => {
   });
 });
 
+describe('the worked answer to that guess', () => {
+  it('shows as many digits as a reader needs to come to the same milliwatts', () => {
+    const [, peak = '', rms = '', load = '', watts = ''] =
+      /peak, ([\d.]+)\u00a0V.*RMS, ([\d.]+)\u00a0V.*by ([\d.]+)\u00a0Ω: ([\d.]+)\u00a0mW/.exec(
+        traceWatts().worked,
+      ) ?? [];
+    expect(Number(peak)).toBe(14.1 / 2);
+    expect((Number(peak) / Math.SQRT2).toFixed(3)).toBe(rms);
+    expect(((1000 * Number(rms) ** 2) / Number(load)).toFixed(0)).toBe(watts);
+  });
+});
+
 describe('the height to be expected', () => {
   it('of 5 W in 50 ohms is 44.7 V, and the wrong ones are RMS, peak and twice the RMS (anchors of the trade, V²/R)', () => {
     expect(right(traceHeight())).toBe(`44.7${nb}V`);

@@ -111,7 +111,7 @@ function safeValues() {
     withoutFirstInto: () => power(heatIn(cautionsFor(state, 'first'), 'second')?.incident ?? 0),
     amplifiedHeat: () => power(heat({ ...state, amplifier: AMPLIFIER_DB }, 'first')),
     quarterVolts: () => volts(powerToLevel(powerW(0.25))),
-    upperVolts: () => volts(upperOf(state)),
+    upperVolts: () => volts(upperOf(state), 2),
   };
 }
 
@@ -132,9 +132,9 @@ function radiatedValues() {
 
 const share = (ratio: number): string => percentText('shown', { percent: 100 * ratio, decimals: 0 });
 
-const volts = (at: number): string =>
+const volts = (at: number, decimals = 1): string =>
   quantityText('shown', {
     value: levelToVolts({ level: levelDbm(at), resistance: ohms(INPUT_OHM) }),
-    decimals: 1,
+    decimals,
     unit: 'Vrms',
   });

@@ -21,6 +21,8 @@ const READING_DBM = 7;
 const PADS_DB = [20, 6] as const;
 /** The pad and the coax between the socket and the lent meter, as losses. */
 const CHAIN_DB = [20, 0.1] as const;
+/** What the pad may take less than is written on it, by its data sheet. */
+const PAD_LIMIT_DB = 0.5;
 const EACH_DBM = 17;
 const WEAK_DBM = 7;
 const LOAD_OHM = 50;
@@ -101,14 +103,17 @@ function costValues(socket: number) {
 
 function cautionValues() {
   const upper = clubSheet().specification.upper ?? NOMINAL_DBM;
+  const stands = clubSheet().damageLevelDbm ?? upper;
   return {
     upper: () => level(upper),
-    meterLevel: () => level(upper - CHAIN_DB[0]),
+    padLeast: () => db(CHAIN_DB[0] - PAD_LIMIT_DB, 1),
+    meterLevel: () => level(upper - CHAIN_DB[0] + PAD_LIMIT_DB),
+    stands: () => level(stands, 0),
     padHeat: () =>
       powerText('shown', {
         powerW: heatInPad({ power: levelToPower(levelDbm(upper)), gain: gainDb(-CHAIN_DB[0]) }),
         digits: 3,
       }),
-    damage: () => db(upper - (clubSheet().damageLevelDbm ?? upper), 1),
+    damage: () => db(upper - stands, 1),
   };
 }
