@@ -122,6 +122,46 @@ describe('estimates that a required probability accepts', () => {
   });
 });
 
+describe('a tolerance as wide as the span', () => {
+  const tolerance = { lower: 0, upper: 1 };
+
+  test('accepts its own middle alone', () => {
+    const of = rectangular({ lower: -1, upper: 1 });
+    const accepted = acceptedByProbability({ of, estimate: 0, tolerance, probability: 0.5 });
+    expect(accepted).toEqual({ lower: 0.5, upper: 0.5 });
+  });
+
+  test('accepts some where the narrowest span fits, though equal tails would not', () => {
+    const equalTails = lopsided.quantile(0.975) - lopsided.quantile(0.025);
+    const narrowest = narrowestSpan({ of: lopsided, probability: 0.95 });
+    const room = (equalTails + narrowest.upper - narrowest.lower) / 2;
+    const accepted = acceptedByProbability({
+      of: lopsided,
+      estimate: 0,
+      tolerance: { lower: 0, upper: room },
+      probability: 0.95,
+    });
+    expect(accepted?.upper).toBeGreaterThan(accepted?.lower ?? Number.NaN);
+  });
+
+  test('and any other accepts the same in whatever unit', () => {
+    const limitsIn = (unit: number) => {
+      const accepted = acceptedByProbability({
+        of: scaled(lopsided, { factor: unit, shift: 0 }),
+        estimate: unit,
+        tolerance: { lower: 0, upper: 4 * unit },
+        probability: 0.95,
+      });
+      return [accepted?.lower, accepted?.upper].map((limit) => (limit ?? Number.NaN) / unit);
+    };
+    const plain = limitsIn(1);
+    for (const unit of [1e-6, 1e6])
+      limitsIn(unit).forEach((limit, i) => {
+        expect(limit).toBeCloseTo(plain[i] as number, 7);
+      });
+  });
+});
+
 describe('probability within limits', () => {
   test('an open side holds all of its tail', () => {
     const all = { lower: Number.NEGATIVE_INFINITY, upper: Number.POSITIVE_INFINITY };

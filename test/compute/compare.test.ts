@@ -157,6 +157,13 @@ describe('two methods on one transmitter', () => {
     expect(compared.mean.weightOfFirst).toBeCloseTo(0.64, 10);
   });
 
+  test('a difference of exactly its expanded uncertainty still agrees: |E_n| <= 1 (ISO 13528)', () => {
+    const first = method(2, [quantity('a', 0, 1)]);
+    const compared = compareMethods({ first, second: method(0, []), coverageFactor: 2 });
+    expect(compared.normalisedError).toBe(1);
+    expect(compared.compatible).toBe(true);
+  });
+
   test('a load that both stand on cancels from the difference and stays in the mean', () => {
     const load = (id: string) => limited(id, 0.2, { cause: 'load' });
     const first = method(27.2, [load('load'), limited('scope', 0.1)]);

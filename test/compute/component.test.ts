@@ -241,6 +241,9 @@ describe('percentages as decibels', () => {
     const statement: Statement = { form: 'readings', standardDeviation: 2, count: 4 };
     expect(uOf(statement, 'percentOfVolts')).toBeCloseTo(((20 / Math.LN10) * 1) / 100, 12);
     expect(uOf(statement, 'percentOfResistance')).toBeCloseTo(((10 / Math.LN10) * 1) / 100, 12);
+    // Three times the scatter is three times the uncertainty.
+    const wide: Statement = { ...statement, standardDeviation: 6 };
+    expect(uOf(wide, 'percentOfVolts')).toBeCloseTo(((20 / Math.LN10) * 3) / 100, 12);
   });
 
   test('limits that reach minus one hundred percent are refused, just short of it they are not', () => {

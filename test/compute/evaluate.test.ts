@@ -255,6 +255,11 @@ describe('root-sum-square of limits', () => {
     expect(rss.covers).toBeCloseTo(1 / Math.sqrt(3), 6);
   });
 
+  test('counts each part by its own limit: 3 and 4 make 5', () => {
+    const model = sum([limited('a', 3), limited('b', 2)], [1, 2]);
+    expect(rootSumSquareOfLimits({ model }).halfWidth).toBe(5);
+  });
+
   test('sensitivities count, and parts without limit are left out and named', () => {
     const model = sum([limited('a', 0.5), quantity('bell', 0, 1), quantity('idle', 0, 1)], [-2, 1, 0]);
     const rss = rootSumSquareOfLimits({ model });

@@ -181,6 +181,17 @@ describe('the sum of different shapes under one cause', () => {
     expect(with2.standardDeviation).toBe(undefined);
   });
 
+  test('far out its quantiles still rise, its shares end at 0 and 1, and nothing is likely beyond its table', () => {
+    const fresh = comonotoneSum({ parts });
+    const shares = [1e-9, 1e-8, 1e-7, 1e-6, 1e-3, 0.5, 0.999, 1 - 1e-6, 1 - 1e-7, 1 - 1e-8, 1 - 1e-9];
+    const quantiles = shares.map((p) => fresh.quantile(p));
+    quantiles.forEach((x, i) => {
+      expect(x).toBeGreaterThanOrEqual(quantiles[i - 1] ?? -10);
+    });
+    expect([-100, 100].map((x) => fresh.shareBelow(x))).toEqual([0, 1]);
+    expect([-100, 100].map((x) => fresh.density(x))).toEqual([0, 0]);
+  });
+
   test('with opposite signs the sum folds: box less U has exactly the limits of its widest gap', () => {
     const u = arcsine({ centre: 0, halfWidth: 1 });
     const against = comonotoneSum({

@@ -255,6 +255,7 @@ describe('bare edges', () => {
   test('an input without standard deviation must state its uncertainty', () => {
     const distribution = student({ location: 0, scale: 1, degreesOfFreedom: 1 });
     const bare = { id: 'two readings', distribution, degreesOfFreedom: 1 };
+    expect(() => propagate({ model: sum([{ ...bare, degreesOfFreedom: 0 }]) })).toThrow(/^propagate: /);
     expect(() => propagate({ model: sum([bare]) })).toThrow(
       'standardUncertaintyOf: input must state a standardUncertainty, its shape having no standard deviation, got "two readings"',
     );

@@ -12,6 +12,7 @@ import { student } from '../../../src/compute/distribution/student.ts';
 import { trapezoidal } from '../../../src/compute/distribution/trapezoidal.ts';
 import { triangular } from '../../../src/compute/distribution/triangular.ts';
 import { randomFrom } from '../../../src/compute/random.ts';
+import { handing } from './handing.ts';
 
 const ROWS = 1000;
 const COUNT = 1_000_000;
@@ -156,16 +157,36 @@ test.each(
   expect(deviations(squares, square, fourth - square * square)).toBeLessThan(MOST_DEVIATIONS);
 });
 
-describe('the U shape', () => {
-  /** A generator that hands out these words over and over. */
-  function handing(words: readonly number[]) {
-    let at = 0;
-    const fill = (row: Int32Array) => {
-      for (let k = 0; k < row.length; k++) row[k] = words[at++ % words.length] as number;
-    };
-    return Object.assign(() => 0, { fill });
-  }
+describe('the outermost words', () => {
+  const [lowest, highest] = [-(2 ** 31), 2 ** 31 - 1];
+  /** The value of a fill from these words. */
+  const valueFrom = (fill: Filled['fill'], ...words: number[]) => {
+    const out = new Float64Array(1);
+    fill(out, wordsOf(handing(words), 1));
+    return out[0] as number;
+  };
+  const fills: Filled['fill'][] = [
+    fillUniform,
+    (out, supply) => fillTrapezoid(out, supply, { wide: 0.7, narrow: 0.3 }),
+  ];
 
+  test.each(fills)('give values just inside the limits, alike on both sides', (fill) => {
+    expect(valueFrom(fill, highest)).toBeLessThan(1);
+    expect(valueFrom(fill, highest)).toBeGreaterThan(1 - 1e-8);
+    expect(valueFrom(fill, lowest)).toBe(-valueFrom(fill, highest));
+  });
+
+  test('give half-widths as far above their middle as below, and values alike on both sides', () => {
+    const fill: Filled['fill'] = (out, supply) => fillCurvilinear(out, supply, 0.6);
+    const [wide, narrow] = [valueFrom(fill, highest, highest), valueFrom(fill, lowest, highest)];
+    expect(wide).toBeLessThan(1.4);
+    expect(wide).toBeGreaterThan(1.4 - 1e-8);
+    expect(valueFrom(fill, highest, lowest)).toBe(-wide);
+    expect((wide + narrow) / 2).toBeCloseTo(1 - 2 ** -32, 14);
+  });
+});
+
+describe('the U shape', () => {
   test('is the sine of the angle of each word to the last digits, on both sides of every step too', () => {
     const steps = Array.from({ length: 1024 }, (_, k) => (k - 512) * 2 ** 22);
     const words = steps.flatMap((step) => [step, step + 1, step + 1234567, step + 2 ** 22 - 1]);

@@ -76,6 +76,23 @@ describe('selection', () => {
     }
   });
 
+  test('is right where the guess is good at one end and far off at the other', () => {
+    const size = 50000;
+    const random = randomFrom(8);
+    /** Even values, but those that the guess looks at, each sixteenth, are bent. */
+    const rowOf = (bent: (u: number) => number) =>
+      Float64Array.from({ length: size }, (_, k) => (k % 16 === 0 ? bent(random()) : random()));
+    const mirrored = (row: Float64Array) => row.map((x) => 1 - x);
+    // None above 0.6, so that far more than wanted are gathered there; or many near 0, so that too few are.
+    const rows = [rowOf((u) => Math.min(u, 0.6)), rowOf((u) => (u < 0.5 ? u / 1000 : u))];
+    for (const row of [...rows, ...rows.map(mirrored)]) {
+      const sorted = row.slice().sort();
+      const { lowest, highest } = tailsOf(row, 2500);
+      expect(lowest).toEqual(sorted.slice(0, 2500));
+      expect(highest).toEqual(sorted.slice(-2500));
+    }
+  });
+
   test('refuses a count that makes no sense', () => {
     for (const count of [0, 4, 1.5])
       expect(() => tailsOf(Float64Array.of(1, 2, 3), count)).toThrow(

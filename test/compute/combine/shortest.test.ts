@@ -43,6 +43,17 @@ describe('the shortest interval', () => {
     expect(of(humps(main, { at: -5, part: 0.1 }, { at: 5, part: 0.1 }))).toBeUndefined();
   });
 
+  test('is none either where it begins or ends with the values and likelier ones lie elsewhere', () => {
+    const open = { lower: Number.NEGATIVE_INFINITY, upper: Number.POSITIVE_INFINITY };
+    const main = { at: 0, part: 0.8 };
+    const begins = { ...humps(main, { at: 5, part: 0.2 }), limits: { ...open, lower: -2 } };
+    const ends = { ...humps(main, { at: -5, part: 0.2 }), limits: { ...open, upper: 2 } };
+    expect([of(begins), of(ends)]).toEqual([undefined, undefined]);
+    const alone = humps({ at: 0, part: 1 });
+    expect(of({ ...alone, limits: { ...open, lower: -2 } })).toEqual(symmetric);
+    expect(of({ ...alone, limits: { ...open, upper: 2 } })).toEqual(symmetric);
+  });
+
   test('is one of many in a rectangle, where all values are as likely', () => {
     const box = sumOfParts([rectangular({ lower: -1, upper: 1 })]);
     const half = { lower: -0.5, upper: 0.5 };

@@ -93,6 +93,36 @@ describe('columns of inputs', () => {
     );
   });
 
+  test('take whole rows of bits where the shape has a quick form, else one number after the other', () => {
+    const callsFor = (shape: Distribution) => {
+      const random = randomFrom(1);
+      let calls = 0;
+      const counted = Object.assign(
+        () => {
+          calls++;
+          return random();
+        },
+        { fill: random.fill },
+      );
+      columnsOf(sumOf([inputOf('x', shape)]), 100, counted).draw();
+      return calls;
+    };
+    const t = (degreesOfFreedom: number) => student({ location: 0, scale: 1, degreesOfFreedom });
+    const quick = [
+      rectangular(limits),
+      triangular(limits),
+      curvilinear({ ...limits, limitHalfWidth: 0.5 }),
+      arcsine({ centre: 0, halfWidth: 1 }),
+      normal({ mean: 0, standardDeviation: 1 }),
+      t(1),
+      t(4),
+    ];
+    // Sines and powers, which differ from engine to engine, are for what is drawn number by number.
+    expect(quick.map(callsFor)).toEqual(quick.map(() => 0));
+    for (const shape of [t(0.8), trapezoidal({ ...limits, topRatio: 0.3 })])
+      expect(callsFor(shape)).toBeGreaterThanOrEqual(100);
+  });
+
   test('are drawn anew each time', () => {
     const { columns, draw } = columnsOf(sumOf([inputOf('a', rectangular(limits))]), 10, randomFrom(1));
     draw();

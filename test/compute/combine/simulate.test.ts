@@ -70,6 +70,14 @@ describe('a simulated sum', () => {
     );
   });
 
+  test('brings the curve of its values: an area of one, as high as the density', () => {
+    const { curve } = run(sumOf([within(1)]));
+    const bin = (curve[1]?.x ?? 0) - (curve[0]?.x ?? 0);
+    expect(curve.reduce((sum, { density }) => sum + density * bin, 0)).toBeCloseTo(1, 2);
+    const middle = curve.filter(({ x }) => Math.abs(x) < 0.5).map(({ density }) => density);
+    expect(middle.reduce((sum, density) => sum + density, 0) / middle.length).toBeCloseTo(0.5, 1);
+  });
+
   test('repeats itself for one seed and differs for another', () => {
     const model = sumOf([gauss(1), within(1)]);
     const [one, same, other] = [run(model), run(model), run(model, { seed: 2 })];

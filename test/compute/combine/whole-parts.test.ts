@@ -80,6 +80,17 @@ describe('characteristic functions from cells', () => {
     }
   });
 
+  test('are taken about the mean, wherever that lies', () => {
+    for (const standardDeviation of [0.002, 0.3]) {
+      const parts = [0, 3].map((mean) => unnamed(gauss(standardDeviation, mean)));
+      const [here, there] = cellCharacteristics(parts, { period, size: 1024 }, 256);
+      for (const j of frequencies) {
+        expect(there?.re[j]).toBeCloseTo(here?.re[j] as number, 6);
+        expect(there?.im[j]).toBeCloseTo(0, 6);
+      }
+    }
+  });
+
   test('come in the order asked for, however many', () => {
     const parts = [within(1), within(0.5), within(0.25)].map(unnamed);
     const rows = cellCharacteristics(parts, { period, size: 1024 }, 256);

@@ -6,6 +6,7 @@ import { fillBell, type Ziggurat, zigguratOf } from '../../../src/compute/combin
 import { randomFrom } from '../../../src/compute/random.ts';
 import { studentQuantile, studentShareBelow } from '../../../src/compute/special/student.ts';
 import golden from '../../golden/bells.json' with { type: 'json' };
+import { handing } from './handing.ts';
 
 const NORMAL = Number.POSITIVE_INFINITY;
 const anyDegrees = fc.oneof(
@@ -119,6 +120,33 @@ describe('the layers', () => {
       }),
       { numRuns: 40 },
     );
+  });
+});
+
+describe('a word and its complement', () => {
+  const ziggurat = zigguratOf(bellOf(NORMAL));
+  /** The value of one word in a layer, and of what is drawn after it. */
+  function valueFrom(word: number, layer: number, then: readonly number[] = [0]): number {
+    const out = new Float64Array(1);
+    fillBell(out, wordsOf(handing([word, layer, ...then]), 1), ziggurat);
+    return out[0] as number;
+  }
+
+  test('give one value with either sign, so that both halves are alike to the last word', () => {
+    for (const word of [0, 1, 123456789, 2e9]) expect(valueFrom(-1 - word, 0)).toBe(-valueFrom(word, 0));
+    expect(valueFrom(0, 0)).toBeGreaterThan(0);
+  });
+
+  test('do so too where the first lies at a rim above the curve and another is drawn', () => {
+    const layer = 5;
+    const inside = ziggurat.inside[layer] as number;
+    const word = Math.round((inside + 2 ** 31) / 2);
+    // The height is the highest of the rim, then comes layer 7 with a word of its own.
+    const above = -1;
+    const other = 123456789;
+    const value = valueFrom(word, layer, [above, 7, other]);
+    expect(value).toBeCloseTo((other + 0.5) * (ziggurat.unit[7] as number), 15);
+    expect(valueFrom(-1 - word, layer, [above, 7, -1 - other])).toBe(-value);
   });
 });
 

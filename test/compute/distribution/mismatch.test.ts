@@ -239,6 +239,54 @@ describe('mismatch through a two-port', () => {
     }
   });
 
+  /** Levels over a grid of all three phases, of waves as large as these. */
+  const gridOf = ({ a, b, c }: { a: number; b: number; c: number }, steps = 48) => {
+    const phases = Array.from({ length: steps }, (_, k) => (2 * Math.PI * (k + 0.5)) / steps);
+    const waves = (r: number) => phases.map((phase) => [r * Math.cos(phase), r * Math.sin(phase)] as const);
+    const levels: number[] = [];
+    for (const [aRe, aIm] of waves(a))
+      for (const [bRe, bIm] of waves(b))
+        for (const [cRe, cIm] of waves(c)) {
+          const re = (1 - aRe) * (1 - bRe) - aIm * bIm - cRe;
+          const im = -(1 - aRe) * bIm - (1 - bRe) * aIm - cIm;
+          levels.push(10 * Math.log10(re * re + im * im));
+        }
+    return levels;
+  };
+
+  test('of strong reflections has the spread of all phases', () => {
+    const pad = { input: 0.4, output: 0.4, gain: gainDb(-3) };
+    const levels = gridOf({ a: 0.28, b: 0.28, c: 0.49 * 10 ** -0.3 });
+    const spread = Math.sqrt(levels.reduce((sum, x) => sum + x * x, 0) / levels.length);
+    expect(mismatch({ source: 0.7, load: 0.7, between: pad }).standardDeviation).toBeCloseTo(spread, 8);
+  });
+
+  test('of strong reflections, the wave through both ways the largest, has their shares and draws', () => {
+    const d = mismatch({ source: 0.8, load: 0.8, between: { input: 0.1, output: 0.45, gain: gainDb(-2) } });
+    const levels = gridOf({ a: 0.08, b: 0.36, c: 0.64 * 10 ** -0.2 });
+    for (const p of [0.05, 0.3, 0.5, 0.9]) {
+      const below = levels.filter((x) => x <= d.quantile(p)).length / levels.length;
+      expect(Math.abs(below - p)).toBeLessThan(3e-3);
+    }
+    const random = randomFrom(7);
+    const drawn = Array.from({ length: 40000 }, () => d.sample(random));
+    const spread = Math.sqrt(drawn.reduce((sum, x) => sum + x * x, 0) / drawn.length);
+    expect(Math.abs(spread / (d.standardDeviation as number) - 1)).toBeLessThan(0.02);
+  });
+
+  test('of two ends far apart has in its middle, between its peaks, the density of two mismatches added', () => {
+    const pad = { input: 0.375, output: 0.25, gain: gainDb(-200) };
+    const d = mismatch({ source: 0.8, load: 0.8, between: pad });
+    const one = mismatch({ source: 0.8, load: 0.375 });
+    const other = mismatch({ source: 0.8, load: 0.25 });
+    const steps = Array.from({ length: 4000 }, (_, k) => other.quantile((k + 0.5) / 4000));
+    for (const p of [0.3, 0.4, 0.5]) {
+      const x = d.quantile(p);
+      const density = steps.reduce((sum, y) => sum + one.density(x - y), 0) / steps.length;
+      expect(d.density(x) / density).toBeCloseTo(1, 2);
+    }
+  });
+
   test('with nothing reflected it is no correction', () => {
     expect(
       mismatch({ source: 0, load: 0, between: { input: 0.1, output: 0.1, gain: gainDb(-3) } }).shape,

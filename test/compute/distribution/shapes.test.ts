@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { arcsine } from '../../../src/compute/distribution/arcsine.ts';
 import { constant } from '../../../src/compute/distribution/constant.ts';
 import { curvilinear } from '../../../src/compute/distribution/curvilinear.ts';
+import { mismatch } from '../../../src/compute/distribution/mismatch.ts';
 import { normal } from '../../../src/compute/distribution/normal.ts';
 import { rectangular } from '../../../src/compute/distribution/rectangular.ts';
 import { scaled } from '../../../src/compute/distribution/scaled.ts';
@@ -85,6 +86,8 @@ describe('names, limits and densities', () => {
     expect(d.density(1.5)).toBeCloseTo(0.5 / 7, 15);
     expect(d.density(0)).toBe(0);
     expect(d.shareBelow(3)).toBeCloseTo(3 / 14, 14);
+    // On the ramp a triangle: half of 1.5 by 0.5/7.
+    expect(d.shareBelow(1.5)).toBeCloseTo(0.375 / 7, 14);
     expect(d.quantile(3 / 14)).toBeCloseTo(3, 12);
     expect(d.quantile(0.05)).toBeCloseTo(Math.sqrt(0.05 * 42), 12);
   });
@@ -165,6 +168,13 @@ describe('scaling', () => {
       { factor: 2, shift: 0 },
     );
     expect([within.shape, within.mean, within.standardDeviation]).toEqual(['mismatch', undefined, undefined]);
+  });
+
+  test('what is known exactly of the moments stays exact', () => {
+    const of = mismatch({ source: 0.5, load: 0.6 });
+    const twice = scaled(of, { factor: -2, shift: 1 });
+    expect(twice.mean).toBe(1);
+    expect(twice.standardDeviation).toBe(2 * (of.standardDeviation as number));
   });
 
   test('by one and nothing leaves the very same', () => {

@@ -54,6 +54,23 @@ describe('solveRising', () => {
     expect(calls).toBeLessThan(6);
   });
 
+  test('asked to be no closer than a step, takes that step alone', () => {
+    let calls = 0;
+    const counted = (x: number) => {
+      calls++;
+      return { value: x ** 3, slope: 3 * x * x };
+    };
+    // Newton's step from 1.5 leads to 1.5 + (4 - 1.5^3)/(3 x 1.5^2), 0.093 further.
+    const x = solveRising(counted, { wanted: 4, lower: 0, upper: 3, tolerance: 0.1 });
+    expect(x).toBeCloseTo(1.5 + 0.625 / 6.75, 14);
+    expect(calls).toBe(1);
+  });
+
+  test("where Newton's steps hardly shrink, as at a root of many folds, it halves instead", () => {
+    const at = (x: number) => ({ value: (x - 1) ** 21, slope: 21 * (x - 1) ** 20 });
+    expect(solveRising(at, { wanted: 0, lower: 0, upper: 3 })).toBeCloseTo(1, 12);
+  });
+
   test('a step in the function is closed in upon', () => {
     const x = solveRising((y) => ({ value: y < 1 / 3 ? 0 : 1, slope: 0 }), {
       wanted: 0.5,
