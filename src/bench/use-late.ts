@@ -9,13 +9,16 @@ import { afterPaint, inSlices } from './slices.ts';
  */
 export function useLate<Value>(value: Value, atOnce: boolean): Value {
   const shown = useRef(value);
+  // what follows is the value of that moment: a letter may be typed before the effect of the last one is undone
+  const latest = useRef(value);
+  latest.current = value;
   const [, drawAgain] = useState(0);
   if (atOnce || shown.current === undefined) shown.current = value;
   useEffect(() => {
     if (Object.is(shown.current, value)) return undefined;
     const stop = new AbortController();
     const follow = (): void => {
-      shown.current = value;
+      shown.current = latest.current;
       drawAgain((count) => count + 1);
     };
     void inSlices({ steps: [follow], signal: stop.signal, pause: afterPaint });

@@ -133,6 +133,7 @@ const markup = (entries: SheetEntries, problems: readonly EntryProblem[] = []): 
       state={stateOf(entries, problems)}
       running={<RunningWords result={result} stale={problems.length > 0} />}
       changed={false}
+      mayWait={false}
       send={() => {}}
     />,
   );

@@ -9,7 +9,7 @@ const open = async (page: Page): Promise<void> => {
 
 /** The result in one line at the foot of the form. */
 const running = (page: Page): Locator => page.locator('.running p').first();
-const linkNamed = (page: Page, name: string): Locator => page.getByRole('group', { name });
+const linkNamed = (page: Page, name: string | RegExp): Locator => page.getByRole('group', { name });
 const order = (page: Page): Promise<string[]> => page.locator('.link .link-name').allInnerTexts();
 const readings = (page: Page): Locator => page.getByLabel('Readings, in dBm');
 const undo = (page: Page): Locator => page.getByRole('button', { name: 'Undo', exact: true });
@@ -143,6 +143,25 @@ test('a change after the first reading is kept with its reason', async ({ page }
   await page.getByLabel('Rule', { exact: true }).selectOption('simple');
   await expect(page.getByLabel('Reason for this change')).toHaveCount(2);
   await expect(page.getByLabel('Reason for this change').first()).toHaveValue('The data sheet says 2 dB.');
+});
+
+test('no letter is lost, however fast it is typed on a slow machine', async ({ page }) => {
+  await open(page);
+  const devtools = await page.context().newCDPSession(page);
+  await devtools.send('Emulation.setCPUThrottlingRate', { rate: 6 });
+  const texts = [
+    { field: page.getByRole('textbox', { name: 'Title' }), text: 'a transmitter with quite a long name' },
+    { field: readings(page), text: '7,01 7,02 7,03 7,04 7,05 dBm' },
+    { field: linkNamed(page, /^5\. /).getByLabel('Name'), text: 'the pad of the other drawer' },
+    { field: linkNamed(page, /^5\. /).getByLabel('Limits ±'), text: '0,123456' },
+  ];
+  for (const { field, text } of texts) {
+    await field.fill('');
+    await field.focus();
+    await page.keyboard.type(text);
+  }
+  for (const { field, text } of texts) await expect(field).toHaveValue(text);
+  await expect(page.getByRole('heading', { level: 2 }).first()).toHaveText(texts[0]?.text ?? '');
 });
 
 test('points come and go, with the focus at hand', async ({ page }) => {

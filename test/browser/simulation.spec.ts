@@ -54,17 +54,23 @@ test('a simulation that is stopped concludes nothing', async ({ page }) => {
   await awake(page);
   // within the page, since a fast machine has done the million before a second click arrives from outside
   await page.evaluate(
-    async ({ start, cancel }) => {
-      const press = (name: string): boolean => {
-        const button = [...document.querySelectorAll('button')].find(
-          ({ textContent }) => textContent === name,
-        );
-        button?.click();
-        return button !== undefined;
-      };
-      press(start);
-      for (let turn = 0; turn < 50 && !press(cancel); turn += 1) await Promise.resolve();
-    },
+    ({ start, cancel }) =>
+      new Promise<void>((resolve) => {
+        const press = (name: string): boolean => {
+          const button = [...document.querySelectorAll('button')].find(
+            ({ textContent }) => textContent === name,
+          );
+          button?.click();
+          return button !== undefined;
+        };
+        const observer = new MutationObserver(() => {
+          if (!press(cancel)) return;
+          observer.disconnect();
+          resolve();
+        });
+        observer.observe(document.body, { childList: true, subtree: true });
+        press(start);
+      }),
     { start: strings.start, cancel: strings.cancel },
   );
   await expect(page.getByText('nothing is concluded from them')).toBeVisible();

@@ -3,6 +3,7 @@ import { useMemo } from 'preact/hooks';
 import type { BenchAction } from '../actions.ts';
 import type { BenchState } from '../state.types.ts';
 import { strings } from '../strings.ts';
+import { useLate } from '../use-late.ts';
 import { BeginPart } from './BeginPart.tsx';
 import { HowPart } from './HowPart.tsx';
 import { LinksPart } from './LinksPart.tsx';
@@ -19,6 +20,8 @@ interface EntryFormProps {
   readonly running: VNode | undefined;
   /** Whether the sheet is another one than the page was written with. */
   readonly changed: boolean;
+  /** Whether the fields may be drawn a breath later: they show what was typed by themselves. */
+  readonly mayWait: boolean;
   readonly send: (action: BenchAction) => void;
 }
 
@@ -31,15 +34,16 @@ const OF_LINKS = ['links', 'checks'] as const;
  * script, where the record and the budget say it all. Parts that nothing has changed are not drawn again, so that a keystroke costs
  * what it changes and not what the sheet is long.
  */
-export function EntryForm({ state, running, changed, send }: EntryFormProps) {
-  const { entries } = state;
-  const act = useFocusAfter({ entries, point: state.point }, send);
+export function EntryForm({ state, running, changed, mayWait, send }: EntryFormProps) {
+  const drawn = useLate(state, !mayWait);
+  const { entries } = drawn;
+  const act = useFocusAfter({ entries, point: drawn.point }, send);
   useUndoKeys(act);
-  const problems = useSameProblems(state.problems);
+  const problems = useSameProblems(drawn.problems);
   const own = useUnchanged(entries, OF_POINTS_AND_LINKS);
   const agreed = useUnchanged(entries, OF_LINKS);
   const { links, method, date } = entries;
-  const point = entries.points.find(({ id }) => id === state.point) ?? entries.points[0];
+  const point = entries.points.find(({ id }) => id === drawn.point) ?? entries.points[0];
   const head = useMemo(
     () => (
       <>

@@ -1,7 +1,9 @@
+import { useMemo } from 'preact/hooks';
 import { recordSentences } from '../measured-words.ts';
 import { summarise } from '../result-words.ts';
 import type { BenchAction, BenchState } from '../state.ts';
 import { shownPoint } from '../state.ts';
+import { useLate } from '../use-late.ts';
 import type { Results } from '../use-results.ts';
 import { AllPointsPart } from './AllPointsPart.tsx';
 import { BenchFigure } from './BenchFigure.tsx';
@@ -12,20 +14,38 @@ import { ResultPart } from './ResultPart.tsx';
 interface ResultSectionProps {
   readonly state: BenchState;
   readonly results: Results;
+  /** Whether all but the answers themselves may be drawn a breath later. */
+  readonly mayWait: boolean;
   readonly send: (action: BenchAction) => void;
 }
 
 /** The result of the shown point with its figure, what casts doubt on it, and the results of all points. */
-export function ResultSection({ state, results, send }: ResultSectionProps) {
-  const { shown, all, settled, chainAt } = results;
-  const { measurement, entries } = state;
-  const point = shownPoint(state);
-  const { title } = shown.sheet;
+export function ResultSection({ state, results, mayWait, send }: ResultSectionProps) {
+  const { shown, all, settled } = results;
+  const now = useMemo(() => ({ state, results }), [state, shown, settled, ...all]);
+  const late = useLate(now, !mayWait);
+  const above = useMemo(() => <Above {...late} send={send} />, [late, send]);
+  const below = useMemo(() => <Below {...late} />, [late]);
   return (
     <>
-      <h2 id="result">{title}</h2>
+      <h2 id="result">{shown.sheet.title}</h2>
+      {above}
+      <ResultPart shown={shown} />
+      {below}
+    </>
+  );
+}
+
+type PartProps = Pick<ResultSectionProps, 'state' | 'results'>;
+
+/** What is measured, what cannot be used, and the figure. */
+function Above({ state, results, send }: PartProps & Pick<ResultSectionProps, 'send'>) {
+  const { shown, chainAt } = results;
+  const point = shownPoint(state);
+  return (
+    <>
       <p class="record">{recordSentences('shown', shown).join(' ')}</p>
-      <ProblemsPart state={state} shownTitle={title} send={send} />
+      <ProblemsPart state={state} shownTitle={shown.sheet.title} send={send} />
       {shown.inRange && (
         <BenchFigure
           chain={shown.result.chain}
@@ -36,7 +56,14 @@ export function ResultSection({ state, results, send }: ResultSectionProps) {
           send={send}
         />
       )}
-      <ResultPart shown={shown} />
+    </>
+  );
+}
+
+/** Checks that failed, and the results of all points. */
+function Below({ state: { entries, measurement }, results: { shown, all, settled } }: PartProps) {
+  return (
+    <>
       <ChecksCaution entries={entries} measurement={measurement} shown={shown} />
       <div aria-busy={!settled}>
         <AllPointsPart points={measurement.points} all={all} />
