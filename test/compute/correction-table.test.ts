@@ -79,6 +79,10 @@ describe('a table of corrections', () => {
     expect(() => readCorrectionTable({ points: [line(0)], at: 0 })).toThrow(/two or more/);
     expect(() => readCorrectionTable({ points: [line(0), line(0)], at: 0 })).toThrow(/different readings/);
     expect(() => readCorrectionTable({ points, at: Number.NaN })).toThrow(/at must be a finite/);
+    const broken = (field: keyof TabledCorrection) => () =>
+      readCorrectionTable({ points: [line(0), { ...line(1), [field]: Number.NaN }], at: 0 });
+    expect(broken('at')).toThrow('readCorrectionTable: at must be a finite number, got NaN');
+    expect(broken('correction')).toThrow('readCorrectionTable: correction must be a finite number, got NaN');
     expect(() => readCorrectionTable({ points: [line(0), { ...line(1), expanded: -1 }], at: 0 })).toThrow(
       /expanded/,
     );

@@ -22,7 +22,9 @@ describe('power from a supply', () => {
 
   it('is refused for a negative or infinite reading', () => {
     expect(() => dcPower({ volts: -1, amperes: 1 })).toThrow('dcPower: volts must be >= 0, got -1');
-    expect(() => dcPower({ volts: 1, amperes: Number.POSITIVE_INFINITY })).toThrow(/amperes must be >= 0/);
+    expect(() => dcPower({ volts: 1, amperes: Number.POSITIVE_INFINITY })).toThrow(
+      /^dcPower: amperes must be >= 0/,
+    );
   });
 });
 

@@ -170,6 +170,8 @@ describe('the cheapest change', () => {
     if (priced.kind !== 'change') throw new Error(priced.kind);
     expect(priced.link).toEqual(['small']);
     expect(priced.factor).toBeLessThan(free.factor);
+    const turned = cheapestChange({ ...question(model), price: ([id]) => (id === 'large' ? 1 : 10) });
+    expect(turned).toEqual(free);
   });
 
   test('an outside reading is settled as outside', () => {

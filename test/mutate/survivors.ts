@@ -1,4 +1,5 @@
 import { survivorsOfDrawing } from './survivors-1.ts';
+import { furtherSurvivors } from './survivors-2.ts';
 
 /** Mutants that no test of behaviour can kill, with the reason. */
 export interface Survivor {
@@ -1125,4 +1126,5 @@ export const survivors: readonly Survivor[] = [
     reason: 'Equality is a point of measure zero.',
   },
   ...survivorsOfDrawing,
+  ...furtherSurvivors,
 ];

@@ -95,11 +95,23 @@ describe('second-order terms', () => {
     expect(estimateShift).toBeCloseTo(3 * 2 * 0.01, 9);
   });
 
-  test('a product of two has one pair', () => {
+  test('an exponential has those of its derivatives, which are all alike', () => {
+    const u = 0.3;
     const model: FunctionModel = {
       kind: 'function',
-      inputs: [quantity('a', 0, 0.2), quantity('b', 0, 0.3)],
-      f: ([a = 0, b = 0]) => a * b,
+      inputs: [quantity('x', 0, u)],
+      f: ([x = 0]) => Math.exp(x),
+    };
+    const { variance, estimateShift } = secondOrder({ model });
+    expect(estimateShift / (u ** 2 / 2)).toBeCloseTo(1, 4);
+    expect(variance / (1.5 * u ** 4)).toBeCloseTo(1, 4);
+  });
+
+  test('a product of two has one pair, whatever is added to it', () => {
+    const model: FunctionModel = {
+      kind: 'function',
+      inputs: [quantity('a', 0, 0.2), quantity('b', 0, 0.3), quantity('c', 0, 0.1)],
+      f: ([a = 0, b = 0, c = 0]) => a * b + c,
     };
     const { variance, pairs } = secondOrder({ model });
     expect(Math.sqrt(variance)).toBeCloseTo(0.06, 12);
@@ -126,6 +138,11 @@ describe('second-order terms', () => {
     expect(secondOrder({ model: comparisonLoss(0.01, 0) }).pairs.every((p) => p.uncertainty < 1e-12)).toBe(
       true,
     );
+    const free = {
+      ...comparisonLoss(0.01, 0.5),
+      inputs: [...comparisonLoss(0.01, 0).inputs, quantity('c', 1, 1)],
+    };
+    expect(secondOrder({ model: free }).pairs).toEqual([]);
     const twins = { ...comparisonLoss(0, 0), inputs: [quantity('a', 0, 1), quantity('a', 0, 1)] };
     expect(() => secondOrder({ model: twins })).toThrow('secondOrder: ids of inputs must differ, got "a"');
   });

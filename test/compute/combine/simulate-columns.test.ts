@@ -3,6 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { columnsOf } from '../../../src/compute/combine/columns.ts';
 import type { SimulationRequest, StopRule } from '../../../src/compute/combine/simulation.ts';
 import { checkRequest, planOf, toleranceOf } from '../../../src/compute/combine/simulation-plan.ts';
+import { sourceOf } from '../../../src/compute/combine/source.ts';
+import { comonotone } from '../../../src/compute/combine/tied-columns.ts';
 import { trialsOf } from '../../../src/compute/combine/trials.ts';
 import { arcsine } from '../../../src/compute/distribution/arcsine.ts';
 import { constant } from '../../../src/compute/distribution/constant.ts';
@@ -151,6 +153,19 @@ describe('columns of inputs', () => {
     expect(Math.abs(shareOf(a, 1) - 0.5)).toBeLessThan(0.02);
   });
 
+  test('under one cause stay finite where the generator gives 0', () => {
+    const inputs = [
+      inputOf('a', normal({ mean: 0, standardDeviation: 1 })),
+      inputOf('b', rectangular(limits)),
+    ];
+    const zero = Object.assign(() => 0, { fill: (words: Int32Array) => words.fill(0) });
+    const { columns, draw } = comonotone(inputs, 3, sourceOf(zero, 3));
+    draw();
+    // The rank taken instead is below that of any other value, 2^-53: eight standard deviations down.
+    expect(columns[0]?.z.every((z) => z < -8 && z > -9)).toBe(true);
+    expect(columns[1]?.z.every((z) => z >= limits.lower && z < limits.lower + 1e-12)).toBe(true);
+  });
+
   test('under one cause rise and fall together, others do not', () => {
     const inputs = [
       inputOf('a', rectangular(limits), 'heat'),
@@ -241,6 +256,7 @@ describe('the plan', () => {
     expect(check({ kind: 'settled', significantDigits: 1, mostTrials: 0.5 })).toThrow(
       new RangeError('simulate: trials must be a whole number >= 2, got 0.5'),
     );
+    expect(() => checkRequest({ ...request({ kind: 'trials', trials: 10 }), mostKept: 2 })).not.toThrow();
     expect(() => checkRequest({ ...request({ kind: 'trials', trials: 10 }), mostKept: 1 })).toThrow(
       new RangeError('simulate: mostKept must be >= 2, got 1'),
     );

@@ -127,11 +127,27 @@ describe('a part not known by its family', () => {
   });
 
   test('has its long tails followed as well, to 1e-4', () => {
-    for (const n of [3, 5, 9]) {
+    for (const n of [2.2, 3, 5, 9]) {
       const [known, numerical] = [sumOfParts([t(n), within(1)]), sumOfParts([unnamed(t(n)), within(1)])];
       for (const p of [0.025, 0.5, 0.975])
         expect(Math.abs(known.quantile(p) - numerical.quantile(p))).toBeLessThan(1e-3);
     }
+  });
+});
+
+describe('small parts beside a large one', () => {
+  test('with long tails widen a U shape as they do where all are known by their families, to 1e-6', () => {
+    const parts = [t(3, 0.01), uShape(1), gauss(0.02)];
+    const [known, numerical] = [sumOfParts(parts), sumOfParts(parts.map(unnamed))];
+    for (const p of [0.001, 0.025, 0.16, 0.975])
+      expect(Math.abs(known.quantile(p) - numerical.quantile(p))).toBeLessThan(1e-6);
+  });
+
+  // A t of so many degrees is a normal, but for the fourth digit.
+  test('leave a t of very many degrees as they leave a normal, to 1e-3', () => {
+    const [one, other] = [sumOfParts([t(1e5), within(0.01)]), sumOfParts([gauss(1), within(0.01)])];
+    for (const p of [0.001, 0.025, 0.3, 0.975])
+      expect(Math.abs(one.quantile(p) - other.quantile(p))).toBeLessThan(1e-3);
   });
 });
 
@@ -250,6 +266,7 @@ describe('the series', () => {
     const extent = extentOf(parts);
     const spectrum = spectrumOf(parts, extent, undefined);
     expect(spectrum.count).toBeLessThan(40);
+    expect(spectrum.re.length).toBeLessThan(200);
     const at = seriesOf(spectrum, true);
     for (const x of [-12, -3, 0, 5, 11]) {
       expect(at(x).value).toBeCloseTo(normalShareBelow(x / 5), 10);
@@ -269,6 +286,11 @@ describe('the series', () => {
     expect(spectrumOf(ten, extentOf(ten), undefined).re.length).toBeLessThan(
       spectrumOf(ten.slice(0, 2), extentOf(ten.slice(0, 2)), undefined).re.length,
     );
+  });
+
+  test('however long the tails, is looked at in 16384 cells at the most', () => {
+    const parts = [unnamed(t(2)), within(1)];
+    expect(spectrumOf(parts, extentOf(parts), undefined).re.length - 1).toBe(16384 / 4);
   });
 
   test('starts at 0 at the lower end of the period and reaches 1 at the upper, lopsided or not', () => {

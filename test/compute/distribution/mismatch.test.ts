@@ -145,6 +145,36 @@ describe('mismatch of magnitudes known only within bounds', () => {
     );
   });
 
+  test('one known magnitude leaves sqrt(2 E w^2), w the other as a part of its bound', () => {
+    // E w^2 is 1/2 over a disc and 1/3 where every magnitude is alike.
+    for (const [kind, square] of [
+      ['disc', 1 / 2],
+      ['uniformMagnitude', 1 / 3],
+    ] as const)
+      for (const knowledge of [
+        { source: kind, load: 'magnitude' },
+        { source: 'magnitude', load: kind },
+      ] as const) {
+        const d = mismatchWithin({ source: 0.2, load: 0.1, knowledge });
+        expect(d.shape).toBe('mismatch');
+        expect(momentsOf(d, powerOf).deviation / (0.2 * 0.1)).toBeCloseTo(Math.sqrt(2 * square), 4);
+      }
+  });
+
+  test('random values lie below its quantiles as often as they should, for all nine kinds', () => {
+    const random = randomFrom(8);
+    const count = 20000;
+    for (const source of knowledges)
+      for (const load of knowledges) {
+        const d = mismatchWithin({ source: 0.5, load: 0.4, knowledge: { source, load } });
+        const drawn = Array.from({ length: count }, () => d.sample(random));
+        for (const p of [0.1, 0.3, 0.9]) {
+          const below = drawn.filter((x) => x <= d.quantile(p)).length / count;
+          expect(Math.abs(below - p)).toBeLessThan(4.5 * Math.sqrt((p * (1 - p)) / count));
+        }
+      }
+  });
+
   test('source and load may be exchanged', () => {
     const one = mismatchWithin({
       source: 0.4,

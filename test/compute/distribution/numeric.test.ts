@@ -67,6 +67,43 @@ describe('a shape known by its share below', () => {
   });
 });
 
+// The cubic 3 x^2 - 2 x^3, whose density 6 x (1 - x) vanishes at both ends: what joins the places is such a cubic itself.
+describe('a shape whose share below is a cubic', () => {
+  const shareAt = (x: number) => x * x * (3 - 2 * x);
+  const cubic = (from: number, width: number) =>
+    numeric({
+      shape: 'mismatch',
+      mean: from + width / 2,
+      standardDeviation: width * Math.sqrt(0.05),
+      limits: { lower: from, upper: from + width },
+      middle: from + width / 2,
+      sample: () => from,
+      at: (x) => {
+        const part = (x - from) / width;
+        return { value: shareAt(part), slope: (6 * part * (1 - part)) / width };
+      },
+    });
+
+  test('is met exactly, up to its very ends', () => {
+    const d = cubic(0, 1);
+    for (const x of [1e-6, 1e-5, 3e-5, 0.01, 0.3]) {
+      expect(d.shareBelow(x) / shareAt(x)).toBeCloseTo(1, 9);
+      expect(1 - d.shareBelow(1 - x)).toBeCloseTo(shareAt(x), 14);
+      expect(d.density(x)).toBeCloseTo(6 * x * (1 - x), 9);
+      expect(d.density(1 - x)).toBeCloseTo(6 * x * (1 - x), 9);
+      expect(d.quantile(shareAt(x))).toBeCloseTo(x, 11);
+    }
+  });
+
+  test('is so at any width and wherever it stands', () => {
+    for (const x of [0.1, 0.13, 0.17, 0.22, 0.3, 0.77]) {
+      expect(cubic(0, 1e-6).quantile(shareAt(x)) / 1e-6).toBeCloseTo(x, 10);
+      // So far out numbers are held to 1.2e-7.
+      expect(Math.abs(cubic(1e9, 1).quantile(shareAt(x)) - 1e9 - x)).toBeLessThan(1e-6);
+    }
+  });
+});
+
 describe('phases', () => {
   const radius = fc.double({ min: 0.001, max: 0.99, noNaN: true });
 

@@ -73,6 +73,18 @@ describe('Rice', () => {
     );
   });
 
+  test('beyond any length lies what its density holds there, to 1e-11', () => {
+    const d = rice({ offset: 1, scale: 1 });
+    // Simpson's rule over 12 scales, beyond which nothing is left.
+    const steps = 4000;
+    for (const from of [3, 4.5, 5.5, 6.5]) {
+      const heights = Array.from({ length: steps + 1 }, (_, k) => d.density(from + (12 * k) / steps));
+      const weighed = heights.map((height, k) => height * (k === 0 || k === steps ? 1 : k % 2 === 0 ? 2 : 4));
+      const beyond = (weighed.reduce((sum, height) => sum + height, 0) * 12) / steps / 3;
+      expect(Math.abs(1 - d.shareBelow(from) - beyond)).toBeLessThan(1e-11);
+    }
+  });
+
   test('a random value is the length of the point and two normal steps', () => {
     const draws = [0.8413447460685429, 0.5]; // One standard deviation along, none across.
     expect(rice({ offset: 3, scale: 2 }).sample(() => draws.shift() ?? 0)).toBeCloseTo(5, 12);

@@ -22,6 +22,7 @@ const forms: Statement[] = [
 
 describe('a statement in percent of a reading', () => {
   it.each(forms)('$form keeps its shape, and every length is that share of the reading', (statement) => {
+    expect(Object.keys(inPercentOf(20, statement))).toEqual(Object.keys(statement));
     const before = shapeOf(statement);
     const after = shapeOf(inPercentOf(20, statement));
     expect(after.distribution.shape).toBe(before.distribution.shape);
