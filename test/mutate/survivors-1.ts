@@ -333,6 +333,18 @@ export const survivorsOfDrawing: readonly Survivor[] = [
   },
   {
     file: 'src/compute/combine/ziggurat.ts',
+    within: '(top - 1) / thick',
+    to: ['(top - 1) * thick'],
+    reason: 'Only where the excess is 0 counts: its size steers the search alone.',
+  },
+  {
+    file: 'src/compute/combine/ziggurat.ts',
+    within: 'CLOSE * least',
+    to: ['CLOSE / least'],
+    reason: 'Tails begin beyond 1, so that the search is only closer.',
+  },
+  {
+    file: 'src/compute/combine/ziggurat.ts',
     within: 'top < 1 &&',
     to: ['top <= 1'],
     reason: 'Equality is a point of measure zero.',
