@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SheetEntries } from '../sheet/entries.ts';
+import { whileOpening } from '../widgets/parts/opening.ts';
 import type { BenchAction } from './actions.ts';
 
 /** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
@@ -44,7 +45,9 @@ export function useBenchAddress(entries: SheetEntries, send: (action: BenchActio
       const first = !woken.current;
       woken.current = true;
       if (isMarked() || (first && location.hash === '')) return;
-      if (!(await openAddress(send)) && !first) await writeAddress(latest.current);
+      await whileOpening(async () => {
+        if (!(await openAddress(send)) && !first) await writeAddress(latest.current);
+      });
     };
     void open();
     addEventListener('hashchange', open);

@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { whileOpening } from '../widgets/parts/opening.ts';
 
 /** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
 const REST_MS = 300;
@@ -35,9 +36,10 @@ export function useFragment<Entries>({ entries, codec, open, refuse }: FragmentU
       if (found.entries) calls.current.open(found.entries, found.problems);
       else if (found.problems.length > 0) calls.current.refuse(found.problems);
     };
-    void follow();
-    addEventListener('hashchange', follow);
-    return () => removeEventListener('hashchange', follow);
+    const open = (): void => void whileOpening(follow);
+    open();
+    addEventListener('hashchange', open);
+    return () => removeEventListener('hashchange', open);
   }, [codec]);
   useEffect(() => {
     if (entries === first.current) return undefined;

@@ -29,7 +29,12 @@ export async function awake(page: Page): Promise<void> {
   if ((await page.locator('.late:not(.woken)').count()) > 0) await page.mouse.move(0, 0);
   await page.waitForFunction(() => document.querySelector('.late:not(.woken)') === null);
   await page.evaluate((top) => scrollTo(0, top), from);
-  await page.evaluate(
-    () => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))),
-  );
+  await frames(page);
+  // what an address carries is read in an effect, by a script that is fetched for it
+  await page.waitForFunction(() => !document.documentElement.hasAttribute('data-opening'));
+  await frames(page);
 }
+
+/** Two frames, after which what was under way is drawn and its effects have run. */
+const frames = (page: Page): Promise<unknown> =>
+  page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));

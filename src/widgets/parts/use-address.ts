@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AddressSpec, Fields, StateOf } from '../../address/field-spec.ts';
+import { whileOpening } from './opening.ts';
 
 /** Rest before the address follows a change: browsers refuse more than about a hundred changes in half a minute. */
 export const ADDRESS_REST_MS = 300;
@@ -29,7 +30,8 @@ export function useAddress<Of extends Fields>(use: AddressUse<Of>): readonly str
   latest.current = open;
   useEffect(() => {
     if (location.search === '') return;
-    void codec().then(({ readQuery }) => {
+    void whileOpening(async () => {
+      const { readQuery } = await codec();
       const found = readQuery(spec, location.search, instance);
       if (found.carried) latest.current(found.state);
       setProblems(found.problems.map(({ sentence }) => sentence));

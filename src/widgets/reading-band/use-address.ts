@@ -1,5 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Sheet } from '../../sheet/sheet.ts';
+import { whileOpening } from '../parts/opening.ts';
 import { ADDRESS_REST_MS } from '../parts/use-address.ts';
 import type { Shown } from './spec.ts';
 import type { BandAction, BandState } from './state.ts';
@@ -25,7 +26,8 @@ export function useBandAddress({
   const [problems, setProblems] = useState<readonly string[]>([]);
   useEffect(() => {
     if (location.search === '') return;
-    void codec().then(({ readBand }) => {
+    void whileOpening(async () => {
+      const { readBand } = await codec();
       const found = readBand(prepared, location.search, instance);
       if (found.opened) send({ type: 'open', state: found.opened });
       setProblems(found.problems);

@@ -1,0 +1,17 @@
+/** What a script that waits for the page can see while an address is being read. */
+const OPENING = 'data-opening';
+
+let under = 0;
+
+/** Does work that opens what an address carries; as long as any such work goes on, the page says so. */
+export async function whileOpening(work: () => Promise<unknown>): Promise<void> {
+  const { documentElement } = document;
+  under += 1;
+  documentElement.setAttribute(OPENING, '');
+  try {
+    await work();
+  } finally {
+    under -= 1;
+    if (under === 0) documentElement.removeAttribute(OPENING);
+  }
+}
