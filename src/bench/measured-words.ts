@@ -26,7 +26,7 @@ export function demandText(
   style: Style,
   { specification, licence }: Pick<Point, 'specification' | 'licence'>,
 ): string {
-  const range = specificationText(style, specification, 'dBm');
+  const range = specificationText(style, specification, 'dBm', style === 'shown' ? 2 : undefined);
   return licence ? strings.licensed(range) : strings.specified(range);
 }
 

@@ -7,7 +7,7 @@ import { chooseMethod } from './choose-method.ts';
 import { addLink, duplicateLink, editLink, moveLink, removeLink } from './edit-links.ts';
 import { addPoint, editPoint, removePoint } from './edit-points.ts';
 import { demonstrationEntries, freshEntries } from './fresh.ts';
-import { cancelled, isContinued, redone, settled, undone } from './history.ts';
+import { cancelled, isContinued, ofSheet, redone, settled, undone } from './history.ts';
 import type { FieldPath } from './keys.ts';
 import { pulledLink } from './pull.ts';
 import { readMeasurement } from './read-measurement.ts';
@@ -28,6 +28,7 @@ export function demonstration(): BenchState {
     sheets: 0,
     problems: [],
     measurement,
+    measured: 0,
     point: firstPoint(entries),
     before: undefined,
     lastPath: undefined,
@@ -52,6 +53,10 @@ export function shownPoint({ entries, measurement, point }: BenchState): string 
   const before = entries.points.slice(0, place + 1).findLast(({ id }) => has(id));
   return before?.id ?? measurement.points[0]?.id ?? '';
 }
+
+/** Whether the measurement is of the sheet that stands there: no figure may show another sheet's. */
+export const isOwn = ({ sheet, measured }: Pick<BenchState, 'sheet' | 'measured'>): boolean =>
+  sheet === measured;
 
 /** Total and pure: what names nothing that is there, or asks for a place that is not there, changes nothing. */
 export function reduceBench(state: BenchState, action: BenchAction): BenchState {
@@ -181,7 +186,13 @@ function pointAdded(state: BenchState): BenchState {
 function replaced(state: BenchState, entries: SheetEntries, addressProblems: readonly string[]): BenchState {
   const next = settled({ ...state, held: undefined }, entries, undefined);
   const sheet = state.sheets + 1;
-  return { ...next, sheet, sheets: sheet, before: undefined, point: firstPoint(entries), addressProblems };
+  return {
+    ...ofSheet(state, next, sheet),
+    sheets: sheet,
+    before: undefined,
+    point: firstPoint(entries),
+    addressProblems,
+  };
 }
 
 function pulled(state: BenchState, { id, expandedDb }: Extract<BenchAction, { type: 'pull' }>): BenchState {
