@@ -2,6 +2,7 @@ import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { blankStrings } from '../../src/bench/blank-strings.ts';
 import { demonstrationEntries, freshEntries } from '../../src/bench/fresh.ts';
+import { measurandText } from '../../src/bench/measured-words.ts';
 import { remembered } from '../../src/bench/remembered.ts';
 import {
   type BenchAction,
@@ -103,5 +104,26 @@ describe('what is shown of a sheet', () => {
     expect(markupOf(on(done, off, ...touched.slice(1)))).toContain(blankStrings.assumed(1));
     expect(markupOf(on(done, ...touched))).not.toContain('as the method brought');
     expect(markupOf(demonstration())).not.toContain('as the method brought');
+  });
+});
+
+describe('what was measured', () => {
+  const measurand = { power: 'carrier', plane: '', conditions: 'key down' } as const;
+
+  it('is told with the frequency that was typed, once', () => {
+    expect(measurandText('ascii', { measurand }, 3.5e6)).toBe('Carrier power; key down; 3.5 MHz.');
+    expect(measurandText('ascii', { measurand })).toBe('Carrier power; key down.');
+    const conditions = '3.58 MHz, key down';
+    expect(measurandText('shown', { measurand: { ...measurand, conditions } }, 3.58e6)).toBe(
+      'Carrier power; 3.58 MHz, key down.',
+    );
+    expect(markupOf(on(filled(bench(fresh)), type({ frequency: '3.5' })))).toMatch(/; 3\.5\sMHz\./);
+  });
+});
+
+describe('a loss that is no number', () => {
+  it('is told that a loss is expected', () => {
+    const state = bench({ type: 'editLink', id: 'pad', path: 'pad.loss', change: { loss: 'ten' } });
+    expect(state.problems[0]?.problem).toMatch(/^“ten” is not a number: a loss is expected, in dB/);
   });
 });
