@@ -1,9 +1,10 @@
 /** Words of a sheet that has no figure of its own yet, or one that rests on what the method brought along. */
 export const blankStrings = {
+  untitled: 'Your own measurement',
   needed: (count: number): string =>
     count === 1
-      ? 'No figure yet: one entry is still needed'
-      : `No figure yet: ${count} entries are still needed`,
+      ? 'No figure yet: one entry is missing or cannot be used'
+      : `No figure yet: ${count} entries are missing or cannot be used`,
   short: 'No figure yet',
   assumed: (count: number): string =>
     count === 1

@@ -87,7 +87,7 @@ describe('what is shown of a sheet', () => {
     const markup = markupOf(bench(fresh));
     expect(markup).toContain(blankStrings.needed(3));
     expect(markup).toContain(blankStrings.short);
-    expect(markup).toContain('A measurement without a title');
+    expect(markup).toContain(blankStrings.untitled);
     expect(markup).not.toMatch(/27\.10|Inside the specification|hidden transmitter|id="copy"|id="budget"/);
     // a file may be opened all the same
     expect(markup).toContain('id="files"');

@@ -4,7 +4,6 @@ import { recordSentences } from '../measured-words.ts';
 import { summarise } from '../result-words.ts';
 import type { BenchAction, BenchState } from '../state.ts';
 import { isOwn, shownPoint } from '../state.ts';
-import { strings } from '../strings.ts';
 import { useLate } from '../use-late.ts';
 import type { Results } from '../use-results.ts';
 import { AllPointsPart } from './AllPointsPart.tsx';
@@ -27,7 +26,7 @@ export function ResultSection(props: ResultSectionProps) {
   if (isOwn(state)) return <OwnResult {...props} />;
   return (
     <>
-      <h2 id="result">{state.entries.title.trim() || strings.untitled}</h2>
+      <h2 id="result">{state.entries.title.trim() || blankStrings.untitled}</h2>
       <ProblemsPart state={state} shownTitle={undefined} send={send} />
     </>
   );
