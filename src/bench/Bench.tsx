@@ -1,6 +1,7 @@
 import { useMemo, useReducer, useState } from 'preact/hooks';
 import { KeptLine } from './keep/KeptLine.tsx';
-import { demonstration, isOwn, reduceBench, shownPoint } from './state.ts';
+import { isOwn } from './own.ts';
+import { demonstration, reduceBench, shownPoint } from './state.ts';
 import { useBenchAddress } from './use-address.ts';
 import { useAnswering } from './use-answering.ts';
 import { useResults } from './use-results.ts';

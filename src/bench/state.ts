@@ -54,10 +54,6 @@ export function shownPoint({ entries, measurement, point }: BenchState): string 
   return before?.id ?? measurement.points[0]?.id ?? '';
 }
 
-/** Whether the measurement is of the sheet that stands there: no figure may show another sheet's. */
-export const isOwn = ({ sheet, measured }: Pick<BenchState, 'sheet' | 'measured'>): boolean =>
-  sheet === measured;
-
 /** Total and pure: what names nothing that is there, or asks for a place that is not there, changes nothing. */
 export function reduceBench(state: BenchState, action: BenchAction): BenchState {
   const { entries } = state;

@@ -3,14 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { blankStrings } from '../../src/bench/blank-strings.ts';
 import { demonstrationEntries, freshEntries } from '../../src/bench/fresh.ts';
 import { measurandText } from '../../src/bench/measured-words.ts';
+import { isOwn } from '../../src/bench/own.ts';
 import { remembered } from '../../src/bench/remembered.ts';
-import {
-  type BenchAction,
-  type BenchState,
-  demonstration,
-  isOwn,
-  reduceBench,
-} from '../../src/bench/state.ts';
+import { type BenchAction, type BenchState, demonstration, reduceBench } from '../../src/bench/state.ts';
 import { Parts } from '../../src/bench/views/Parts.tsx';
 import { ResultSection } from '../../src/bench/views/ResultSection.tsx';
 import { RunningWords } from '../../src/bench/views/RunningWords.tsx';

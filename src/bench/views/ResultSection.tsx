@@ -1,9 +1,10 @@
 import { useMemo } from 'preact/hooks';
 import { blankStrings } from '../blank-strings.ts';
 import { recordSentences } from '../measured-words.ts';
+import { isOwn } from '../own.ts';
 import { summarise } from '../result-words.ts';
 import type { BenchAction, BenchState } from '../state.ts';
-import { isOwn, shownPoint } from '../state.ts';
+import { shownPoint } from '../state.ts';
 import { useLate } from '../use-late.ts';
 import type { Results } from '../use-results.ts';
 import { AllPointsPart } from './AllPointsPart.tsx';
