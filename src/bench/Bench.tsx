@@ -1,5 +1,6 @@
-import { useReducer, useState } from 'preact/hooks';
+import { useMemo, useReducer, useState } from 'preact/hooks';
 import { KeptLine } from './keep/KeptLine.tsx';
+import { isOwn } from './own.ts';
 import { demonstration, reduceBench, shownPoint } from './state.ts';
 import { useBenchAddress } from './use-address.ts';
 import { useAnswering } from './use-answering.ts';
@@ -7,10 +8,12 @@ import { useResults } from './use-results.ts';
 import { useTyped } from './use-typed.ts';
 import { AddressPart } from './views/AddressPart.tsx';
 import { AsWritten } from './views/AsWritten.tsx';
+import { BeginPart } from './views/BeginPart.tsx';
 import { EntryForm } from './views/EntryForm.tsx';
 import { FetchAgain } from './views/FetchAgain.tsx';
 import { LateParts } from './views/LateParts.tsx';
 import { SpokenResult } from './views/SpokenResult.tsx';
+import { useFocusAfter } from './views/use-focus-after.ts';
 
 const RESULT = { class: 'bench-result', 'aria-labelledby': 'result' } as const;
 
@@ -28,10 +31,14 @@ export default function Bench() {
   const { answering, failed, again } = useAnswering(changed);
   const results = useResults(answering, measurement, shownPoint(state));
   const stale = problems.length > 0;
+  const own = isOwn(state);
+  const beginBy = useFocusAfter({ entries, point: state.point }, send);
+  const begin = useMemo(() => <BeginPart send={beginBy} />, [beginBy]);
   return (
     <div class="bench">
       <AddressPart problems={state.addressProblems} tooLong={tooLong} />
       <KeptLine state={state} begun={written} send={send} />
+      {begin}
       {failed && <FetchAgain again={again} />}
       <AsWritten as="section" stale={changed} attributes={RESULT}>
         {answering && results && (
@@ -40,16 +47,26 @@ export default function Bench() {
       </AsWritten>
       <EntryForm
         state={state}
-        running={answering && results && <answering.RunningWords result={results.shown} stale={stale} />}
+        running={
+          answering && results && <answering.RunningWords result={results.shown} own={own} stale={stale} />
+        }
         changed={changed}
         mayWait={mayWait}
         send={send}
       />
       <LateParts
-        parts={results && { entries, problems, send, measurement, shown: results.shown, all: results.all }}
+        parts={
+          results && { entries, problems, send, measurement, shown: results.shown, own, all: results.all }
+        }
         changed={changed}
       />
-      <SpokenResult answering={answering} results={results} problems={problems.length} mayWait={mayWait} />
+      <SpokenResult
+        answering={answering}
+        results={results}
+        problems={problems.length}
+        own={own}
+        mayWait={mayWait}
+      />
     </div>
   );
 }

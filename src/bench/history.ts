@@ -17,12 +17,25 @@ export function settled(state: BenchState, entries: SheetEntries, path: FieldPat
   const keepsGhost = state.held !== undefined || same || next.problems.length > 0;
   return {
     ...next,
-    before: keepsGhost ? state.before : state.measurement,
+    before: ghostOf(state, next, keepsGhost),
     lastPath: path,
     past: same ? state.past : [...state.past, stepOf(state)].slice(-MOST_STEPS),
     future: [],
   };
 }
+
+/** What the ghost shows after a change: never another sheet. */
+function ghostOf(state: BenchState, next: BenchState, keeps: boolean): BenchState['before'] {
+  if (next.measured !== state.measured) return undefined;
+  return keeps ? state.before : state.measurement;
+}
+
+/** What came of a change that brought another sheet, with its measurement if it has one. */
+export const ofSheet = (before: BenchState, after: BenchState, sheet: number): BenchState => ({
+  ...after,
+  sheet,
+  measured: after.problems.length === 0 ? sheet : before.measured,
+});
 
 const stepOf = ({ entries, sheet }: BenchState): Step => ({ entries, sheet });
 
@@ -37,7 +50,14 @@ export function withEntries(state: BenchState, entries: SheetEntries): BenchStat
   const place = state.entries.points.findIndex(({ id }) => id === state.point);
   const near = points[Math.min(Math.max(place, 0), points.length - 1)];
   const point = points.some(({ id }) => id === state.point) ? state.point : (near?.id ?? state.point);
-  return { ...state, entries, problems, measurement: measurement ?? state.measurement, point };
+  return {
+    ...state,
+    entries,
+    problems,
+    measurement: measurement ?? state.measurement,
+    measured: measurement === undefined ? state.measured : state.sheet,
+    point,
+  };
 }
 
 /** One step back; the same state where there is none. */
@@ -62,14 +82,11 @@ export function redone(state: BenchState): BenchState {
   };
 }
 
-const restored = (state: BenchState, { entries, sheet }: Step): BenchState => ({
-  ...withEntries(state, entries),
-  sheet,
-  before: state.measurement,
-  lastPath: undefined,
-  held: undefined,
-  addressProblems: [],
-});
+function restored(state: BenchState, { entries, sheet }: Step): BenchState {
+  const next = ofSheet(state, withEntries(state, entries), sheet);
+  const before = ghostOf(state, next, false);
+  return { ...next, before, lastPath: undefined, held: undefined, addressProblems: [] };
+}
 
 /** Back to where the handle was grasped, and no step of undo left of it. */
 export function cancelled(state: BenchState): BenchState {

@@ -8,7 +8,7 @@ const share = { kind: 'percent', min: 0, max: 90, decimals: 0 } as const;
 
 /** What may be typed into a link's number fields other than those that follow its unit or its method. */
 export const LINK_SPECS = {
-  loss: { kind: 'gain', min: -60, max: 120, decimals: 0 },
+  loss: { kind: 'loss', min: -60, max: 120, decimals: 0 },
   factor: { kind: 'number', min: 1, max: 10, decimals: 0 },
   probability: { kind: 'percent', min: 50, max: 99.99, decimals: 2 },
   freedom: { kind: 'number', min: 1, max: 1e6, decimals: 0 },

@@ -182,8 +182,8 @@ export const linkStrings = {
   offMark: 'left out',
   offNote: 'Left out for a what-if: neither its loss nor what it may be wrong by counts.',
   assumedMark: 'assumed: check your data sheet',
-  assumedNote: 'The method brought these values along; your own data sheet may say others.',
-  checked: 'It says so',
+  assumedNote: 'The method brought these values along: type over them what your own data sheet says.',
+  checked: 'Mine says the same',
   grip: 'Drag to another place',
   up: 'Up',
   down: 'Down',
@@ -193,5 +193,5 @@ export const linkStrings = {
   downOf: (label: string): string => `Move down: ${label}`,
   duplicateOf: (label: string): string => `Duplicate: ${label}`,
   removeOf: (label: string): string => `Remove: ${label}`,
-  checkedOf: (label: string): string => `The data sheet of “${label}” says so`,
+  checkedOf: (label: string): string => `Mine says the same: ${label}`,
 } as const;

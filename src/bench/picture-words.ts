@@ -36,7 +36,9 @@ export function pictureWords(
         demandText('unicode', shown.point),
         ...verdictReasons('unicode', shown),
       ].join(' '),
-      [measurandText(shown.sheet), methodText('unicode', setup)].join(' '),
+      [measurandText('unicode', shown.sheet, shown.point.frequencyHz), methodText('unicode', setup)].join(
+        ' ',
+      ),
     ],
     below: [strings.legend, strings.assumes, strings.made(address ?? strings.bench)],
   };

@@ -37,8 +37,9 @@ export interface SheetRecord {
 export function sheetSummary(record: SheetRecord): Summary {
   const { measurement, entries, results, checks = [], link, withoutLink } = record;
   const { title, points } = measurement;
-  const measurand = inSentence(unstopped(measurandText(measurement)));
   const isOnly = points.length === 1;
+  const at = isOnly ? points[0]?.frequencyHz : undefined;
+  const measurand = inSentence(unstopped(measurandText('ascii', measurement, at)));
   const labelOf = ({ point }: PointResult): string =>
     pointLabel(
       'unicode',

@@ -19,6 +19,11 @@ const FREQUENCY_DECIMALS = 6;
 export function pointLabel(style: Style, { label, frequencyHz }: Point, position: number): string {
   if (label.trim() !== '') return label;
   if (frequencyHz === undefined) return strings.unnamed(position + 1);
+  return frequencyText(style, frequencyHz);
+}
+
+/** A frequency in megahertz, with as many decimals as it has. */
+export function frequencyText(style: Style, frequencyHz: number): string {
   const megahertz = frequencyHz / 1e6;
   return quantityText(style, {
     value: megahertz,

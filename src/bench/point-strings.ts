@@ -42,7 +42,7 @@ export const pointStrings = {
   help: {
     label: 'In your own words, as a table is to show it.',
     frequency: 'In MHz or kHz; leave it empty if it does not matter.',
-    nominal: 'In dBm, W or mW.',
+    nominal: 'With its unit, dBm, W or mW: a bare number counts as dBm.',
     tolerance: 'How far to either side it may lie.',
     above: 'For “+1 dB, −2 dB” this is 1.',
     below: 'For “+1 dB, −2 dB” this is 2.',

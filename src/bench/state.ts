@@ -7,7 +7,7 @@ import { chooseMethod } from './choose-method.ts';
 import { addLink, duplicateLink, editLink, moveLink, removeLink } from './edit-links.ts';
 import { addPoint, editPoint, removePoint } from './edit-points.ts';
 import { demonstrationEntries, freshEntries } from './fresh.ts';
-import { cancelled, isContinued, redone, settled, undone } from './history.ts';
+import { cancelled, isContinued, ofSheet, redone, settled, undone } from './history.ts';
 import type { FieldPath } from './keys.ts';
 import { pulledLink } from './pull.ts';
 import { readMeasurement } from './read-measurement.ts';
@@ -28,6 +28,7 @@ export function demonstration(): BenchState {
     sheets: 0,
     problems: [],
     measurement,
+    measured: 0,
     point: firstPoint(entries),
     before: undefined,
     lastPath: undefined,
@@ -181,7 +182,13 @@ function pointAdded(state: BenchState): BenchState {
 function replaced(state: BenchState, entries: SheetEntries, addressProblems: readonly string[]): BenchState {
   const next = settled({ ...state, held: undefined }, entries, undefined);
   const sheet = state.sheets + 1;
-  return { ...next, sheet, sheets: sheet, before: undefined, point: firstPoint(entries), addressProblems };
+  return {
+    ...ofSheet(state, next, sheet),
+    sheets: sheet,
+    before: undefined,
+    point: firstPoint(entries),
+    addressProblems,
+  };
 }
 
 function pulled(state: BenchState, { id, expandedDb }: Extract<BenchAction, { type: 'pull' }>): BenchState {

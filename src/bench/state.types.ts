@@ -20,6 +20,8 @@ export interface BenchState {
   readonly problems: readonly EntryProblem[];
   /** Measurement of the last entries that were all usable: what figure and result show. */
   readonly measurement: Measurement;
+  /** Which of the sheets that measurement is of: another one as long as the sheet that stands there was never usable. */
+  readonly measured: number;
   /** Id of the point that is shown and edited; always one of `entries.points`. */
   readonly point: string;
   /** Measurement before the last change: what the ghost shows. */

@@ -82,7 +82,7 @@ export const strings = {
       'Inside if it is at least this probable that the level conforms; outside if it is as probable that it does not; between the two this measurement cannot tell.',
   },
   sections: {
-    begin: 'Begin',
+    begin: 'Begin your own',
     measured: 'What is measured',
     how: 'How',
     points: 'Specification and readings',
@@ -98,7 +98,7 @@ export const strings = {
     addKind: 'Kind of the new link',
   },
   begin: {
-    note: 'Start with an empty sheet, or go through the demonstration: undo brings back what you have now.',
+    note: 'Either takes the place of what stands here; undo brings it back.',
     by: 'By which method',
     fresh: 'Start an empty sheet',
     demonstration: 'Open the demonstration',
@@ -114,7 +114,7 @@ export const strings = {
     heading: 'What leaves your transmitter?',
     instruments: 'Your instruments, pads, cables and loads',
     lead: 'Your own reading, chain and specification; how sure the level is, which link decides that, and whether it is good enough.',
-    note: 'The first sheet is a demonstration: a youth club’s home-built hidden transmitter, every value invented. Change whatever you like; nothing leaves this browser unless you pass the address on.',
+    note: 'The first sheet is a demonstration: a youth club’s home-built hidden transmitter, every value invented. Change whatever you like, or start your own; nothing leaves this browser unless you pass the address on.',
   },
   form: 'Your measurement',
   formNote:

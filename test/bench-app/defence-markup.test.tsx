@@ -45,7 +45,7 @@ const all = (of: DefenceProps): string =>
       <ChecksCaution {...of} />
       <ValidityPart {...of} />
       <ValidityChecks {...of} />
-      <RecordPart {...of} />
+      <RecordPart {...of} own />
       <HelpPart {...of} />
       <HelpFound links={of.entries.links} shown={of.shown} open={true} />
       <SimulationPart {...of} />
@@ -120,7 +120,7 @@ describe('the parts that defend a result', () => {
   });
 
   it('print a record also where nothing is noted and nothing checked', () => {
-    const html = render(<RecordPart {...props('padsIntoMeter')} />);
+    const html = render(<RecordPart {...props('padsIntoMeter')} own />);
     expect(html).toContain(recordStrings.nothing);
     expect(html).toContain(recordStrings.notLocked);
     expect(html).toContain(recordStrings.noChecks);

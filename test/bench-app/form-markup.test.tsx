@@ -115,6 +115,7 @@ const stateOf = (entries: SheetEntries, problems: readonly EntryProblem[] = []):
   entries,
   problems,
   measurement,
+  measured: 0,
   point: 'point1',
   before: undefined,
   lastPath: undefined,
@@ -131,7 +132,7 @@ const markup = (entries: SheetEntries, problems: readonly EntryProblem[] = []): 
   render(
     <EntryForm
       state={stateOf(entries, problems)}
-      running={<RunningWords result={result} stale={problems.length > 0} />}
+      running={<RunningWords result={result} own stale={problems.length > 0} />}
       changed={false}
       mayWait={false}
       send={() => {}}

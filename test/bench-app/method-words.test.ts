@@ -77,7 +77,8 @@ describe('what was measured', () => {
   const measurand = { power: 'carrier', plane: '', conditions: '' } as const;
 
   it('is told without gaps where plane or conditions are not', () => {
-    const say = (change: object): string => measurandText({ measurand: { ...measurand, ...change } });
+    const say = (change: object): string =>
+      measurandText('ascii', { measurand: { ...measurand, ...change } });
     expect(say({})).toBe('Carrier power.');
     expect(say({ plane: 'at the socket' })).toBe('Carrier power at the socket.');
     expect(say({ conditions: '12 V' })).toBe('Carrier power; 12 V.');

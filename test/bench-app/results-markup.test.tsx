@@ -31,6 +31,7 @@ function markupOf(measurement: Measurement): string {
         problems={[]}
         measurement={measurement}
         shown={shown}
+        own
         send={() => undefined}
       />
     </>,

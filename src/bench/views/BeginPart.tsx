@@ -17,9 +17,8 @@ const NAMES: Readonly<Record<MethodKind, string>> = {
 export function BeginPart({ send }: Pick<PartProps, 'send'>) {
   const [method, setMethod] = useState<MethodKind>('padsIntoMeter');
   return (
-    <fieldset class="bench-part begin">
+    <fieldset class="bench-part bench-begin needs-script">
       <legend>{strings.sections.begin}</legend>
-      <p class="measure">{strings.begin.note}</p>
       <div class="begin-row">
         <SelectField
           id={controlId('begin-method')}
@@ -36,6 +35,7 @@ export function BeginPart({ send }: Pick<PartProps, 'send'>) {
           {strings.begin.demonstration}
         </button>
       </div>
+      <p class="field-help measure">{strings.begin.note}</p>
     </fieldset>
   );
 }

@@ -4,7 +4,6 @@ import type { BenchAction } from '../actions.ts';
 import type { BenchState } from '../state.types.ts';
 import { strings } from '../strings.ts';
 import { useLate } from '../use-late.ts';
-import { BeginPart } from './BeginPart.tsx';
 import { HowPart } from './HowPart.tsx';
 import { LinksPart } from './LinksPart.tsx';
 import { MeasuredPart } from './MeasuredPart.tsx';
@@ -47,7 +46,6 @@ export function EntryForm({ state, running, changed, mayWait, send }: EntryFormP
   const head = useMemo(
     () => (
       <>
-        <BeginPart send={act} />
         <MeasuredPart entries={own} problems={problems} send={act} />
         <HowPart entries={own} problems={problems} send={act} />
       </>

@@ -6,8 +6,17 @@ import { filesStrings as strings } from '../files-strings.ts';
 import type { FilesProps } from './FilesPart.tsx';
 import { OpenFile } from './OpenFile.tsx';
 
-/** Buttons that save a sheet in each form, and a field that opens one. */
-export function Files({ take, inRange, send }: FilesProps) {
+/** Buttons that save a sheet in each form, once it has a result, and a field that opens one. */
+export function Files({ own, send, ...props }: FilesProps) {
+  return (
+    <div class="files">
+      {own && <SaveFiles {...props} />}
+      <OpenFile send={send} />
+    </div>
+  );
+}
+
+function SaveFiles({ take, inRange }: Pick<FilesProps, 'take' | 'inRange'>) {
   const [decimal, setDecimal] = useState<Decimal>('point');
   const [told, setTold] = useState('');
   const save = async (kind: FileKind): Promise<void> => {
@@ -21,7 +30,7 @@ export function Files({ take, inRange, send }: FilesProps) {
     }
   };
   return (
-    <div class="files">
+    <>
       <h3>{strings.save}</h3>
       <p class="field-help measure">{strings.saveHelp}</p>
       {!take().usable && <p class="measure">{strings.stale}</p>}
@@ -40,8 +49,7 @@ export function Files({ take, inRange, send }: FilesProps) {
       {!inRange && <p>{strings.noPicture}</p>}
       <DecimalChoice decimal={decimal} onDecimal={setDecimal} />
       <p role="status">{told}</p>
-      <OpenFile send={send} />
-    </div>
+    </>
   );
 }
 

@@ -8,6 +8,8 @@ export interface FilesProps {
   readonly take: () => Taken;
   /** Whether the point that is shown has a figure. */
   readonly inRange: boolean;
+  /** Whether the sheet has a result of its own: without one there is nothing to save yet. */
+  readonly own: boolean;
   readonly send: (action: BenchAction) => void;
 }
 

@@ -29,7 +29,7 @@ export function LateParts({ parts, changed }: LatePartsProps) {
   const now = useMemo(
     () => parts && { ...parts, send },
     // a list of results is made anew each time: what counts is what stands in it
-    parts && [parts.entries, parts.problems, send, parts.measurement, parts.shown, ...parts.all],
+    parts && [parts.entries, parts.problems, send, parts.measurement, parts.shown, parts.own, ...parts.all],
   );
   const late = useLate(now, fromHere);
   const [Parts, setParts] = useState<{ readonly view: Parts } | undefined>(onServer && { view: onServer });

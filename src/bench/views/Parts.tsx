@@ -7,19 +7,27 @@ import { TakePart } from './TakePart.tsx';
 import { type DefenceProps, ValidityPart } from './ValidityPart.tsx';
 
 /** What the parts below the form are drawn from. */
-export type PartsProps = DefenceProps & { readonly all: Results['all'] };
+export interface PartsProps extends DefenceProps {
+  readonly all: Results['all'];
+  /** Whether that is a result of this sheet: one that was never usable has none, and another sheet's is not shown. */
+  readonly own: boolean;
+}
 
 /** Everything below the form: what stands behind the result, what is taken along, what defends it, and the record. */
-export function Parts({ all, ...defence }: PartsProps) {
+export function Parts({ all, own, ...defence }: PartsProps) {
   const { entries, measurement, shown } = defence;
   return (
     <>
-      <BehindParts shown={shown} all={all} measurement={measurement} />
-      <TakePart {...defence} />
-      <ValidityPart {...defence} />
-      <HelpPart entries={entries} shown={shown} />
-      <SimulationPart measurement={measurement} shown={shown} />
-      <RecordPart {...defence} />
+      {own && <BehindParts shown={shown} all={all} measurement={measurement} />}
+      <TakePart {...defence} own={own} />
+      {own && (
+        <>
+          <ValidityPart {...defence} />
+          <HelpPart entries={entries} shown={shown} />
+          <SimulationPart measurement={measurement} shown={shown} />
+        </>
+      )}
+      <RecordPart {...defence} own={own} />
     </>
   );
 }

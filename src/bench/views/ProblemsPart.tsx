@@ -1,16 +1,18 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { BenchAction } from '../actions.ts';
+import { blankStrings } from '../blank-strings.ts';
 import { controlId, type FieldPath, pointPath } from '../keys.ts';
 import type { BenchState } from '../state.types.ts';
 import { strings } from '../strings.ts';
 
 interface ProblemsPartProps {
   readonly state: Pick<BenchState, 'problems' | 'entries' | 'point'>;
-  readonly shownTitle: string;
+  /** Title of the sheet whose last usable entries are shown; undefined where nothing is. */
+  readonly shownTitle: string | undefined;
   readonly send: (action: BenchAction) => void;
 }
 
-/** What cannot be used yet, each with a way to its field; the result is then that of the last usable entries. */
+/** What cannot be used yet, each with a way to its field; the result is then that of the last usable entries, or there is none. */
 export function ProblemsPart({ state, shownTitle, send }: ProblemsPartProps) {
   const wanted = useRef<FieldPath>();
   useLayoutEffect(() => {
@@ -29,7 +31,10 @@ export function ProblemsPart({ state, shownTitle, send }: ProblemsPartProps) {
   return (
     <div class="caution bench-problems">
       <p>
-        <strong>{strings.problems(problems.length)}.</strong> {strings.stale(shownTitle)}
+        <strong>
+          {(shownTitle === undefined ? blankStrings.needed : strings.problems)(problems.length)}.
+        </strong>
+        {shownTitle !== undefined && ` ${strings.stale(shownTitle)}`}
       </p>
       <ul class="needs-script">
         {problems.map(({ path, label, problem }) => (

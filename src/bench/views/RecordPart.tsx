@@ -18,8 +18,13 @@ import type { DefenceProps } from './ValidityPart.tsx';
 const LONG: readonly string[] = ['instruments', 'certificates', 'remarks'];
 const LONGEST_NOTE = 1000;
 
+interface RecordProps extends DefenceProps {
+  /** Whether the result is of this sheet: only then do its checks say anything. */
+  readonly own: boolean;
+}
+
 /** What a record has beside the numbers: notes to be typed, the log of what was agreed, on paper the checks too. */
-export function RecordPart(props: DefenceProps) {
+export function RecordPart(props: RecordProps) {
   const { entries, send } = props;
   const notes = noteLines(entries);
   const calibrated = calibrationLines(entries);
@@ -61,9 +66,10 @@ export function RecordPart(props: DefenceProps) {
 
 const load = () => import('../check-words.ts');
 
-function ChecksOnPaper({ entries, measurement, shown }: DefenceProps) {
-  const { module } = useFetched(load, anyCheck(entries));
-  if (module === undefined) return <p>{anyCheck(entries) ? strings.checksWaiting : strings.noChecks}</p>;
+function ChecksOnPaper({ entries, measurement, shown, own }: RecordProps) {
+  const any = anyCheck(entries);
+  const { module } = useFetched(load, any);
+  if (module === undefined || !own) return <p>{any ? strings.checksWaiting : strings.noChecks}</p>;
   const lines = module.checkLines('shown', checkQuestion(entries, measurement, shown));
   const left = lines.filter(({ status }) => status === 'notMade').map(({ name }) => name);
   return (

@@ -1,5 +1,7 @@
 import { useMemo } from 'preact/hooks';
+import { blankStrings } from '../blank-strings.ts';
 import { recordSentences } from '../measured-words.ts';
+import { isOwn } from '../own.ts';
 import { summarise } from '../result-words.ts';
 import type { BenchAction, BenchState } from '../state.ts';
 import { shownPoint } from '../state.ts';
@@ -19,8 +21,20 @@ interface ResultSectionProps {
   readonly send: (action: BenchAction) => void;
 }
 
-/** The result of the shown point with its figure, what casts doubt on it, and the results of all points. */
-export function ResultSection({ state, results, mayWait, send }: ResultSectionProps) {
+/** The result of the shown point with its figure; of a sheet that was never usable what it still needs, and no other sheet's figure. */
+export function ResultSection(props: ResultSectionProps) {
+  const { state, send } = props;
+  if (isOwn(state)) return <OwnResult {...props} />;
+  return (
+    <>
+      <h2 id="result">{state.entries.title.trim() || blankStrings.untitled}</h2>
+      <ProblemsPart state={state} shownTitle={undefined} send={send} />
+    </>
+  );
+}
+
+/** The result, what casts doubt on it, and the results of all points. */
+function OwnResult({ state, results, mayWait, send }: ResultSectionProps) {
   const { shown, all, settled } = results;
   const now = useMemo(() => ({ state, results }), [state, shown, settled, ...all]);
   const late = useLate(now, !mayWait);
@@ -42,9 +56,11 @@ type PartProps = Pick<ResultSectionProps, 'state' | 'results'>;
 function Above({ state, results, send }: PartProps & Pick<ResultSectionProps, 'send'>) {
   const { shown, chainAt } = results;
   const point = shownPoint(state);
+  const assumed = state.entries.links.filter((link) => link.assumed && !link.off).length;
   return (
     <>
       <p class="record">{recordSentences('shown', shown).join(' ')}</p>
+      {assumed > 0 && <p class="measure">{blankStrings.assumed(assumed)}</p>}
       <ProblemsPart state={state} shownTitle={shown.sheet.title} send={send} />
       {shown.inRange && (
         <BenchFigure

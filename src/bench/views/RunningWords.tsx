@@ -1,10 +1,20 @@
 import { levelAnswer, wattsAnswer } from '../../widgets/reading-band/words.ts';
+import { blankStrings } from '../blank-strings.ts';
 import type { PointResult } from '../point-result.ts';
 import { strings } from '../strings.ts';
 import { verdictSentence } from '../verdict-words.ts';
 
+interface RunningWordsProps {
+  readonly result: PointResult;
+  /** Whether the result is of this sheet at all. */
+  readonly own: boolean;
+  /** Whether something of the sheet cannot be used now. */
+  readonly stale: boolean;
+}
+
 /** The result in a few words: level, watts, verdict. */
-export function RunningWords({ result, stale }: { result: PointResult; stale: boolean }) {
+export function RunningWords({ result, own, stale }: RunningWordsProps) {
+  if (!own) return <span>{blankStrings.short}</span>;
   return (
     <>
       {result.inRange ? (

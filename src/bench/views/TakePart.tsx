@@ -8,29 +8,38 @@ import type { DefenceProps } from './ValidityPart.tsx';
 const HELP_ID = 'nameless-help';
 
 /** What leaves the bench and what comes back: the record and the address to be copied, files to be saved and opened. */
-export function TakePart({ entries, problems, send, measurement, shown }: DefenceProps) {
+export function TakePart({
+  entries,
+  problems,
+  send,
+  measurement,
+  shown,
+  own,
+}: DefenceProps & { own: boolean }) {
   const [nameless, setNameless] = useState(false);
   const take = () => takenOf({ entries, measurement, shown, usable: problems.length === 0 }, nameless);
   return (
     <>
-      <section class="needs-script" aria-labelledby="copy">
-        <h2 id="copy">{strings.heading}</h2>
-        <p class="measure">{strings.address}</p>
-        <label class="switch">
-          <input
-            type="checkbox"
-            checked={nameless}
-            aria-describedby={HELP_ID}
-            onChange={(event) => setNameless(event.currentTarget.checked)}
-          />
-          <span>{strings.nameless}</span>
-        </label>
-        <p class="field-help measure" id={HELP_ID}>
-          {strings.namelessHelp}
-        </p>
-        <CopyPart take={take} of={[measurement, entries, nameless]} />
-      </section>
-      <FilesPart take={take} inRange={shown.inRange} send={send} />
+      {own && (
+        <section class="needs-script" aria-labelledby="copy">
+          <h2 id="copy">{strings.heading}</h2>
+          <p class="measure">{strings.address}</p>
+          <label class="switch">
+            <input
+              type="checkbox"
+              checked={nameless}
+              aria-describedby={HELP_ID}
+              onChange={(event) => setNameless(event.currentTarget.checked)}
+            />
+            <span>{strings.nameless}</span>
+          </label>
+          <p class="field-help measure" id={HELP_ID}>
+            {strings.namelessHelp}
+          </p>
+          <CopyPart take={take} of={[measurement, entries, nameless]} />
+        </section>
+      )}
+      <FilesPart take={take} inRange={shown.inRange} own={own} send={send} />
     </>
   );
 }

@@ -15,10 +15,12 @@ export function useFocusAfter(shown: Shown, send: (action: BenchAction) => void)
     if (last === undefined || last.before.entries === shown.entries) return;
     pending.current = undefined;
     if (isKept(last.action)) return;
-    focusAfter(last.action, last.before, shown)
+    const control = focusAfter(last.action, last.before, shown)
       .map((id) => document.getElementById(id))
-      .find((control) => control !== null && !control.matches(':disabled'))
-      ?.focus();
+      .find((found) => found !== null && !found.matches(':disabled'));
+    control?.focus();
+    // a new link or point has a name that waits to be typed over
+    if (control instanceof HTMLInputElement && GIVES_NAME.includes(last.action.type)) control.select();
   });
   const latest = useRef({ shown, send });
   latest.current = { shown, send };
@@ -28,6 +30,8 @@ export function useFocusAfter(shown: Shown, send: (action: BenchAction) => void)
     latest.current.send(stamped(action, new Date().toISOString()));
   }, []);
 }
+
+const GIVES_NAME: readonly BenchAction['type'][] = ['add', 'duplicate', 'addPoint'];
 
 const isOnButton = (): boolean => document.activeElement instanceof HTMLButtonElement;
 

@@ -20,19 +20,27 @@ export interface Judged {
 
 type Part = string | Piece | ((style: Style) => string);
 
-/** Decimals that a limit needs to be written as it was stated, up to four. */
-function statedPlaces(value: number): number {
+/** A level that was stated in watts has no end: what is copied keeps enough of it to be checked. */
+const MOST_PLACES = 4;
+
+/** Decimals that a limit needs to be written as it was stated, up to these where three do not do. */
+function statedPlaces(value: number, most = MOST_PLACES): number {
   const places = [0, 1, 2, 3].find((decimals) => Math.abs(Number(value.toFixed(decimals)) - value) < 1e-9);
-  return places ?? 4;
+  return places ?? most;
 }
 
-/** "25.5 to 28.5 dBm", "at most 27 dBm", "at least 25.5 dBm". */
-export function specificationText(style: Style, { lower, upper }: Specification, unit: UnitName): string {
-  const limit = (value: number) => quantityText(style, { value, decimals: statedPlaces(value), unit });
+/** "25.5 to 28.5 dBm", "at most 27 dBm", "at least 25.5 dBm"; where three decimals do not do, with so many. */
+export function specificationText(
+  style: Style,
+  { lower, upper }: Specification,
+  unit: UnitName,
+  most = MOST_PLACES,
+): string {
+  const limit = (value: number) => quantityText(style, { value, decimals: statedPlaces(value, most), unit });
   const hasLower = lower !== undefined && Number.isFinite(lower);
   const hasUpper = upper !== undefined && Number.isFinite(upper);
   if (hasLower && hasUpper) {
-    const decimals = Math.max(statedPlaces(lower), statedPlaces(upper));
+    const decimals = Math.max(statedPlaces(lower, most), statedPlaces(upper, most));
     return intervalText(style, { lower, upper, decimals, unit });
   }
   if (hasUpper) return `at most ${limit(upper)}`;

@@ -13,6 +13,13 @@ describe('a specification', () => {
   ])('%o is %s', (specification, words) => {
     expect(specificationText('ascii', specification, 'dBm')).toBe(words);
   });
+
+  test('that was stated in watts has as many decimals as are asked for, four else', () => {
+    // 200 mW, plus and minus 1 dB
+    const around = { lower: 22.010_29, upper: 24.010_29 };
+    expect(specificationText('ascii', around, 'dBm', 2)).toBe('22.01 to 24.01 dBm');
+    expect(specificationText('ascii', around, 'dBm')).toBe('22.0103 to 24.0103 dBm');
+  });
 });
 
 describe('a rule', () => {
