@@ -21,6 +21,7 @@ export const filesStrings = {
   untitled: 'a sheet without a title',
   several: (count: number): string => `There are ${count} sheets in the file. Which one?`,
   notes: 'What could not be taken from the file:',
-  unreadable: 'The browser could not read this file.',
+  holdsInstruments:
+    'This file holds instruments, not a sheet: open it on the page of your instruments, under “Files”.',
   names: { readings: 'readings', budget: 'budget' },
 } as const;

@@ -4,10 +4,15 @@ import { type FileWritten, writeFile } from '../exchange/write-file.ts';
 import type { SheetEntries } from '../sheet/entries.ts';
 import { sheetAddressSpec } from './address-spec.ts';
 import { carriedOf, entriesIn } from './carried.ts';
+import { filesStrings } from './files-strings.ts';
 
 /** Files of sheets: the fields are those of an address, under their full names. */
 export const sheetFileForm = () =>
-  ({ version: 1, lists: { sheets: sheetAddressSpec().fields } }) as const satisfies FileForm;
+  ({
+    version: 1,
+    lists: { sheets: sheetAddressSpec().fields },
+    elsewhere: { instruments: filesStrings.holdsInstruments },
+  }) as const satisfies FileForm;
 
 type Lists = ReturnType<typeof sheetFileForm>['lists'];
 

@@ -20,6 +20,8 @@ export interface FileForm<Lists extends FileLists = FileLists> {
   /** Raise it when a field gets another meaning or another default, not when one is added. */
   readonly version: number;
   readonly lists: Lists;
+  /** By lists that files of another page have, the sentence that says where those are opened. */
+  readonly elsewhere?: Readonly<Record<string, string>>;
   /** By old version, what brings one of its things up to the next version. */
   readonly older?: Readonly<Record<number, (list: string, thing: unknown) => unknown>>;
 }

@@ -57,6 +57,8 @@ const isContent = (value: unknown): value is Content =>
 
 function readContent<Lists extends FileLists>(form: FileForm<Lists>, value: unknown): FileRead<Lists> {
   if (!isContent(value)) return refused(strings.noMark);
+  const elsewhere = elsewhereOf(form, value);
+  if (elsewhere !== undefined) return refused(elsewhere);
   const { version } = value;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
     return refused(strings.noVersion);
@@ -65,6 +67,12 @@ function readContent<Lists extends FileLists>(form: FileForm<Lists>, value: unkn
   if (content === undefined) return refused(strings.olderLost(version));
   return readLists(form, content);
 }
+
+/** Where a file that has no list of this page is opened, as far as it is known. */
+const elsewhereOf = ({ lists, elsewhere = {} }: FileForm, content: Content): string | undefined =>
+  Object.keys(lists).some((list) => Object.hasOwn(content, list))
+    ? undefined
+    : Object.entries(elsewhere).find(([list]) => Object.hasOwn(content, list))?.[1];
 
 /** The things of an older version in the words of the present one. */
 function broughtUp(

@@ -22,10 +22,11 @@ export const exchangeStrings = {
   tooLarge: ({ size, most }: { size: string; most: string }): string =>
     `The file has ${size}; files of up to ${most} are opened here. Nothing was changed.`,
   tooLargeToSave: ({ size, most }: { size: string; most: string }): string =>
-    `This would make a file of ${size}, and files of up to ${most} can be opened again. Take some of the readings out first.`,
+    `This would make a file of ${size}, and files of up to ${most} can be opened again. Take something out first, a long column of readings for example.`,
+  unreadable: 'The browser could not read this file.',
   empty: 'The file is empty.',
   otherKind: (kind: string): string =>
-    `This is ${kind}, not a file that was saved here. A saved sheet ends in “.json”.`,
+    `This is ${kind}, not a file that was saved here and can be opened again: those end in “.json”.`,
   noJson: 'The file is not one that was saved here: it is no JSON text.',
   cutOff: 'The file was saved here, but it was changed or cut off on its way: it cannot be read to its end.',
   noMark: 'The file is JSON, but not one that was saved here.',

@@ -11,7 +11,7 @@ import {
 } from './instrument.ts';
 
 /** What may stand where one of several is chosen. */
-const CHOICES = {
+export const CHOICES = {
   kind: INSTRUMENT_KINDS,
   basis: BASES,
   unit: INSTRUMENT_UNITS,
@@ -23,7 +23,7 @@ const CHOICES = {
 } as const satisfies Partial<Record<keyof InstrumentEntries, readonly string[]>>;
 
 /** More characters than this nobody types into a field; what is longer is no instrument of ours. */
-const LONGEST = 4000;
+export const LONGEST_KEPT = 4000;
 
 const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -47,7 +47,7 @@ export function readEntries(value: unknown): InstrumentEntries | undefined {
     const found = Object.hasOwn(value, key) ? value[key] : undefined;
     return [key, found === undefined ? text : key in CHOICES ? choiceOf(key, found, text) : found];
   });
-  const right = texts.every(([, text]) => typeof text === 'string' && text.length <= LONGEST);
+  const right = texts.every(([, text]) => typeof text === 'string' && text.length <= LONGEST_KEPT);
   // every key is one of a blank instrument, and every choice one of its own; Object.fromEntries forgets that
   return right ? (Object.fromEntries(texts) as unknown as InstrumentEntries) : undefined;
 }

@@ -1,4 +1,5 @@
 import type { Fields, ScalarSpec } from '../address/field-spec.ts';
+import { instrumentFileForm } from '../bench/instruments/instrument-file.ts';
 import { sheetFileForm } from '../bench/sheet-file.ts';
 import { longestIn } from '../exchange/schema.ts';
 
@@ -16,10 +17,11 @@ export interface FieldTable {
   readonly rows: readonly FieldRow[];
 }
 
-/** Every table that a reader of the format needs: the sheet's own fields, then those of each list in it. */
+/** Every table that a reader of the format needs: the sheet's own fields, those of each list in it, and an instrument's. */
 export function fileTables(): readonly FieldTable[] {
   const { sheets } = sheetFileForm().lists;
-  return tablesOf('sheets', sheets);
+  const { instruments } = instrumentFileForm().lists;
+  return [...tablesOf('sheets', sheets), ...tablesOf('instruments', instruments)];
 }
 
 function tablesOf(id: string, fields: Fields): readonly FieldTable[] {

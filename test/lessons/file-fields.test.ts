@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { sheetsInFile } from '../../src/bench/sheet-file.ts';
+import { blankInstrument } from '../../src/instruments/blank.ts';
 import { fileTables } from '../../src/layouts/file-fields.ts';
 import { blankSheet } from '../../src/sheet/blank-sheet.ts';
 import { blankLink, blankPoint } from '../../src/sheet/entries.ts';
@@ -10,17 +11,20 @@ const namesIn = (id: string): readonly string[] =>
   tables.find((table) => table.id === id)?.rows.map(({ name }) => name) ?? [];
 
 describe('the description of files', () => {
-  it('has a table for the sheet and for each list in it', () => {
-    expect(tables.map(({ id }) => id)).toEqual(['sheets', 'points', 'links', 'changes']);
+  it('has a table for the sheet, for each list in it, and for an instrument', () => {
+    expect(tables.map(({ id }) => id)).toEqual(['sheets', 'points', 'links', 'changes', 'instruments']);
   });
 
-  it('names every field that can be typed on a sheet, a point or a link', () => {
+  it('names every field that can be typed on a sheet, a point, a link or an instrument', () => {
     const { points: _, links: __, log: ___, checks, ...own } = blankSheet('padsIntoMeter');
     for (const key of [...Object.keys(own), ...Object.keys(checks)]) expect(namesIn('sheets')).toContain(key);
     const { id: _id, ...point } = blankPoint('');
     for (const key of Object.keys(point)) expect(namesIn('points')).toContain(key);
     const { id: __id, ...link } = blankLink('');
     for (const key of Object.keys(link)) expect(namesIn('links')).toContain(key);
+    expect(namesIn('instruments').toSorted()).toEqual(
+      ['id', ...Object.keys(blankInstrument('meter'))].toSorted(),
+    );
   });
 
   it('says what each field is, what it holds, and what stands where it is left out', () => {

@@ -4,6 +4,7 @@ import { newId } from '../../store/kept.ts';
 import { controlId } from '../keys.ts';
 import { nameOf } from './instrument-words.ts';
 import { type EntryActs, editButtonId, ShelfEntry } from './ShelfEntry.tsx';
+import { ShelfFilesPart } from './ShelfFilesPart.tsx';
 import { AddPart, LABEL, ShelfStatus } from './ShelfParts.tsx';
 import { shelfStrings as strings } from './shelf-strings.ts';
 import { type ShelfTools, useShelf } from './use-shelf.ts';
@@ -51,6 +52,7 @@ export function ShelfView() {
         </p>
       )}
       {items !== undefined && <AddPart {...tools} focus={focus} />}
+      {items !== undefined && <ShelfFilesPart {...tools} />}
     </div>
   );
 }

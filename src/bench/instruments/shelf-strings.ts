@@ -6,7 +6,7 @@ export const shelfStrings = {
     description:
       'Keep your own instruments, pads, cables and loads with what their data sheets or calibrations state, and use them in every sheet of the bench.',
     lead: 'Keep what you measure with: instruments, pads, cables and loads, each with what its data sheet or its calibration states, and the day of that. Every sheet of the bench can then take them from here.',
-    note: 'They are kept in this browser and nowhere else; a sheet that has taken one carries a copy, so that it says the same to whoever opens it. Clearing the browser’s data clears them too.',
+    note: 'They are kept in this browser and nowhere else; a sheet that has taken one carries a copy, so that it says the same to whoever opens it. Clearing the browser’s data clears them too; a file of them brings them back.',
     noScript: 'Keeping instruments needs script: they never leave this browser.',
     back: 'To the bench',
     club: 'An invented set',
@@ -14,6 +14,12 @@ export const shelfStrings = {
       'What the club of the demonstration has on its shelf. Every name and value is invented; one calibration is older than its interval on purpose.',
     cautions:
       'A rating here is what you typed: the manual of the part comes first. Key off, and prove that there is no RF, before you put another part into the line.',
+  },
+  files: {
+    heading: 'Files',
+    intro:
+      'Instruments as a file that opens here again, in this browser or another. It is made in this browser; nothing is sent anywhere.',
+    fold: 'Save as a file, or open one',
   },
   list: 'On your shelf',
   waiting: 'Your instruments are being looked up …',

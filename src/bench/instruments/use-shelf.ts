@@ -6,6 +6,8 @@ import { emptyShelf, reduceShelf, type Shelf, type ShelfAction } from './shelf.t
 /** What the page of instruments works with. */
 export interface ShelfTools {
   readonly shelf: Shelf;
+  /** The shelf at this moment, later than the drawing that asks. */
+  readonly latest: () => Shelf;
   readonly send: (action: ShelfAction) => void;
   /** Takes what is kept in place of what stands on the page. */
   readonly reread: (id: string) => void;
@@ -46,7 +48,8 @@ export function useShelf(): ShelfTools {
     if (keep.current !== undefined) keepChange(keep.current, action, before, latest.current);
   }, []);
   const reread = useCallback((id: string) => void keep.current?.reread(id), []);
-  return { shelf, send, reread, waiting };
+  const now = useCallback(() => latest.current, []);
+  return { shelf, latest: now, send, reread, waiting };
 }
 
 /** Has what an action changed kept. */
