@@ -85,7 +85,7 @@ export const survivorsOfDrawing: readonly Survivor[] = [
   },
   {
     file: 'src/compute/combine/extent.ts',
-    within: 'tame.filter(isBounded).map(reachOf)',
+    within: 'tame.filter(isBounded).map((part) => reachOf(part))',
     to: ['tame'],
     reason: 'How long the period is: it stays below the other bound, and a longer one holds the sum as well.',
   },

@@ -37,7 +37,12 @@ function fillByDensity({ part, centre, cells: { period, size } }: Placed, into: 
     into[k & (size - 1)] = density;
     total += density;
   }
-  for (let k = 0; k < size; k++) into[k] = (into[k] as number) / total;
+  // what lies beyond the cells is taken to lie at their ends
+  const below = part.shareBelow(centre + (first - 0.5) * width);
+  const above = 1 - part.shareBelow(centre + (last + 0.5) * width);
+  for (let k = 0; k < size; k++) into[k] = ((into[k] as number) / total) * (1 - below - above);
+  into[first & (size - 1)] = (into[first & (size - 1)] as number) + below;
+  into[last & (size - 1)] = (into[last & (size - 1)] as number) + above;
 }
 
 /** Spreads a share over the four cells around `place` (in cells from the middle) by a cubic B-spline. */
@@ -71,7 +76,8 @@ function fillByQuantile({ part, centre, cells: { period, size } }: Placed, into:
   }
   for (const { u, complement, weight } of unitNodes()) {
     const x = u < 0.5 ? part.quantile(u) : quantileFromAbove(part, complement);
-    if (Number.isFinite(x)) deposit(into, (x - centre) / width, weight);
+    const place = Math.min(size / 2 - 3, Math.max(3 - size / 2, (x - centre) / width));
+    if (!Number.isNaN(place)) deposit(into, place, weight);
   }
 }
 

@@ -13,7 +13,14 @@ const HEAVY_CORE = 8;
 const TWO_HEAVY_CORE = 60;
 /** Standard deviations of the rest at which its own shape no longer shows in a long tail: the error falls as the fifth power. */
 const REST_REACH = 20;
-const FAR_SHARE = 1e-7;
+/**
+ * What is left out at either end of a part without a formula: the least share with which the cells stay fine enough. The share is
+ * then taken to lie at the end.
+ */
+const FAR_SHARES = [1e-7, 1e-6, 1e-5, 1e-4] as const;
+/** Cells that cover a period, at most; and cells to a standard deviation, at least. */
+export const MOST_CELLS = 2 ** 14;
+export const FINENESS = 20;
 
 /** How wide a sum is, and how to cut it into a period. */
 export interface Extent {
@@ -47,12 +54,12 @@ export function spreadOf(part: Distribution): number {
 const isBounded = ({ limits }: Distribution) => Number.isFinite(limits.upper - limits.lower);
 
 /** Half-width of a part about its centre. */
-function reachOf(part: Distribution): number {
+function reachOf(part: Distribution, farShare = 0): number {
   const { lower, upper } = part.limits;
   if (isBounded(part)) return Math.max(upper - centreOf(part), centreOf(part) - lower);
   const far = Math.max(
-    part.quantile(1 - FAR_SHARE) - centreOf(part),
-    centreOf(part) - part.quantile(FAR_SHARE),
+    part.quantile(1 - farShare) - centreOf(part),
+    centreOf(part) - part.quantile(farShare),
   );
   return isMember(part) ? Math.max(far, 10 * part.scale) : far;
 }
@@ -62,6 +69,15 @@ const sumOf = (values: readonly number[]) => values.reduce((sum, value) => sum +
 
 /** Measures a sum of two parts or more. */
 export function extentOf(parts: readonly Distribution[]): Extent {
+  const extents = FAR_SHARES.map((share) => () => extentWith(parts, share));
+  for (const extent of extents) {
+    const { period, spread } = extent();
+    if (period * FINENESS <= MOST_CELLS * spread) return extent();
+  }
+  return extentWith(parts, FAR_SHARES[FAR_SHARES.length - 1] as number);
+}
+
+function extentWith(parts: readonly Distribution[], farShare: number): Extent {
   const heavy = parts.filter(isHeavy);
   const light = parts.filter((part) => !isHeavy(part));
   const tame = light.filter((part) => isBounded(part) || part.shape === 'normal');
@@ -70,10 +86,10 @@ export function extentOf(parts: readonly Distribution[]): Extent {
   const normalReach = NORMAL_REACH * Math.sqrt(varianceOf(tame.filter((part) => !isBounded(part))));
   const lightVariance = tameVariance + varianceOf(wild);
   const tameReach = Math.min(
-    sumOf(tame.filter(isBounded).map(reachOf)) + normalReach,
+    sumOf(tame.filter(isBounded).map((part) => reachOf(part))) + normalReach,
     NORMAL_REACH * Math.sqrt(tameVariance),
   );
-  const reach = tameReach + sumOf(wild.map(reachOf));
+  const reach = tameReach + sumOf(wild.map((part) => reachOf(part, farShare)));
   const core = sumOf(heavy.map((part) => part.scale)) * (heavy.length > 1 ? TWO_HEAVY_CORE : HEAVY_CORE);
   // With long tails the remainder of their treatment must die out within the period as well.
   const half =

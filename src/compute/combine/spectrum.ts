@@ -1,7 +1,7 @@
 import type { Distribution } from '../distribution/distribution.ts';
 import { isMember, type Member } from '../distribution/standard.ts';
 import { type Cells, cellCharacteristics } from './cells.ts';
-import { type Extent, spreadOf } from './extent.ts';
+import { type Extent, FINENESS, MOST_CELLS, spreadOf } from './extent.ts';
 import type { Complex } from './fourier.ts';
 import type { Reference } from './reference.ts';
 
@@ -10,10 +10,7 @@ const CELLS_PER_FREQUENCY = 4;
 const FEWEST_CELLS = 2 ** 9;
 /** A sum of a few parts with sharp edges needs these. */
 const USUAL_CELLS = 2 ** 13;
-const MOST_CELLS = 2 ** 14;
 const FADED = 1e-8;
-/** Cells to a standard deviation, at least. */
-const FINENESS = 20;
 /** The series stops after this many terms in a row below `NEGLIGIBLE`. */
 const QUIET_RUN = 8;
 const NEGLIGIBLE = 1e-11;

@@ -47,7 +47,9 @@ function once<Value>(make: () => Value): () => Value {
  * Characteristic functions are multiplied and inverted by a Fourier series; one quantity alone is taken as it is. Ends
  * of the 95 % interval against 30-digit values of 23 chains: within 1e-5 of the sum's spread (5e-5 where one U shape
  * outweighs all else a hundredfold); of the 99.73 % interval within 1e-5 of its width. Shares below: within 1e-6, next
- * to an edge or pole of the density of two or three parts within 1e-3.
+ * to an edge or pole of the density of two or three parts within 1e-3. Where a t of one or two degrees is stated in percent
+ * beside parts of its size or smaller, ends of the 95 % interval within 5e-4 of its width, and what lies farther out than a
+ * share of 1e-4 on either side is not told apart.
  * Time grows with the number of quantities. `shortest` and `curve` are computed when first read.
  *
  * @throws RangeError unless constant and sensitivities are finite and 0 < coverageProbability < 1.

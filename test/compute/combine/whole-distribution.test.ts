@@ -224,3 +224,25 @@ describe('the ends of the curve', () => {
     expect(1 - sum.shareBelow(to)).toBeCloseTo(2e-4, 9);
   });
 });
+
+describe('two or three readings whose scatter is stated in percent, beside limits of about that size', () => {
+  /** Share below of the sum by plain integration over the limits: the part in percent is known exactly. */
+  const shareBelow = (part: Distribution, half: number) => (x: number) => {
+    const steps = 400;
+    const shares = Array.from({ length: steps }, (_, k) =>
+      part.shareBelow(x - half + (2 * half * (k + 0.5)) / steps),
+    );
+    return shares.reduce((sum, share) => sum + share, 0) / steps;
+  };
+
+  for (const degrees of [1, 2])
+    for (const percent of [0.3, 0.1, 0.03, 0.01, 0.001, 0.0001])
+      test(`${degrees} degrees of freedom, ${percent} %: the interval holds 95 %`, () => {
+        const half = (percent / 100) * (10 / Math.LN10);
+        const part = inDecibels(t(degrees, percent / 100), 10);
+        const { lower, upper } = sumOf([part, within(half)]).symmetric;
+        const exact = shareBelow(part, half);
+        expect(exact(upper) - exact(lower)).toBeCloseTo(0.95, 4);
+        expect(exact(lower)).toBeCloseTo(0.025, 4);
+      });
+});

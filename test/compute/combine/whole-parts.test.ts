@@ -289,7 +289,7 @@ describe('the series', () => {
   });
 
   test('however long the tails, is looked at in 16384 cells at the most', () => {
-    const parts = [unnamed(t(2)), within(1)];
+    const parts = [unnamed(t(1)), within(1)];
     expect(spectrumOf(parts, extentOf(parts), undefined).re.length - 1).toBe(16384 / 4);
   });
 
