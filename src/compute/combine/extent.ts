@@ -69,12 +69,13 @@ const sumOf = (values: readonly number[]) => values.reduce((sum, value) => sum +
 
 /** Measures a sum of two parts or more. */
 export function extentOf(parts: readonly Distribution[]): Extent {
-  const extents = FAR_SHARES.map((share) => () => extentWith(parts, share));
-  for (const extent of extents) {
-    const { period, spread } = extent();
-    if (period * FINENESS <= MOST_CELLS * spread) return extent();
+  const [least, ...larger] = FAR_SHARES;
+  let extent = extentWith(parts, least);
+  for (const share of larger) {
+    if (extent.period * FINENESS <= MOST_CELLS * extent.spread) break;
+    extent = extentWith(parts, share);
   }
-  return extentWith(parts, FAR_SHARES[FAR_SHARES.length - 1] as number);
+  return extent;
 }
 
 function extentWith(parts: readonly Distribution[], farShare: number): Extent {
