@@ -19,6 +19,12 @@ const PHASES = 32;
 /** Fewer do for the variance, a smooth function, where the rule converges faster than any power. */
 const PHASES_FOR_VARIANCE = 24;
 
+/**
+ * Half the width over which the density is averaged, as a part of that between the limits: each of the phases alone has two poles,
+ * which stand out between them where both ends reflect strongly.
+ */
+const AVERAGED = 1 / 128;
+
 /** Magnitudes of the three waves that meet the direct one: A = Gs S11, B = Gl S22, C = S21^2 Gs Gl. */
 interface Waves {
   readonly a: number;
@@ -108,7 +114,7 @@ export function mismatchThroughTwoPort({
     settings ??= settingsOf(waves, PHASES);
     return settings;
   };
-  return numeric({
+  const made = numeric({
     shape: 'mismatch',
     mean: 0,
     standardDeviation: deviationOf(waves),
@@ -120,4 +126,16 @@ export function mismatchThroughTwoPort({
       return 2 * DB_PER_LOG * Math.log(amplitude) + levelAt(radius, randomCosine(random));
     },
   });
+  return { ...made, density: averagedDensity(made) };
+}
+
+/** The mean density about a place: what is gained in share there. Nothing outside the limits. */
+function averagedDensity({ limits, shareBelow }: Pick<Distribution, 'limits' | 'shareBelow'>) {
+  const { lower, upper } = limits;
+  const reach = AVERAGED * (upper - lower);
+  return (x: number): number => {
+    if (!(x >= lower && x <= upper)) return 0;
+    const [from, to] = [Math.max(lower, x - reach), Math.min(upper, x + reach)];
+    return (shareBelow(to) - shareBelow(from)) / (to - from);
+  };
 }

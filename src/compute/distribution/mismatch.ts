@@ -28,7 +28,9 @@ function circle(r: number): Distribution {
  * is reflected.
  *
  * Source: signal-flow analysis of source and load; U shape of unknown phase: JCGM 101, 6.4.6.
- * Shares below: exact, or with a two-port within 1e-5. @throws RangeError as `mismatchLimits`.
+ * Shares below: exact, or with a two-port within 1e-5; within 5e-4 where both ends reflect strongly (0.4 and 0.5 through a pad of
+ * 3 dB, counted over 22 million settings), and there the density, a mean over 1/64 of the width, within a sixth in the outer tails and
+ * within 5 % elsewhere. @throws RangeError as `mismatchLimits`.
  */
 export function mismatch(magnitudes: MismatchMagnitudes): Distribution {
   const limits = mismatchLimits(magnitudes);
