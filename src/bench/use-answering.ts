@@ -12,7 +12,7 @@ const load = (): Promise<Answering> => import('./answering.ts');
 const SIGNS = ['pointermove', 'pointerdown', 'keydown', 'focusin'] as const;
 
 /** Whether the page is in use: from the first sign of a reader on. */
-function useInUse(): boolean {
+export function useInUse(): boolean {
   const [inUse, setInUse] = useState(false);
   useEffect(() => {
     const stop = new AbortController();

@@ -1,9 +1,11 @@
-import { useEffect } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { BenchAction } from '../actions.ts';
 import type { BenchState } from '../state.types.ts';
 import { openAddress } from '../use-address.ts';
+import { useInUse } from '../use-answering.ts';
 import { useFetched } from '../views/use-fetched.ts';
+import { anythingKept } from './anything-kept.ts';
 import { lineStrings as strings } from './line-strings.ts';
 
 export interface KeptLineProps {
@@ -15,13 +17,27 @@ export interface KeptLineProps {
 
 const load = () => import('./KeepingPart.tsx');
 
+/** Whether there may be a sheet to open: from the start where something is kept or the address says so, else as soon as the page is in use. */
+function useWanted(): boolean {
+  const inUse = useInUse();
+  const [kept, setKept] = useState(false);
+  useEffect(() => {
+    let left = false;
+    void anythingKept().then((found) => !left && found && setKept(true));
+    return () => {
+      left = true;
+    };
+  }, []);
+  return inUse || kept;
+}
+
 /**
- * What is kept of the sheet, in a line above it, and the way to all that is kept. What keeps it is fetched once the page is awake; it
- * opens the sheet that is kept, where one is asked for. Where it cannot be fetched, the address alone counts.
+ * What is kept of the sheet, in a line above it, and the way to all that is kept. What keeps it is fetched when there may be something to
+ * open or to keep; it opens the sheet that is kept, where one is asked for. Where it cannot be fetched, the address alone counts.
  */
 export function KeptLine(props: KeptLineProps) {
   const { send } = props;
-  const { module, failed } = useFetched(load, true);
+  const { module, failed } = useFetched(load, useWanted());
   useEffect(() => {
     if (failed && location.hash !== '') void openAddress(send);
   }, [failed, send]);
