@@ -16,10 +16,7 @@ const gz = (body: string | Buffer): number => gzipSync(body, { level: 9 }).lengt
 const read = ({ directory, base }: Site, url: string): Buffer =>
   readFileSync(join(directory, url.slice(base.length)));
 
-/**
- * What a chunk imports when it is loaded. What it imports later, by call, does not hold up the waking of a page, and is not weighed:
- * nearly all of it is fetched only when it is used (the bench's keeping of sheets follows by itself).
- */
+/** What a chunk imports when it is loaded; what it imports later, by call, is fetched only when it is used. */
 const importsOf = (code: string): readonly string[] =>
   [...code.matchAll(/(?:from|import)\s*["'](\.{1,2}\/[^"']+)["']/g)].map(([, path]) => path ?? '');
 
