@@ -1,6 +1,6 @@
 import { useId } from 'preact/hooks';
-import { numberText } from '../text/quantity-text.ts';
 import { type LineBandDrawing, type LineBandProps, lineBandLayout } from './line-band.layout.ts';
+import { PlotAxes } from './PlotAxes.tsx';
 import { PullHandle } from './PullHandle.tsx';
 
 /** Words in the figure. */
@@ -21,8 +21,7 @@ export interface LineBandViewProps extends LineBandProps {
   readonly handle?: boolean;
 }
 
-/** Half the length of a tick's stub, and of a barb on a limit line. */
-const STUB = 5;
+/** Half the length of a barb on a limit line. */
 const BARB = 7;
 
 /**
@@ -47,7 +46,7 @@ export function LineBand(props: LineBandViewProps) {
       {drawing.band && <path class="band-strip" d={drawing.band} />}
       {drawing.ghost && <path class="plot-rim" d={drawing.ghost} />}
       {drawing.ghost && <path class="band-ghost" d={drawing.ghost} />}
-      <Axes drawing={drawing} words={props.words} />
+      <PlotAxes drawing={drawing} words={props.words} />
       {drawing.limits && <Limits limits={drawing.limits} measures={measures} words={props.words.limit} />}
       <path class="plot-casing" d={drawing.line} />
       <path class="plot-step" d={drawing.line} />
@@ -64,45 +63,6 @@ export function LineBand(props: LineBandViewProps) {
         <PullHandle id="at" along="x" x={at.x} y={measures.down[1]} radius={measures.handleRadius} />
       )}
     </svg>
-  );
-}
-
-function Axes({ drawing, words }: { drawing: LineBandDrawing; words: LineBandWords }) {
-  const { measures, along, up, decimals, zeroY } = drawing;
-  const [left, right] = measures.across;
-  const [top, bottom] = measures.down;
-  const stubs = `${along.map(({ place }) => `M${place} ${bottom}v${STUB}`).join('')}${up
-    .map(({ place }) => `M${left} ${place}h${-STUB}`)
-    .join('')}`;
-  return (
-    <g>
-      <path class="plot-leader" d={`M${left} ${zeroY}H${right}`} />
-      <path class="plot-axis" d={`M${left} ${top}V${bottom}H${right}${stubs}`} />
-      {up.map(({ place, value }) => (
-        <text
-          key={value}
-          x={left - 6 - measures.dotRadius}
-          y={place + measures.labelDrop}
-          class="plot-tick anchor-end"
-        >
-          {numberText('shown', { value, decimals: decimals.up })}
-        </text>
-      ))}
-      {along.map(
-        ({ place, value, named }) =>
-          named && (
-            <text key={value} x={place} y={bottom + measures.tickDrop} class="plot-tick anchor-middle">
-              {numberText('shown', { value, decimals: decimals.along })}
-            </text>
-          ),
-      )}
-      <text x={2} y={top - measures.wordsRise} class="plot-unit">
-        {words.up}
-      </text>
-      <text x={right} y={bottom + measures.wordsDrop} class="plot-unit anchor-end">
-        {words.along}
-      </text>
-    </g>
   );
 }
 
