@@ -23,7 +23,7 @@ const RESULT = { class: 'bench-result', 'aria-labelledby': 'result' } as const;
  */
 export default function Bench() {
   const [state, reduce] = useReducer(reduceBench, undefined, demonstration);
-  const { act: send, mayWait } = useTyped(reduce);
+  const { act: send, mayWait, again: drawing } = useTyped(reduce);
   const [written] = useState(state.entries);
   const tooLong = useBenchAddress(state.entries, send);
   const { measurement, entries, problems } = state;
@@ -52,6 +52,7 @@ export default function Bench() {
         }
         changed={changed}
         mayWait={mayWait}
+        drawing={drawing}
         send={send}
       />
       <LateParts

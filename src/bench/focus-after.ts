@@ -22,6 +22,8 @@ export const pointButtonId = (id: string): string => controlId(pointPath(id, 'sh
 export interface Shown {
   readonly entries: SheetEntries;
   readonly point: string;
+  /** Number of the drawing of all fields. */
+  readonly drawing?: number;
 }
 
 /**

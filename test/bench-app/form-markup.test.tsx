@@ -135,6 +135,7 @@ const markup = (entries: SheetEntries, problems: readonly EntryProblem[] = []): 
       running={<RunningWords result={result} own stale={problems.length > 0} />}
       changed={false}
       mayWait={false}
+      drawing={0}
       send={() => {}}
     />,
   );

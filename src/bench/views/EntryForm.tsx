@@ -21,6 +21,8 @@ interface EntryFormProps {
   readonly changed: boolean;
   /** Whether the fields may be drawn a breath later: they show what was typed by themselves. */
   readonly mayWait: boolean;
+  /** A new number draws every field again. */
+  readonly drawing: number;
   readonly send: (action: BenchAction) => void;
 }
 
@@ -33,10 +35,10 @@ const OF_LINKS = ['links', 'checks'] as const;
  * script, where the record and the budget say it all. Parts that nothing has changed are not drawn again, so that a keystroke costs
  * what it changes and not what the sheet is long.
  */
-export function EntryForm({ state, running, changed, mayWait, send }: EntryFormProps) {
+export function EntryForm({ state, running, changed, mayWait, drawing, send }: EntryFormProps) {
   const drawn = useLate(state, !mayWait);
   const { entries } = drawn;
-  const act = useFocusAfter({ entries, point: drawn.point }, send);
+  const act = useFocusAfter({ entries, point: drawn.point, drawing }, send);
   useUndoKeys(act);
   const problems = useSameProblems(drawn.problems);
   const own = useUnchanged(entries, OF_POINTS_AND_LINKS);
@@ -50,15 +52,15 @@ export function EntryForm({ state, running, changed, mayWait, send }: EntryFormP
         <HowPart entries={own} problems={problems} send={act} />
       </>
     ),
-    [own, problems, act],
+    [own, problems, act, drawing],
   );
   const points = useMemo(
     () => point && <PointsPart entries={agreed} problems={problems} send={act} point={point} />,
-    [agreed, problems, act, point],
+    [agreed, problems, act, point, drawing],
   );
   const chain = useMemo(
-    () => <LinksPart links={links} method={method} date={date} problems={problems} send={act} />,
-    [links, method, date, problems, act],
+    () => <LinksPart {...{ links, method, date, problems, drawing }} send={act} />,
+    [links, method, date, problems, act, drawing],
   );
   return (
     <section class="needs-script bench-form" aria-labelledby="entries">

@@ -14,16 +14,18 @@ export interface LinkItemProps extends LinkProps {
   readonly count: number;
   /** When it was measured, in the reader's own words. */
   readonly day: string;
+  /** A new number draws every field again. */
+  readonly drawing: number;
   /** How the item stands while a link is dragged: the one that is held, or the one beside which it would land. */
   readonly mark?: 'held' | 'before' | 'after' | undefined;
 }
 
 /** One link. Drawn again only if something of it has changed: an edit elsewhere finds the same node. */
 export function LinkItem(props: LinkItemProps) {
-  const { link, method, problems, send, day, position, count, mark } = props;
+  const { link, method, problems, send, day, drawing, position, count, mark } = props;
   return useMemo(
-    () => <WholeLink {...{ link, method, problems, send, day, position, count, mark }} />,
-    [link, method, problems, send, day, position, count, mark],
+    () => <WholeLink {...{ link, method, problems, send, day, drawing, position, count, mark }} />,
+    [link, method, problems, send, day, drawing, position, count, mark],
   );
 }
 

@@ -4,11 +4,13 @@ import { linkPath } from '../keys.ts';
 import { strings } from '../strings.ts';
 import { AddLink } from './AddLink.tsx';
 import type { PartProps } from './context.ts';
-import { LinkItem } from './LinkItem.tsx';
+import { LinkItem, type LinkItemProps } from './LinkItem.tsx';
 import { CAUSES_ID } from './LinkMore.tsx';
 import { landingMark, useLinkDrag } from './use-link-drag.ts';
 
-type LinksPartProps = Pick<PartProps['entries'], 'links' | 'method' | 'date'> & Omit<PartProps, 'entries'>;
+type LinksPartProps = Pick<PartProps['entries'], 'links' | 'method' | 'date'> &
+  Pick<LinkItemProps, 'drawing'> &
+  Omit<PartProps, 'entries'>;
 
 const NONE: readonly EntryProblem[] = [];
 
@@ -19,7 +21,7 @@ function problemsOf(problems: readonly EntryProblem[], id: string): readonly Ent
 }
 
 /** All links in their order, which buttons or a dragged grip change, and a way to add one. */
-export function LinksPart({ links, method, date, problems, send }: LinksPartProps) {
+export function LinksPart({ links, method, date, problems, drawing, send }: LinksPartProps) {
   const list = useRef<HTMLOListElement>(null);
   const { dragged, handlers } = useLinkDrag({
     list,
@@ -39,6 +41,7 @@ export function LinksPart({ links, method, date, problems, send }: LinksPartProp
             link={link}
             method={method}
             day={date}
+            drawing={drawing}
             problems={problemsOf(problems, link.id)}
             send={send}
             position={index + 1}

@@ -12,7 +12,7 @@ export function useFocusAfter(shown: Shown, send: (action: BenchAction) => void)
   const pending = useRef<{ readonly action: BenchAction; readonly before: Shown }>();
   useLayoutEffect(() => {
     const last = pending.current;
-    if (last === undefined || last.before.entries === shown.entries) return;
+    if (last === undefined || isDrawnAlike(last.before, shown)) return;
     pending.current = undefined;
     if (isKept(last.action)) return;
     const control = focusAfter(last.action, last.before, shown)
@@ -30,6 +30,9 @@ export function useFocusAfter(shown: Shown, send: (action: BenchAction) => void)
     latest.current.send(stamped(action, new Date().toISOString()));
   }, []);
 }
+
+const isDrawnAlike = (before: Shown, after: Shown): boolean =>
+  before.entries === after.entries && before.drawing === after.drawing;
 
 const GIVES_NAME: readonly BenchAction['type'][] = ['add', 'duplicate', 'addPoint'];
 
