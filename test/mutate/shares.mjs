@@ -4,18 +4,46 @@
  * @typedef {{ todo: readonly Todo[], runs: number, kind?: 'run' | 'afresh' }} Work random cases a property; whether to load anew
  */
 import { spawn } from 'node:child_process';
-import { appendFileSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { appendFileSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { resolve } from 'node:path';
 import { jsonLines, root, work } from './files.mjs';
 
 const WORKERS = Number(process.env.MUTANTS_WORKERS ?? availableParallelism());
-/** Longest time in which no test ends, in ms: then the mutant goes round for ever where no switch counts. */
-const PATIENCE_MS = 30_000;
+/** Longest time in which no test ends, in seconds of the processor: then the mutant goes round for ever where no switch counts. */
+const PATIENCE_S = 45;
+/** Ticks of the processor's clock in a second, as Linux counts them for programs. */
+const TICKS_PER_S = 100;
+
+/** Fields of a process's line behind its name: group, time in its own code, time in the system's. @param {string} line */
+function timesOf(line) {
+  const fields = line.slice(line.lastIndexOf(')') + 2).split(' ');
+  return { group: Number(fields[2]), ticks: Number(fields[11]) + Number(fields[12]) };
+}
+
+/**
+ * Processor time that a group of processes has taken so far, in seconds: on a busy machine the clock on the wall says nothing. Where
+ * the system does not tell it, the wall's clock has to do.
+ * @param {number} group
+ */
+export function secondsOf(group) {
+  if (!existsSync('/proc/self/stat')) return Date.now() / 1000;
+  let ticks = 0;
+  for (const name of readdirSync('/proc').filter((each) => /^\d+$/.test(each))) {
+    try {
+      const times = timesOf(readFileSync(`/proc/${name}/stat`, 'utf8'));
+      if (times.group === group) ticks += times.ticks;
+    } catch {
+      // it has just ended
+    }
+  }
+  return ticks / TICKS_PER_S;
+}
 
 /**
  * Runs one step in a process of its own; `stalled` may end it.
  * @param {Record<string, string>} env
+ * @param {(group: number) => boolean} stalled
  */
 export function step(env, stalled = () => false) {
   const args = ['run', '--config', resolve(import.meta.dirname, 'vitest.config.mjs')];
@@ -32,7 +60,7 @@ export function step(env, stalled = () => false) {
     stream.on('data', (data) => {
       said += data;
     });
-  const watch = setInterval(() => stalled() && end(), 1000);
+  const watch = setInterval(() => child.pid !== undefined && stalled(child.pid) && end(), 1000);
   process.once('exit', end);
   return new Promise((/** @type {(result: { code: number | null, said: string }) => void} */ done) =>
     child.on('close', (code) => {
@@ -45,11 +73,12 @@ export function step(env, stalled = () => false) {
 
 /** Whether the text of a file has stayed the same for too long. @param {string} path */
 function stall(path) {
-  let [seen, since] = ['', Date.now()];
-  return () => {
+  let [seen, since] = ['', 0];
+  return (/** @type {number} */ group) => {
     const now = existsSync(path) ? readFileSync(path, 'utf8') : '';
-    if (now !== seen) [seen, since] = [now, Date.now()];
-    return Date.now() - since > PATIENCE_MS;
+    const seconds = secondsOf(group);
+    if (now !== seen) [seen, since] = [now, seconds];
+    return seconds - since > PATIENCE_S;
   };
 }
 

@@ -309,6 +309,13 @@ export const survivorsOfDrawing: readonly Survivor[] = [
   },
   {
     file: 'src/compute/combine/shortest.ts',
+    within: 'Math.max(...ends)',
+    to: ['Math.min(...ends)'],
+    reason:
+      'The search makes both ends equally high, and an end at a limit is left out: the larger is the smaller.',
+  },
+  {
+    file: 'src/compute/combine/shortest.ts',
     within: 'x < lower - spacing || x > upper + spacing',
     to: ['x <= lower - spacing', 'x >= upper + spacing'],
     reason: 'Equality is a point of measure zero.',

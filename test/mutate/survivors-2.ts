@@ -24,12 +24,6 @@ export const furtherSurvivors: readonly Survivor[] = [
   },
   {
     file: 'src/compute/combine/fourier.ts',
-    within: 'if (quarter > 0) {',
-    to: ['true', 'quarter >= 0'],
-    reason: 'Rows of no size take no values.',
-  },
-  {
-    file: 'src/compute/combine/fourier.ts',
     within: 'i = 1, j = 0; i < size',
     to: ['i <= size'],
     reason: 'One step further the reversed index is 0 again, and nothing is swapped.',
@@ -103,19 +97,6 @@ export const furtherSurvivors: readonly Survivor[] = [
     to: ['(z[i] ?? 0) - step'],
     reason:
       'All steps turn about together: first and third derivatives change their sign and count as a product, second ones keep theirs.',
-  },
-  {
-    file: 'src/compute/combine/second-order.ts',
-    within: 'z[i] ?? 0',
-    to: ['z[i] && 0'],
-    reason: 'No input is moved twice at once: what stands there is 0.',
-  },
-  {
-    file: 'src/compute/combine/second-order.ts',
-    within: `        if (i === j)
-          return (at([i, 2 * h])`,
-    to: ['false'],
-    reason: 'For one input twice the general difference is the same one, added up in another order.',
   },
   {
     file: 'src/compute/combine/second-order.ts',
@@ -334,8 +315,8 @@ export const furtherSurvivors: readonly Survivor[] = [
   },
   {
     file: 'src/compute/method/in-line-level.ts',
-    within: 'back === 0 || both === 0',
-    to: ['false', 'back === 0 && both === 0'],
+    within: 'back === 0',
+    to: ['false'],
     reason: 'A trapezoid whose top is as wide as its base is a rectangle, and one of no width a constant.',
   },
   {

@@ -18,10 +18,8 @@ export function halfTurn(size: number): Complex {
       im[2 * quarter - k] = sine;
     }
   }
-  if (quarter > 0) {
-    re[0] = 1;
-    im[quarter] = 1;
-  }
+  re[0] = 1;
+  im[quarter] = 1;
   return { re, im };
 }
 

@@ -11,8 +11,7 @@ import { clearlyAbove, LARGEST_SHARE, type MethodOutcome, outOfRange, sumInDbm }
  */
 function ofBoth({ ahead, back, power }: { ahead: number; back: number; power: number }): Statement {
   const both = ahead + back;
-  if (back === 0 || both === 0)
-    return { form: 'limits', shape: 'rectangular', halfWidth: (100 * both) / power };
+  if (back === 0) return { form: 'limits', shape: 'rectangular', halfWidth: (100 * both) / power };
   return {
     form: 'trapezoid',
     halfWidth: (100 * both) / power,
