@@ -7,6 +7,7 @@ import Given from './Given.astro';
 import GuessFirst from './GuessFirst.astro';
 import Mistake from './Mistake.astro';
 import More from './More.astro';
+import OpenBench from './OpenBench.astro';
 import Sources from './Sources.astro';
 import StageMore from './StageMore.astro';
 import Step from './Step.astro';
@@ -31,6 +32,7 @@ export const pageTags = {
   Takeaways,
   Sources,
   TryState,
+  OpenBench,
   DefinitionDates,
   /** On the wall alone: the page has the same numbers beside its figure. */
   CountedCharges: StageMore,

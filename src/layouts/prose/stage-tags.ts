@@ -13,6 +13,7 @@ export const stageTags = {
   More: StageMore,
   StageOnly,
   Mistake: StageMistake,
+  OpenBench: StageMore,
   Word: StageOnly,
   CountedCharges: StageCharges,
   ...figuresFor('stage'),
