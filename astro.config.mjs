@@ -4,7 +4,7 @@ import preact from '@astrojs/preact';
 import { defineConfig, fontProviders } from 'astro/config';
 import { baseLinks } from './src/build/base-links.ts';
 import { hoistStylesIntegration } from './src/build/hoist-styles.ts';
-import { katexWoff2 } from './src/build/katex-woff2.ts';
+import { katexSheet } from './src/build/katex-sheet.ts';
 import { neededDirective } from './src/build/needed.ts';
 import { plainImport } from './src/build/plain-import.ts';
 import { sharedScripts } from './src/build/shared-scripts.ts';
@@ -53,7 +53,7 @@ export default defineConfig({
   },
   vite: {
     cacheDir: '.cache/vite',
-    plugins: [katexWoff2(), tokensPlugin(), plainImport()],
+    plugins: [katexSheet(), tokensPlugin(), plainImport()],
     build: {
       assetsInlineLimit: 0, // no `data:` fonts, so that font-src 'self' is enough
       rolldownOptions: {

@@ -1,0 +1,45 @@
+const olderFormats = /,\s*url\([^)]*\.(?:woff|ttf)\) format\("(?:woff|truetype)"\)/g;
+
+/** Alphabets that no formula here uses; a test of the formulas holds them to it. */
+const unusedFaces =
+  /@font-face\s*\{[^}]*font-family:\s*"?KaTeX_(?:Fraktur|SansSerif|Typewriter|Script|Caligraphic)"?[^}]*\}/g;
+
+/** Every class of KaTeX's sheet that a formula here is made with; a test renders all formulas and holds the list to them. */
+export const USED_CLASSES: ReadonlySet<string> = new Set(
+  `accent-body delimcenter delimsizing frac-line hide-tail katex katex-accent katex-base katex-display katex-html katex-mathml
+  katex-overline katex-sizing katex-strut large-op mathnormal mathrm mfrac mspace msupsub mult nulldelimiter op-limits op-symbol
+  overline-line pstrut reset-size3 reset-size6 size1 size2 size3 size4 small-op sqrt svg-align vlist vlist-r vlist-s vlist-t
+  vlist-t2`.split(/\s+/),
+);
+
+/** Names of classes in a selector or in several. */
+export const classesIn = (selector: string): readonly string[] =>
+  [...selector.matchAll(/\.([a-zA-Z][\w-]*)/g)].map(([, name]) => name ?? '');
+
+/** A rule with those of its selectors that can meet something; nothing where none can. */
+function usedRule(rule: string, selectors: string, body: string): string {
+  if (selectors.trimStart().startsWith('@')) return rule;
+  const used = selectors.split(',').filter((each) => classesIn(each).every((name) => USED_CLASSES.has(name)));
+  return used.length === 0 ? '' : `${used.join(',')}{${body}}`;
+}
+
+/**
+ * Vite plugin: of KaTeX's sheet only what the formulas here need. Of its faces those that are used, and of them only the woff2 files,
+ * which every browser this site serves reads; of its rules those for classes that occur.
+ */
+export function katexSheet() {
+  return {
+    name: 'katex-sheet',
+    enforce: 'pre' as const,
+    transform: {
+      filter: { id: /katex(-swap)?(\.min)?\.css$/ },
+      handler: (code: string) => ({
+        code: code
+          .replace(olderFormats, '')
+          .replace(unusedFaces, '')
+          .replace(/([^{}]+)\{([^{}]*)\}/g, usedRule),
+        map: null,
+      }),
+    },
+  };
+}
