@@ -1,40 +1,57 @@
-import type { ElementHandle, Page } from '@playwright/test';
+import type { Page } from '@playwright/test';
+
+/** Longest that an island or what follows it may take, in ms. */
+const patience = 30_000;
 
 /**
  * Waits until the fonts are there and every island that is laid out listens. Islands that wake when seen are scrolled to, one
  * after the other; one in a part that is not shown (another slide of a stage) sleeps until it is. Then the page is back at its
- * top (or at the fragment's place).
+ * top (or at the fragment's place). All of it goes on within the page: a question from outside costs more than an answer.
  */
 export async function awake(page: Page): Promise<void> {
-  await page.evaluate(() => document.fonts.ready);
-  const from = await page.evaluate(() => scrollY);
-  for (;;) {
-    // an island draws nothing of its own (display: contents): its first child is what comes into view
-    const found = await page.evaluateHandle(() =>
-      [...document.querySelectorAll('astro-island[ssr]')].find(
-        (node) => (node.firstElementChild ?? node).getClientRects().length > 0,
-      ),
-    );
-    const island = found.asElement();
-    if (!island) break;
-    await island.evaluate((node) => (node.firstElementChild ?? node).scrollIntoView({ block: 'center' }));
-    // awake, or hidden meanwhile by the script of a stage
-    await page.waitForFunction(
-      (node) => !node.hasAttribute('ssr') || (node.firstElementChild ?? node).getClientRects().length === 0,
-      island as ElementHandle<Element>,
-      { timeout: 30_000 },
-    );
-  }
+  const waits = await page.evaluate(wakeIslands, patience);
   // the bench answers once somebody is there: a pointer that moves
-  if ((await page.locator('.late:not(.woken)').count()) > 0) await page.mouse.move(0, 0);
-  await page.waitForFunction(() => document.querySelector('.late:not(.woken)') === null);
-  await page.evaluate((top) => scrollTo(0, top), from);
-  await frames(page);
-  // what an address carries is read in an effect, by a script that is fetched for it
-  await page.waitForFunction(() => !document.documentElement.hasAttribute('data-opening'));
-  await frames(page);
+  if (waits) await page.mouse.move(0, 0);
+  await page.evaluate(settle, patience);
 }
 
-/** Two frames, after which what was under way is drawn and its effects have run. */
-const frames = (page: Page): Promise<unknown> =>
-  page.evaluate(() => new Promise((resolve) => requestAnimationFrame(() => requestAnimationFrame(resolve))));
+/** Wakes the islands; answers whether there is a part that waits for a reader. */
+async function wakeIslands(most: number): Promise<boolean> {
+  await document.fonts.ready;
+  const from = scrollY;
+  const until = performance.now() + most;
+  // an island draws nothing of its own (display: contents): its first child is what comes into view
+  const drawn = (island: Element): Element => island.firstElementChild ?? island;
+  const isLaidOut = (island: Element): boolean => drawn(island).getClientRects().length > 0;
+  for (;;) {
+    const island = [...document.querySelectorAll('astro-island[ssr]')].find(isLaidOut);
+    if (!island) break;
+    drawn(island).scrollIntoView({ block: 'center' });
+    // awake, or hidden meanwhile by the script of a stage
+    while (island.hasAttribute('ssr') && isLaidOut(island)) {
+      if (performance.now() > until) throw new Error(`asleep: ${island.getAttribute('component-url')}`);
+      await new Promise(requestAnimationFrame);
+    }
+  }
+  scrollTo(0, from);
+  return document.querySelector('.late:not(.woken)') !== null;
+}
+
+/** Waits for what follows the islands: parts that are fetched, what an address carries, and the drawing of it with its effects. */
+async function settle(most: number): Promise<void> {
+  const until = performance.now() + most;
+  const frames = async (): Promise<void> => {
+    await new Promise(requestAnimationFrame);
+    await new Promise(requestAnimationFrame);
+  };
+  const waitFor = async (told: string, isDone: () => boolean): Promise<void> => {
+    while (!isDone()) {
+      if (performance.now() > until) throw new Error(`not done in time: ${told}`);
+      await new Promise(requestAnimationFrame);
+    }
+  };
+  await waitFor('parts that are fetched', () => document.querySelector('.late:not(.woken)') === null);
+  await frames();
+  await waitFor('what the address carries', () => !document.documentElement.hasAttribute('data-opening'));
+  await frames();
+}

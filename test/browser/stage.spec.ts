@@ -109,27 +109,29 @@ const outside = (page: Page): Promise<string[]> =>
     return told.map((node) => `${node.tagName} ${node.textContent?.slice(0, 40)}`);
   });
 
-for (const viewport of [
+const walls = [
   { width: 1024, height: 768 },
   { width: 1280, height: 720 },
   { width: 1920, height: 1080 },
-]) {
-  for (const { path } of pages.filter((one) => one.path.startsWith('/stage/')))
-    test(`every step of ${path} fits ${viewport.width} by ${viewport.height} without scrolling and can be read from the back row`, async ({
-      page,
-    }) => {
-      await page.setViewportSize(viewport);
-      await open(page, '', path);
-      const steps = await page.locator('.slide').count();
-      expect(steps).toBeGreaterThan(3);
-      for (let step = 0; step < steps; step += 1) {
-        const [id] = await shown(page);
-        expect(await small(page), id).toEqual([]);
-        expect(await outside(page), id).toEqual([]);
-        await page.keyboard.press('PageDown');
+];
+
+for (const { path } of pages.filter((one) => one.path.startsWith('/stage/')))
+  test(`every step of ${path} fits each wall without scrolling and can be read from the back row`, async ({
+    page,
+  }) => {
+    await open(page, '', path);
+    const steps = await page.locator('.slide').count();
+    expect(steps).toBeGreaterThan(3);
+    for (let step = 0; step < steps; step += 1) {
+      const [id] = await shown(page);
+      for (const wall of walls) {
+        await page.setViewportSize(wall);
+        expect.soft(await small(page), `${id} at ${wall.width}, too small`).toEqual([]);
+        expect.soft(await outside(page), `${id} at ${wall.width}, outside`).toEqual([]);
       }
-    });
-}
+      await page.keyboard.press('PageDown');
+    }
+  });
 
 test('an opened answer leaves the question in sight above it and the bar free below it', async ({ page }) => {
   await open(page);

@@ -9,8 +9,8 @@ interface Place {
   readonly y: number;
 }
 
-const steps = 12;
-const stepPx = 10;
+const steps = 6;
+const stepPx = 20;
 
 /** Swipes with one finger from a place on the screen, towards where the page goes on; answers how far the page went, in pixels. */
 async function swipe(page: Page, devtools: CDPSession, { x, y }: Place): Promise<number> {
