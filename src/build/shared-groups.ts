@@ -21,7 +21,7 @@ interface Group {
 /** What a file costs by itself, as length of code: names of what goes in and out, and what compression must learn anew. */
 const FILE_LENGTH = 1300;
 /** Power by which what a page loads counts: the heaviest pages have the least to spare. */
-const HEAVY = 3;
+const HEAVY = 6;
 
 /** A file with everything that it loads at once. */
 function withImports(chunks: ReadonlyMap<string, Chunk>, first: Chunk): ReadonlySet<Chunk> {

@@ -49,6 +49,8 @@ export interface Check {
   readonly figures: readonly Figure[];
   /** What is worth knowing beside the numbers. */
   readonly note?: string;
+  /** Where it can be tried: a lesson's page and a state of its figure, as they stand in an address. */
+  readonly tried?: { readonly path: string; readonly state: string };
   /** Checks with one heading in a row are shown as one grid: a row for each check, a column for each kind of figure. */
   readonly grid?: { readonly heading: string; readonly row: string };
 }

@@ -47,6 +47,12 @@ function ends(of: () => Evaluated, propagation: string, whole: string): Figure[]
   ];
 }
 
+/** The figure that adds links, with four of them and 95 %, its sizes standard uncertainties. */
+const tried = (links: string): NonNullable<Check['tried']> => ({
+  path: '/learn/stacking/the-whole-shape/',
+  state: `n=4&co=95&sz=u&${links}&v=1`,
+});
+
 /** JCGM 101, 9.2: sums of four quantities. */
 export const additive = (): Check[] => [
   {
@@ -59,6 +65,7 @@ export const additive = (): Check[] => [
       { what: 'u', printed: '2.00', unit: '', compute: () => fourNormal().propagation.standardUncertainty },
       ...ends(fourNormal, '3.92', '3.92'),
     ],
+    tried: tried('a=1&as=n&b=1&bs=n&c=1&cs=n&d=1&ds=n'),
   },
   {
     id: 's1-9.2.3',
@@ -67,6 +74,7 @@ export const additive = (): Check[] => [
     status: 'published',
     given: 'four with u = 1; 95 %; print has the second pair from a simulation',
     figures: ends(fourRectangular, '3.92', '3.88'),
+    tried: tried('a=1&b=1&c=1&d=1'),
   },
   {
     id: 's1-9.2.4',
@@ -78,6 +86,7 @@ export const additive = (): Check[] => [
       { what: 'u', printed: '10.1', unit: '', compute: () => oneLarge().propagation.standardUncertainty },
       ...ends(oneLarge, '19.9', '17.0'),
     ],
+    tried: tried('a=10&b=1&c=1&d=1'),
     note: 'Runs of the simulation in print give u as 10.1 or 10.2; exactly it is 10.1489.',
   },
   {

@@ -6,6 +6,7 @@ import { levelsValues } from './values/levels-and-gains.ts';
 import { rulesValues } from './values/measuring-is-comparing.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
+import { shapeValues } from './values/the-whole-shape.ts';
 import { voltsValues } from './values/volts-and-watts.ts';
 import { madeValues } from './values/what-a-watt-is-made-of.ts';
 import { powerValues } from './values/which-power.ts';
@@ -25,6 +26,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   power: powerValues,
   line: lineValues,
   trace: voltsValues,
+  shape: shapeValues,
 };
 
 /** Ids of every number. */

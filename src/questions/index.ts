@@ -3,6 +3,7 @@ import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from
 import { howLong, oneInstrument, roomWarm, whatHappened } from './gauge-blocks.ts';
 import { levelsApart, throughTheChain, twoTransmitters, whatIsNegative } from './levels.ts';
 import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
+import { beyondHalf, likeliestPlace, oneBox, whichBell } from './link-sum.ts';
 import { applyCorrection, meterChanged, meterVerified, screwTurned } from './own-meter.ts';
 import { powerEfficiency, powerMeter, powerReflected, powerTones } from './power.ts';
 import type { Question } from './question.ts';
@@ -52,6 +53,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'made-charges': chargesOfWatt,
   'made-exact-constants': exactConstants,
   'made-change-of-2019': changeOfWatt,
+  'shape-beyond-half': beyondHalf,
+  'shape-one-box': oneBox,
+  'shape-which-bell': whichBell,
+  'shape-likeliest-place': likeliestPlace,
   'power-meter': powerMeter,
   'power-tones': powerTones,
   'power-reflected': powerReflected,

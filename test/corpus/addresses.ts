@@ -426,4 +426,10 @@ export const addresses: readonly KeptAddress[] = [
       apart: [{ name: 'laboratory' }],
     },
   },
+  {
+    kind: 'shape',
+    version: 1,
+    address: 'n=4&co=95&sz=u&a=10&b=1&c=1&d=1&ds=t&v=1',
+    opens: { count: 4, coverage: 'ninetyFive', sizes: 'standard', first: 10, fourthShape: 'triangular' },
+  },
 ];

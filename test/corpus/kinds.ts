@@ -7,6 +7,7 @@ import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
+import { linkSumSpec } from '../../src/widgets/link-sum/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
@@ -52,6 +53,8 @@ export const kinds = {
   meter: meterSpec,
   /** `/learn/traceability/blocks-and-warm-hands/?...` */
   blocks: blocksSpec,
+  /** `/learn/stacking/the-whole-shape/?...` */
+  shape: linkSumSpec,
   /** `/learn/traceability/what-a-watt-is-made-of/?...` */
   units: treeSpec,
   /** `/learn/decibels/which-power/?...` */

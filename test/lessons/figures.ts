@@ -4,6 +4,7 @@ import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
+import { linkSumSpec } from '../../src/widgets/link-sum/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { type Preset, presetSheet } from '../../src/widgets/reading-band/presets.ts';
@@ -28,6 +29,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   UnitTreeFigure: () => treeSpec,
   MeterFigure: () => meterSpec,
   BlocksFigure: () => blocksSpec,
+  LinkSumFigure: () => linkSumSpec,
   LineFigure: () => lineSpec,
   StairsFigure: () => stairsSpec,
   EnvelopeFigure: () => keyedSpec,

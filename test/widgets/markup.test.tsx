@@ -4,12 +4,15 @@ import { describe, expect, it } from 'vitest';
 import { questionOf } from '../../src/questions/index.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import { wholeClaimOf } from '../../src/sheet/evaluated-blocks.ts';
+import { wholeSumOf } from '../../src/sheet/evaluated-link-sum.ts';
 import { clubBlocks } from '../../src/sheet/gauge-blocks.ts';
+import { halfDecibels } from '../../src/sheet/link-sum.ts';
 import Choice from '../../src/widgets/choice/Choice.tsx';
 import CopyText from '../../src/widgets/copy-text/CopyText.tsx';
 import EnvelopeWidget from '../../src/widgets/envelope/EnvelopeWidget.tsx';
 import GaugeBlocks from '../../src/widgets/gauge-blocks/GaugeBlocks.tsx';
 import LevelWidget from '../../src/widgets/level-diagram/LevelWidget.tsx';
+import LinkSum from '../../src/widgets/link-sum/LinkSum.tsx';
 import OwnMeter from '../../src/widgets/own-meter/OwnMeter.tsx';
 import { Announcer } from '../../src/widgets/parts/Announcer.tsx';
 import { NumberField } from '../../src/widgets/parts/NumberField.tsx';
@@ -33,6 +36,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'two rules': () => <TwoRules />,
   'own meter': () => <OwnMeter />,
   'gauge blocks': () => <GaugeBlocks prepared={wholeClaimOf(clubBlocks())} />,
+  'sum of links': () => <LinkSum prepared={wholeSumOf(halfDecibels(1))} />,
   'tree of units': () => <UnitTreeWidget />,
   guess: () => <Choice question={questionOf('chain-weakest-rung')} use="guess" />,
   check: () => <Choice question={questionOf('chain-certificate-once')} use="check" />,

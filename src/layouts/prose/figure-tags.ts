@@ -4,6 +4,7 @@ import StageBlocks from '../../stage/StageBlocks.astro';
 import StageEnvelope from '../../stage/StageEnvelope.astro';
 import StageLevels from '../../stage/StageLevels.astro';
 import StageLine from '../../stage/StageLine.astro';
+import StageLinkSum from '../../stage/StageLinkSum.astro';
 import StageMeter from '../../stage/StageMeter.astro';
 import StageRatio from '../../stage/StageRatio.astro';
 import StageRules from '../../stage/StageRules.astro';
@@ -16,6 +17,7 @@ import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
 import GaugeBlocks from '../../widgets/gauge-blocks/GaugeBlocks.astro';
 import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
 import LevelLine from '../../widgets/level-line/LevelLine.astro';
+import LinkSum from '../../widgets/link-sum/LinkSum.astro';
 import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
 import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
@@ -39,6 +41,7 @@ export const figureTags = {
   UnitTreeFigure: { page: UnitTreeWidget, stage: StageTree },
   MeterFigure: { page: OwnMeter, stage: StageMeter },
   BlocksFigure: { page: GaugeBlocks, stage: StageBlocks },
+  LinkSumFigure: { page: LinkSum, stage: StageLinkSum },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 

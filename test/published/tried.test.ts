@@ -1,0 +1,54 @@
+import { describe, expect, it } from 'vitest';
+import { decode } from '../../src/address/decode.ts';
+import { chapters } from '../../src/checks/index.ts';
+import { halfLastDigit, readPrinted } from '../../src/checks/printed.ts';
+import { checksOf } from '../../src/checks/summary.ts';
+import { wholeSumOf } from '../../src/sheet/evaluated-link-sum.ts';
+import { bellOf } from '../../src/sheet/link-sum.ts';
+import { type LinkSumState, linkSumSpec, sumOf } from '../../src/widgets/link-sum/spec.ts';
+
+/** Numbers of a figure in the state of an address, by what a check calls them. */
+type Figures = Readonly<Record<string, number>>;
+
+function linkSum(address: string): Figures {
+  const { state, problems } = decode(linkSumSpec, address);
+  expect(problems).toEqual([]);
+  const sum = sumOf(state as LinkSumState);
+  const { standardUncertainty, interval } = bellOf(sum).propagation;
+  const whole = wholeSumOf(sum).interval;
+  return {
+    u: standardUncertainty,
+    'propagation, lower end': interval.lower,
+    'propagation, upper end': interval.upper,
+    'whole distribution, lower end': whole.lower,
+    'whole distribution, upper end': whole.upper,
+  };
+}
+
+/** What stands in a figure, by the page that it is on. */
+const pages: Readonly<Record<string, (address: string) => Figures>> = {
+  '/learn/stacking/the-whole-shape/': linkSum,
+};
+
+const tried = checksOf(chapters()).flatMap((check) =>
+  check.tried ? [{ ...check, tried: check.tried }] : [],
+);
+
+describe('published examples that a figure gives back', () => {
+  it('are the three sums of JCGM 101, 9.2', () => {
+    const ids = tried.map(({ id }) => id);
+    for (const id of ['s1-9.2.2', 's1-9.2.3', 's1-9.2.4']) expect(ids).toContain(id);
+  });
+
+  it.each(tried)('$clause: the state of the address has every printed value', ({ figures, tried: at }) => {
+    const found = pages[at.path]?.(at.state) ?? {};
+    for (const { what, printed } of figures) {
+      const read = readPrinted(printed);
+      const own = found[what];
+      expect(own, `${what} in the figure of ${at.path}`).toBeDefined();
+      expect(Math.abs((own ?? Number.NaN) - read.value), what).toBeLessThanOrEqual(
+        halfLastDigit(read) + 1e-9,
+      );
+    }
+  });
+});
