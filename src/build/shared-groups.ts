@@ -20,8 +20,16 @@ interface Group {
 
 /** What a file costs by itself, as length of code: names of what goes in and out, and what compression must learn anew. */
 const FILE_LENGTH = 1300;
-/** Power by which what a page loads counts: the heaviest pages have the least to spare. */
+/** Power by which what a page loads counts, as a share of what it may load: the heaviest pages have the least to spare. */
 const HEAVY = 6;
+
+/** Folders of the applications, whose pages may load more than a lesson's, and how many times as much. */
+const APPLICATIONS = /\/src\/(?:bench|borrow|compare)\//;
+const APPLICATION_ROOM = 90 / 40;
+
+/** How much more than a lesson an entry may load. */
+const roomOf = ({ modules }: Chunk): number =>
+  Object.keys(modules).some((module) => APPLICATIONS.test(module)) ? APPLICATION_ROOM : 1;
 
 /** A file with everything that it loads at once. */
 function withImports(chunks: ReadonlyMap<string, Chunk>, first: Chunk): ReadonlySet<Chunk> {
@@ -76,14 +84,16 @@ interface Standing {
   readonly loads: ReadonlyMap<string, number>;
   /** The group of each file. */
   readonly home: ReadonlyMap<string, Group>;
+  /** How much more than a lesson each entry may load. */
+  readonly rooms: ReadonlyMap<string, number>;
 }
 
-function standingOf(groups: readonly Group[]): Standing {
+function standingOf(groups: readonly Group[], rooms: Standing['rooms']): Standing {
   const loads = new Map<string, number>();
   for (const { entries, length } of groups)
     for (const entry of entries) loads.set(entry, (loads.get(entry) ?? 0) + length + FILE_LENGTH);
   const home = new Map(groups.flatMap((group) => group.chunks.map(({ fileName }) => [fileName, group])));
-  return { loads, home };
+  return { loads, home, rooms };
 }
 
 /** Whether an entry has everything at hand that a group needs besides itself: else that would be loaded in vain too. */
@@ -104,16 +114,17 @@ function gainOf(one: Group, other: Group, standing: Standing): number {
     if (inVain && !hasNeedsOf(inVain, entry, standing)) return 0;
     const before = standing.loads.get(entry) ?? 0;
     const after = inVain ? before + inVain.length : before - FILE_LENGTH;
-    gain += before ** HEAVY - after ** HEAVY;
+    const room = standing.rooms.get(entry) ?? 1;
+    gain += (before / room) ** HEAVY - (after / room) ** HEAVY;
   }
   return gain;
 }
 
 /** Joins groups, the pair that gains most first, as long as a file less is worth what some then load in vain. */
-function merged(all: readonly Group[]): readonly Group[] {
+function merged(all: readonly Group[], rooms: Standing['rooms']): readonly Group[] {
   const groups = [...all];
   for (;;) {
-    const standing = standingOf(groups);
+    const standing = standingOf(groups, rooms);
     let best = { gain: 0, one: -1, other: -1 };
     for (const [one, a] of groups.entries())
       for (const [other, b] of groups.entries()) {
@@ -130,8 +141,9 @@ function merged(all: readonly Group[]): readonly Group[] {
 /** Name of the file that each module of a bundle goes into, so that an entry loads what it needs in few files and little in vain. */
 export function fileOfModule(bundled: readonly Chunk[]): ReadonlyMap<string, string> {
   const chunks = new Map(bundled.map((chunk) => [chunk.fileName, chunk]));
+  const rooms = new Map(bundled.map((chunk) => [chunk.fileName, roomOf(chunk)]));
   return new Map(
-    merged(groupsBySet(chunks)).flatMap((group, index) =>
+    merged(groupsBySet(chunks), rooms).flatMap((group, index) =>
       group.chunks.flatMap(({ modules }) =>
         Object.keys(modules).map((module) => [module, `part-${index}`] as const),
       ),

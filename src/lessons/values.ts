@@ -8,6 +8,7 @@ import { ratiosValues } from './values/ratios-that-add.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
 import { shapeValues } from './values/the-whole-shape.ts';
 import { voltsValues } from './values/volts-and-watts.ts';
+import { statedValues } from './values/what-a-tolerance-says.ts';
 import { madeValues } from './values/what-a-watt-is-made-of.ts';
 import { powerValues } from './values/which-power.ts';
 
@@ -21,6 +22,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   rules: rulesValues,
   meter: meterValues,
   chain: chainValues,
+  stated: statedValues,
   blocks: blocksValues,
   made: madeValues,
   power: powerValues,

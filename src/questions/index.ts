@@ -8,6 +8,7 @@ import { applyCorrection, meterChanged, meterVerified, screwTurned } from './own
 import { powerEfficiency, powerMeter, powerReflected, powerTones } from './power.ts';
 import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
+import { statedCertificate, statedDisplay, statedLumps, statedMismatch } from './stated.ts';
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
 import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
 import { changeOfWatt, chargesOfWatt, exactConstants, whatCounts } from './unit-tree.ts';
@@ -57,6 +58,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'shape-one-box': oneBox,
   'shape-which-bell': whichBell,
   'shape-likeliest-place': likeliestPlace,
+  'stated-lumps': statedLumps,
+  'stated-display': statedDisplay,
+  'stated-mismatch': statedMismatch,
+  'stated-certificate': statedCertificate,
   'power-meter': powerMeter,
   'power-tones': powerTones,
   'power-reflected': powerReflected,

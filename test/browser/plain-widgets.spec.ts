@@ -57,3 +57,21 @@ test('using the table takes the error away and leaves the band', async ({ page }
   await page.getByRole('textbox', { name: 'Months since its calibration' }).fill('36');
   await expect(page.locator('#figure .answers dt').first()).toHaveText('\u221212.75\u00a0dBm ±0.37\u00a0dB');
 });
+
+test('the knob under the bar makes the limits wider, and the root of three goes along', async ({ page }) => {
+  await page.goto('/learn/stacking/what-a-tolerance-says/');
+  await awake(page);
+  const knob = page.locator('.plot-wide [data-handle="at"]');
+  await knob.scrollIntoViewIfNeeded();
+  const box = await knob.boundingBox();
+  if (!box) throw new Error('wish a knob, got none');
+  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
+  await page.mouse.down();
+  await page.mouse.move(box.x + box.width / 2 + 120, box.y + box.height / 2, { steps: 5 });
+  await page.mouse.up();
+  const field = page.getByRole('textbox', { name: 'The number behind ±' });
+  await expect.poll(async () => Number(await field.inputValue())).toBeGreaterThan(0.6);
+  const limit = Number(await field.inputValue());
+  const u = (limit / Math.sqrt(3)).toFixed(2);
+  await expect(page.locator('#figure .answers dt').first()).toHaveText(`u = ${u}\u00a0dB`);
+});

@@ -76,6 +76,21 @@ describe('which file a module goes into', () => {
     expect(files.get('one.ts')).not.toBe(files.get('all.ts'));
   });
 
+  it('lets a heavy lesson have few files at the cost of a light one, and no application', () => {
+    const given = (heavy: string) =>
+      filesOf(
+        { name: 'heavy', kind: 'island', imports: ['all', 'some'], lengths: { [heavy]: LONG } },
+        { name: 'light', kind: 'island', imports: ['all'], lengths: { 'light.ts': 9000 } },
+        { name: 'other', kind: 'island', imports: ['all', 'some'], lengths: { 'other.ts': 9000 } },
+        { name: 'all' },
+        { name: 'some', lengths: { 'some.ts': 2000 } },
+      );
+    const lesson = given('/src/widgets/Heavy.tsx');
+    expect(lesson.get('some.ts')).toBe(lesson.get('all.ts'));
+    const application = given('/src/bench/Heavy.tsx');
+    expect(application.get('some.ts')).not.toBe(application.get('all.ts'));
+  });
+
   it('names a file for every module that is loaded, the same whatever the order of the chunks', () => {
     const names = ['a', 'b', 'c', 'd', 'e'];
     const anyChunk = fc.record({

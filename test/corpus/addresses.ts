@@ -432,4 +432,10 @@ export const addresses: readonly KeptAddress[] = [
     address: 'n=4&co=95&sz=u&a=10&b=1&c=1&d=1&ds=t&v=1',
     opens: { count: 4, coverage: 'ninetyFive', sizes: 'standard', first: 10, fourthShape: 'triangular' },
   },
+  {
+    kind: 'stated',
+    version: 1,
+    address: 'me=w&ha=0.2&sl=r&v=1',
+    opens: { meaning: 'wave', halfWidth: 0.2, slip: 'rootThree' },
+  },
 ];

@@ -16,6 +16,7 @@ const pages: ReadonlyMap<string, Kind> = new Map([
   ['/learn/traceability/measuring-is-comparing/', 'rules'],
   ['/learn/traceability/calibration-changes-nothing/', 'meter'],
   ['/learn/traceability/blocks-and-warm-hands/', 'blocks'],
+  ['/learn/stacking/what-a-tolerance-says/', 'stated'],
   ['/examples/two-pads-into-a-receiver/', 'two-pads'],
   ['/bench/', 'bench'],
 ]);

@@ -12,6 +12,7 @@ import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
+import { statedSpec } from '../../src/widgets/stated/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { meansSpec } from '../../src/widgets/two-means/spec.ts';
 import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
@@ -57,6 +58,8 @@ export const kinds = {
   shape: linkSumSpec,
   /** `/learn/traceability/what-a-watt-is-made-of/?...` */
   units: treeSpec,
+  /** `/learn/stacking/what-a-tolerance-says/?...` */
+  stated: statedSpec,
   /** `/learn/decibels/which-power/?...` */
   keyed: keyedSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;

@@ -9,6 +9,8 @@ import { DistributionCurve } from '../../src/figures/DistributionCurve.tsx';
 import { CURVE } from '../../src/figures/distribution-curve.frame.ts';
 import { Envelope } from '../../src/figures/Envelope.tsx';
 import { envelopeMeasures } from '../../src/figures/envelope.frame.ts';
+import { Gyration } from '../../src/figures/Gyration.tsx';
+import { gyrationMeasures } from '../../src/figures/gyration.frame.ts';
 import { LevelDiagram } from '../../src/figures/LevelDiagram.tsx';
 import { LineBand } from '../../src/figures/LineBand.tsx';
 import { levelMeasures } from '../../src/figures/level-diagram.frame.ts';
@@ -22,6 +24,7 @@ import { TileLine } from '../../src/figures/TileLine.tsx';
 import { Trace } from '../../src/figures/Trace.tsx';
 import { MOST_TILES, tileMeasuresOf } from '../../src/figures/tile-line.layout.ts';
 import { traceMeasures } from '../../src/figures/trace.frame.ts';
+import { MEANINGS, SLIPS } from '../../src/sheet/stated.ts';
 import { figureOf as envelopeFigure, meantMark } from '../../src/widgets/envelope/figure.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { strings as envelopeStrings } from '../../src/widgets/envelope/strings.ts';
@@ -37,6 +40,9 @@ import { figureOf as meterFigure } from '../../src/widgets/own-meter/figure.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { strings as meterStrings } from '../../src/widgets/own-meter/strings.ts';
 import { fieldsState } from '../../src/widgets/parts/fields.ts';
+import { figureOf as statedFigure } from '../../src/widgets/stated/figure.ts';
+import { statedSpec } from '../../src/widgets/stated/spec.ts';
+import { figureWords as statedWords } from '../../src/widgets/stated/words.ts';
 import { figureOf as traceFigure } from '../../src/widgets/trace/figure.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { strings as traceStrings } from '../../src/widgets/trace/strings.ts';
@@ -79,6 +85,7 @@ describe('letters on a phone of 320 pixels', () => {
       stairs: levelMeasures('narrow').width,
       line: lineBandMeasures('narrow').width,
       blocks: blockMeasures('narrow').width,
+      bar: gyrationMeasures('narrow').width,
       tiles: tileMeasuresOf('narrow').width,
       rulers: rulersMeasuresOf('narrow').width,
       chart: CHART.narrow.width,
@@ -156,6 +163,19 @@ describe.each(FRAMES)('nothing is written into anything else, %s:', (frame) => {
       );
       expectLegible(markup, { size: plotSize(frame) });
     }
+  });
+
+  const stated = defaultState(statedSpec.fields);
+  it.each(MEANINGS)('the bar and its lumps, %s', (meaning) => {
+    for (const halfWidth of [0.05, 0.5, 3])
+      for (const slip of SLIPS) {
+        const values = { ...stated, meaning, halfWidth, slip };
+        const figure = statedFigure(fieldsState<typeof statedSpec.fields>(values));
+        const markup = render(
+          <Gyration frame={frame} {...figure} words={statedWords(values)} {...words} handle />,
+        );
+        expectLegible(markup, { size: plotSize(frame) }, MARGIN);
+      }
   });
 
   const blocks = defaultState(blocksSpec.fields);

@@ -21,6 +21,7 @@ import { SelectField } from '../../src/widgets/parts/SelectField.tsx';
 import { Slider } from '../../src/widgets/parts/Slider.tsx';
 import { TextField } from '../../src/widgets/parts/TextField.tsx';
 import ReadingBandWidget from '../../src/widgets/reading-band/ReadingBandWidget.tsx';
+import StatedLimits from '../../src/widgets/stated/StatedLimits.tsx';
 import TraceWidget from '../../src/widgets/trace/TraceWidget.tsx';
 import TwoRules from '../../src/widgets/two-rules/TwoRules.tsx';
 import UnitTreeWidget from '../../src/widgets/unit-tree/UnitTreeWidget.tsx';
@@ -35,6 +36,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'reading band': () => <ReadingBandWidget sheet={clubSheet()} />,
   'two rules': () => <TwoRules />,
   'own meter': () => <OwnMeter />,
+  'stated limits': () => <StatedLimits />,
   'gauge blocks': () => <GaugeBlocks prepared={wholeClaimOf(clubBlocks())} />,
   'sum of links': () => <LinkSum prepared={wholeSumOf(halfDecibels(1))} />,
   'tree of units': () => <UnitTreeWidget />,

@@ -8,6 +8,7 @@ import StageLinkSum from '../../stage/StageLinkSum.astro';
 import StageMeter from '../../stage/StageMeter.astro';
 import StageRatio from '../../stage/StageRatio.astro';
 import StageRules from '../../stage/StageRules.astro';
+import StageStated from '../../stage/StageStated.astro';
 import StageTrace from '../../stage/StageTrace.astro';
 import StageTree from '../../stage/StageTree.astro';
 import StageTwoMeans from '../../stage/StageTwoMeans.astro';
@@ -21,6 +22,7 @@ import LinkSum from '../../widgets/link-sum/LinkSum.astro';
 import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
 import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
+import StatedLimits from '../../widgets/stated/StatedLimits.astro';
 import TraceWidget from '../../widgets/trace/TraceWidget.astro';
 import TwoMeans from '../../widgets/two-means/TwoMeans.astro';
 import TwoRules from '../../widgets/two-rules/TwoRules.astro';
@@ -42,6 +44,7 @@ export const figureTags = {
   MeterFigure: { page: OwnMeter, stage: StageMeter },
   BlocksFigure: { page: GaugeBlocks, stage: StageBlocks },
   LinkSumFigure: { page: LinkSum, stage: StageLinkSum },
+  StatedFigure: { page: StatedLimits, stage: StageStated },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 
