@@ -1,28 +1,13 @@
-import { fitLine, type ManyOutputs, mean, propagateMany, summariseReadings } from '#compute';
+import { type ManyOutputs, propagateMany, summariseReadings } from '#compute';
+import {
+  correlationBetween as between,
+  meanOf,
+  SETS as READINGS,
+  uncertaintyOf,
+} from '../sheet/simultaneous.ts';
 import type { Check, Figure } from './check.ts';
 import { figure } from './figure.ts';
 import { known } from './worked.ts';
-
-/** Five sets of simultaneous readings: volts, milliamperes, phase in radians. */
-const READINGS = {
-  V: [5.007, 4.994, 5.005, 4.99, 4.999],
-  I: [19.663, 19.639, 19.64, 19.685, 19.678],
-  phi: [1.0456, 1.0438, 1.0468, 1.0428, 1.0433],
-} as const;
-type Name = keyof typeof READINGS;
-
-const meanOf = (name: Name): number => mean(READINGS[name]);
-const uncertaintyOf = (name: Name): number =>
-  summariseReadings(READINGS[name]).standardDeviationOfMean ?? Number.NaN;
-
-/** Correlation coefficient of two series, from the slope of one on the other. */
-function correlationOf(x: readonly number[], y: readonly number[]): number {
-  const { slope } = fitLine({ points: x.map((at, i) => ({ x: at, y: y[i] ?? Number.NaN })) });
-  const scatter = (values: readonly number[]) => summariseReadings(values).standardDeviation ?? Number.NaN;
-  return (slope * scatter(x)) / scatter(y);
-}
-
-const between = (a: Name, b: Name): number => correlationOf(READINGS[a], READINGS[b]);
 
 /** R, X and Z from volts, milliamperes and phase. */
 const resistance = ([v = 0, i = 0, phi = 0]: readonly number[]) => (1000 * v * Math.cos(phi)) / i;
@@ -86,25 +71,44 @@ const reactanceByPropagation = (): Figure => ({
   },
 });
 
+/** One output with its uncertainty, as the figure of the lesson has it. */
+const outputOf = (id: 'r' | 'x' | 'z', title: string, figures: readonly Figure[]): Check => ({
+  id: `gum-h2-${id}`,
+  clause: 'Table H.3',
+  title,
+  status: 'published',
+  figures,
+  tried: { path: '/learn/stacking/shared-causes/', state: `of=${id}&v=1` },
+});
+
+const eachOutput = (): Check[] => [
+  outputOf('r', 'the resistance comes out as printed', [
+    figure('R', '127.732', 'Ω', () => byBoth().outputs[0]?.estimate ?? Number.NaN),
+    figure('u(R)', '0.071', 'Ω', () => uOf(byBoth(), 0)),
+  ]),
+  outputOf('x', 'the reactance comes out as printed, but for the last digit of its uncertainty', [
+    figure('X', '219.847', 'Ω', () => byBoth().outputs[1]?.estimate ?? Number.NaN),
+    reactanceByPropagation(),
+  ]),
+  outputOf('z', 'the impedance comes out as printed', [
+    figure('Z', '254.260', 'Ω', () => byBoth().outputs[2]?.estimate ?? Number.NaN),
+    figure('u(Z)', '0.236', 'Ω', () => uOf(byBoth(), 2)),
+  ]),
+];
+
 const outputs = (): Check => ({
   id: 'gum-h2-outputs',
   clause: 'Table H.3',
-  title: 'resistance, reactance and impedance come out as printed, correlated among each other',
+  title: 'resistance, reactance and impedance are correlated among each other as printed',
   status: 'published',
   figures: [
-    figure('R', '127.732', 'Ω', () => byBoth().outputs[0]?.estimate ?? Number.NaN),
-    figure('u(R)', '0.071', 'Ω', () => uOf(byBoth(), 0)),
-    figure('X', '219.847', 'Ω', () => byBoth().outputs[1]?.estimate ?? Number.NaN),
-    reactanceByPropagation(),
-    figure('Z', '254.260', 'Ω', () => byBoth().outputs[2]?.estimate ?? Number.NaN),
-    figure('u(Z)', '0.236', 'Ω', () => uOf(byBoth(), 2)),
     figure('r(R, X)', '-0.588', '', () => rOf(byBoth(), 0, 1)),
     figure('r(R, Z)', '-0.485', '', () => rOf(byBoth(), 0, 2)),
     figure('r(X, Z)', '0.993', '', () => rOf(byBoth(), 1, 2)),
   ],
 });
 
-const SETS = [
+const BY_SET = [
   ['R', '127.67 127.89 127.51 127.71 127.88', '0.071'],
   ['X', '220.32 219.79 220.64 218.97 219.51', '0.295'],
   ['Z', '254.64 254.29 254.84 253.49 254.04', '0.236'],
@@ -115,7 +119,7 @@ const secondApproach = (): Check => ({
   clause: 'Table H.4',
   title: 'each set of readings gives the printed values, and their scatter the printed uncertainties',
   status: 'published',
-  figures: SETS.flatMap(([name, values, u], output) => [
+  figures: BY_SET.flatMap(([name, values, u], output) => [
     ...values
       .split(' ')
       .map((printed, k) =>
@@ -151,4 +155,10 @@ const uncorrelated = (): Check => ({
 });
 
 /** GUM H.2: resistance and reactance measured at once. */
-export const annexH2 = (): Check[] => [inputs(), outputs(), secondApproach(), uncorrelated()];
+export const annexH2 = (): Check[] => [
+  inputs(),
+  ...eachOutput(),
+  outputs(),
+  secondApproach(),
+  uncorrelated(),
+];

@@ -5,6 +5,7 @@ import { lineValues } from './values/down-the-line.ts';
 import { levelsValues } from './values/levels-and-gains.ts';
 import { rulesValues } from './values/measuring-is-comparing.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
+import { sharedValues } from './values/shared-causes.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
 import { shapeValues } from './values/the-whole-shape.ts';
 import { voltsValues } from './values/volts-and-watts.ts';
@@ -29,6 +30,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   line: lineValues,
   trace: voltsValues,
   shape: shapeValues,
+  shared: sharedValues,
 };
 
 /** Ids of every number. */

@@ -8,6 +8,7 @@ import { applyCorrection, meterChanged, meterVerified, screwTurned } from './own
 import { powerEfficiency, powerMeter, powerReflected, powerTones } from './power.ts';
 import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
+import { sharedDifference, sharedMean, sharedResistors, sharedTwoPads } from './shared.ts';
 import { statedCertificate, statedDisplay, statedLumps, statedMismatch } from './stated.ts';
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
 import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
@@ -66,6 +67,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'power-tones': powerTones,
   'power-reflected': powerReflected,
   'power-efficiency': powerEfficiency,
+  'shared-two-pads': sharedTwoPads,
+  'shared-difference': sharedDifference,
+  'shared-mean': sharedMean,
+  'shared-resistors': sharedResistors,
 };
 
 /** Ids of every question. */

@@ -379,6 +379,13 @@ export const addresses: readonly KeptAddress[] = [
     },
   },
   {
+    kind: 'shared',
+    version: 1,
+    address: 'of=d&ow=0.1&sh=1&v=1',
+    opens: { of: 'difference', own: 0.1, shared: 1, counted: 100 },
+  },
+  { kind: 'shared', version: 1, address: 'of=x&co=50&v=1', opens: { of: 'X', counted: 50 } },
+  {
     kind: 'borrow',
     version: 1,
     address:

@@ -17,6 +17,7 @@ const pages: ReadonlyMap<string, Kind> = new Map([
   ['/learn/traceability/calibration-changes-nothing/', 'meter'],
   ['/learn/traceability/blocks-and-warm-hands/', 'blocks'],
   ['/learn/stacking/what-a-tolerance-says/', 'stated'],
+  ['/learn/stacking/shared-causes/', 'shared'],
   ['/examples/two-pads-into-a-receiver/', 'two-pads'],
   ['/bench/', 'bench'],
 ]);

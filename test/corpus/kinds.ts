@@ -12,6 +12,7 @@ import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
+import { sharedSpec } from '../../src/widgets/shared-cause/spec.ts';
 import { statedSpec } from '../../src/widgets/stated/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { meansSpec } from '../../src/widgets/two-means/spec.ts';
@@ -62,6 +63,8 @@ export const kinds = {
   stated: statedSpec,
   /** `/learn/decibels/which-power/?...` */
   keyed: keyedSpec,
+  /** `/learn/stacking/shared-causes/?...` */
+  shared: sharedSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;
 
 export type Kind = keyof typeof kinds;

@@ -9,6 +9,7 @@ import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { type Preset, presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
+import { sharedSpec } from '../../src/widgets/shared-cause/spec.ts';
 import { statedSpec } from '../../src/widgets/stated/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { meansSpec } from '../../src/widgets/two-means/spec.ts';
@@ -35,6 +36,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   StairsFigure: () => stairsSpec,
   EnvelopeFigure: () => keyedSpec,
   StatedFigure: () => statedSpec,
+  SharedFigure: () => sharedSpec,
   ChainFigure: ({ preset }) =>
     bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),
 };

@@ -5,7 +5,9 @@ import { halfLastDigit, readPrinted } from '../../src/checks/printed.ts';
 import { checksOf } from '../../src/checks/summary.ts';
 import { wholeSumOf } from '../../src/sheet/evaluated-link-sum.ts';
 import { bellOf } from '../../src/sheet/link-sum.ts';
+import { impedanceOf } from '../../src/sheet/simultaneous.ts';
 import { type LinkSumState, linkSumSpec, sumOf } from '../../src/widgets/link-sum/spec.ts';
+import { sharedSpec, subjectOf } from '../../src/widgets/shared-cause/spec.ts';
 
 /** Numbers of a figure in the state of an address, by what a check calls them. */
 type Figures = Readonly<Record<string, number>>;
@@ -25,9 +27,19 @@ function linkSum(address: string): Figures {
   };
 }
 
+function sharedCause(address: string): Figures {
+  const { state, problems } = decode(sharedSpec, address);
+  expect(problems).toEqual([]);
+  const subject = subjectOf(state);
+  if (subject.kind !== 'impedance') return {};
+  const { estimate, standardUncertainty } = impedanceOf(subject);
+  return { [subject.output]: estimate, [`u(${subject.output})`]: standardUncertainty };
+}
+
 /** What stands in a figure, by the page that it is on. */
 const pages: Readonly<Record<string, (address: string) => Figures>> = {
   '/learn/stacking/the-whole-shape/': linkSum,
+  '/learn/stacking/shared-causes/': sharedCause,
 };
 
 const tried = checksOf(chapters()).flatMap((check) =>
@@ -40,15 +52,23 @@ describe('published examples that a figure gives back', () => {
     for (const id of ['s1-9.2.2', 's1-9.2.3', 's1-9.2.4']) expect(ids).toContain(id);
   });
 
-  it.each(tried)('$clause: the state of the address has every printed value', ({ figures, tried: at }) => {
-    const found = pages[at.path]?.(at.state) ?? {};
-    for (const { what, printed } of figures) {
-      const read = readPrinted(printed);
-      const own = found[what];
-      expect(own, `${what} in the figure of ${at.path}`).toBeDefined();
-      expect(Math.abs((own ?? Number.NaN) - read.value), what).toBeLessThanOrEqual(
-        halfLastDigit(read) + 1e-9,
-      );
-    }
+  it('are the outputs of GUM H.2', () => {
+    const ids = tried.map(({ id }) => id);
+    for (const id of ['gum-h2-r', 'gum-h2-x', 'gum-h2-z']) expect(ids).toContain(id);
   });
+
+  it.each(tried)(
+    '$clause: the state of the address has every printed value, or the exact one where print differs',
+    ({ figures, tried: at }) => {
+      const found = pages[at.path]?.(at.state) ?? {};
+      for (const { what, printed, differs } of figures) {
+        const read = readPrinted(differs?.exact ?? printed);
+        const own = found[what];
+        expect(own, `${what} in the figure of ${at.path}`).toBeDefined();
+        expect(Math.abs((own ?? Number.NaN) - read.value), what).toBeLessThanOrEqual(
+          halfLastDigit(read) + 1e-9,
+        );
+      }
+    },
+  );
 });

@@ -21,6 +21,7 @@ import { SelectField } from '../../src/widgets/parts/SelectField.tsx';
 import { Slider } from '../../src/widgets/parts/Slider.tsx';
 import { TextField } from '../../src/widgets/parts/TextField.tsx';
 import ReadingBandWidget from '../../src/widgets/reading-band/ReadingBandWidget.tsx';
+import SharedCause from '../../src/widgets/shared-cause/SharedCause.tsx';
 import StatedLimits from '../../src/widgets/stated/StatedLimits.tsx';
 import TraceWidget from '../../src/widgets/trace/TraceWidget.tsx';
 import TwoRules from '../../src/widgets/two-rules/TwoRules.tsx';
@@ -37,6 +38,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'two rules': () => <TwoRules />,
   'own meter': () => <OwnMeter />,
   'stated limits': () => <StatedLimits />,
+  'shared cause': () => <SharedCause />,
   'gauge blocks': () => <GaugeBlocks prepared={wholeClaimOf(clubBlocks())} />,
   'sum of links': () => <LinkSum prepared={wholeSumOf(halfDecibels(1))} />,
   'tree of units': () => <UnitTreeWidget />,

@@ -8,6 +8,7 @@ import StageLinkSum from '../../stage/StageLinkSum.astro';
 import StageMeter from '../../stage/StageMeter.astro';
 import StageRatio from '../../stage/StageRatio.astro';
 import StageRules from '../../stage/StageRules.astro';
+import StageShared from '../../stage/StageShared.astro';
 import StageStated from '../../stage/StageStated.astro';
 import StageTrace from '../../stage/StageTrace.astro';
 import StageTree from '../../stage/StageTree.astro';
@@ -22,6 +23,7 @@ import LinkSum from '../../widgets/link-sum/LinkSum.astro';
 import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
 import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
+import SharedCause from '../../widgets/shared-cause/SharedCause.astro';
 import StatedLimits from '../../widgets/stated/StatedLimits.astro';
 import TraceWidget from '../../widgets/trace/TraceWidget.astro';
 import TwoMeans from '../../widgets/two-means/TwoMeans.astro';
@@ -45,6 +47,7 @@ export const figureTags = {
   BlocksFigure: { page: GaugeBlocks, stage: StageBlocks },
   LinkSumFigure: { page: LinkSum, stage: StageLinkSum },
   StatedFigure: { page: StatedLimits, stage: StageStated },
+  SharedFigure: { page: SharedCause, stage: StageShared },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 
