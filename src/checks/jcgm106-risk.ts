@@ -43,6 +43,7 @@ const resistors = (): Check => ({
     counted('accepted of 100', '84', '', '84.53', () => 100 * guarded().accepted),
     counted('good among the rejected', '44', '%', '44.6', () => 100 * guarded().conformingAmongRejected),
   ],
+  tried: { path: '/learn/measuring/inside-outside-cant-tell/', state: 'it=r&mu=0.25&v=1' },
 });
 
 const exact = (): Check => ({
@@ -90,6 +91,7 @@ const guardBandOfU = (): Check => ({
   title: 'a guard band of U leaves a risk of at most 2.3 % per limit',
   status: 'published',
   figures: [figure('largest risk of a false accept', '2.3', '%', () => 100 * normalShareBelow(-2))],
+  tried: { path: '/learn/measuring/inside-outside-cant-tell/', state: 're=27&v=1' },
 });
 
 /** JCGM 106: risks of sorting, and shares of a normal distribution. */

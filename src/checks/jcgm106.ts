@@ -48,6 +48,12 @@ const conformity = (of: Parameters<typeof judged>[0]): number =>
 const diode = { estimate: -5.47, u: 0.05, specification: { upper: -5.4 } } as const;
 const container = { estimate: 509.7, u: 8.6, specification: { lower: 490 } } as const;
 
+/** The figure that holds a value against its limits. */
+const tried = (state: string): NonNullable<Check['tried']> => ({
+  path: '/learn/measuring/inside-outside-cant-tell/',
+  state: `${state}&v=1`,
+});
+
 const oneSided = (): Check[] => [
   {
     id: 'jcgm106-zener',
@@ -59,6 +65,7 @@ const oneSided = (): Check[] => [
       { what: 'probability of conformity', printed: '0.92', unit: '', compute: () => conformity(diode) },
       { what: 'z', printed: '1.40', unit: '', compute: () => normalQuantile(conformity(diode)) },
     ],
+    tried: tried('it=d&ru=p'),
   },
   {
     id: 'jcgm106-container',
@@ -70,6 +77,7 @@ const oneSided = (): Check[] => [
       { what: 'probability of conformity', printed: '0.99', unit: '', compute: () => conformity(container) },
       { what: 'z', printed: '2.3', unit: '', compute: () => normalQuantile(conformity(container)) },
     ],
+    tried: tried('it=c&ru=p'),
   },
   {
     id: 'jcgm106-one-sided-exact',
@@ -107,6 +115,7 @@ const capability = (): Check[] => [
         compute: () => judged({ ...capable, estimate: 0.5 }).acceptance?.upper ?? Number.NaN,
       },
     ],
+    tried: tried('ru=p&ex=1.5&re=27'),
   },
   {
     id: 'jcgm106-capability-exact',

@@ -19,6 +19,8 @@ export interface Risks {
 
 /** Shares of the prior left out at either end where it has no limit. */
 const TAIL = 1e-15;
+/** Shares of the prior at which its pieces part: a prior that is narrow beside them would fall between the nodes. */
+const PARTS = [1e-9, 1e-4, 0.1, 0.5, 0.9, 1 - 1e-4, 1 - 1e-9] as const;
 /** So many measurement uncertainties either side of an acceptance limit it is not yet certain what happens. */
 const BLUR = 8;
 
@@ -68,7 +70,8 @@ export function risksOf({
   const passes = (y: number) =>
     normalShareBelow((accept.upper - y) / u) - normalShareBelow((accept.lower - y) / u);
   const edges = [accept.lower, accept.upper].flatMap((edge) => [edge - BLUR * u, edge, edge + BLUR * u]);
-  const pieces = piecesOf(reachOf(prior), [tolerance.lower, tolerance.upper, ...edges]);
+  const parts = PARTS.map((share) => prior.quantile(share));
+  const pieces = piecesOf(reachOf(prior), [tolerance.lower, tolerance.upper, ...edges, ...parts]);
   let [accepted, consumer] = [0, 0];
   for (const piece of pieces) {
     const passing = integral((y) => prior.density(y) * passes(y), piece);

@@ -44,8 +44,11 @@ export interface ZonesDrawing {
   readonly estimateX: number;
 }
 
-/** What a level would be judged to be. */
-function verdictAt(level: number, { acceptance, rejection }: Judgement): Verdict {
+/** What a value would be judged to be. */
+export function verdictAt(
+  level: number,
+  { acceptance, rejection }: Pick<Judgement, 'acceptance' | 'rejection'>,
+): Verdict {
   if (acceptance && level >= acceptance.lower && level <= acceptance.upper) return 'inside';
   return level < rejection.lower || level > rejection.upper ? 'outside' : 'cant-tell';
 }

@@ -2,6 +2,7 @@ import { bandsValues } from './values/a-decibel-is-not-a-percentage.ts';
 import { blocksValues } from './values/blocks-and-warm-hands.ts';
 import { meterValues } from './values/calibration-changes-nothing.ts';
 import { lineValues } from './values/down-the-line.ts';
+import { verdictValues } from './values/inside-outside-cant-tell.ts';
 import { levelsValues } from './values/levels-and-gains.ts';
 import { rulesValues } from './values/measuring-is-comparing.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
@@ -31,6 +32,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   trace: voltsValues,
   shape: shapeValues,
   shared: sharedValues,
+  verdict: verdictValues,
 };
 
 /** Ids of every number. */

@@ -13,6 +13,7 @@ import { statedCertificate, statedDisplay, statedLumps, statedMismatch } from '.
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
 import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
 import { changeOfWatt, chargesOfWatt, exactConstants, whatCounts } from './unit-tree.ts';
+import { verdictAtLimit, verdictEdge, verdictOfEvening, verdictWhoPays } from './verdict.ts';
 
 const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'bands-mean': whichMean,
@@ -71,6 +72,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'shared-difference': sharedDifference,
   'shared-mean': sharedMean,
   'shared-resistors': sharedResistors,
+  'verdict-of-an-evening': verdictOfEvening,
+  'verdict-edge': verdictEdge,
+  'verdict-at-limit': verdictAtLimit,
+  'verdict-who-pays': verdictWhoPays,
 };
 
 /** Ids of every question. */

@@ -59,6 +59,24 @@ describe('laws of the risks', () => {
   });
 });
 
+describe('a prior that is narrow or wide beside limits and measurement', () => {
+  const size = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+
+  test('passes as often as two bells together lie within what is accepted', () => {
+    fc.assert(
+      fc.property(size(0.02, 3), size(0.02, 3), size(0.05, 2), (spread, u, half) => {
+        const { accepted } = risksOf({
+          prior: normal({ mean: 27, standardDeviation: spread }),
+          measurementUncertainty: u,
+          specification: { lower: 25.5, upper: 28.5 },
+          acceptance: { lower: 27 - half, upper: 27 + half },
+        });
+        expect(accepted).toBeCloseTo(2 * normalShareBelow(half / Math.hypot(spread, u)) - 1, 9);
+      }),
+    );
+  });
+});
+
 describe('other priors', () => {
   test('a rectangular prior inside the specification holds no risk for the consumer', () => {
     const risks = risksOf({

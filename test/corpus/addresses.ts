@@ -39,6 +39,25 @@ export const addresses: readonly KeptAddress[] = [
       ],
     },
   },
+  {
+    kind: 'verdict',
+    version: 1,
+    address: 'it=r&mu=0.25&rr=1500.12&rs=0.1&v=1',
+    opens: { item: 'resistors', rule: 'guardBand', multiplier: 0.25, resistor: 1500.12, resistorSpread: 0.1 },
+  },
+  {
+    kind: 'verdict',
+    version: 1,
+    address: 'ru=p&pr=99&re=27.8&ex=0.5&lo=25&up=29&sp=1&v=1',
+    opens: {
+      item: 'transmitter',
+      rule: 'probability',
+      required: 99,
+      reading: 27.8,
+      expanded: 0.5,
+      lower: 25,
+    },
+  },
   { kind: 'ratio', version: 1, address: 'db=6.02&sl=10&v=1', opens: { gainDb: 6.02, slip: 'tenForVolts' } },
   { kind: 'codec', version: 1, address: 'v=1', opens: { pad: -20, rule: 'simple', limit: 28.5 } },
   {

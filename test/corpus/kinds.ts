@@ -19,6 +19,7 @@ import { meansSpec } from '../../src/widgets/two-means/spec.ts';
 import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
 import { treeSpec } from '../../src/widgets/unit-tree/spec.ts';
+import { verdictSpec } from '../../src/widgets/verdict/spec.ts';
 import { spec as codec } from '../address/demonstration.ts';
 
 /** Every kind of address that this site makes, with its present specification. A new kind is added here and in `addresses.ts`. */
@@ -65,6 +66,8 @@ export const kinds = {
   keyed: keyedSpec,
   /** `/learn/stacking/shared-causes/?...` */
   shared: sharedSpec,
+  /** `/learn/measuring/inside-outside-cant-tell/?...` */
+  verdict: verdictSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;
 
 export type Kind = keyof typeof kinds;

@@ -24,6 +24,8 @@ import { TileLine } from '../../src/figures/TileLine.tsx';
 import { Trace } from '../../src/figures/Trace.tsx';
 import { MOST_TILES, tileMeasuresOf } from '../../src/figures/tile-line.layout.ts';
 import { traceMeasures } from '../../src/figures/trace.frame.ts';
+import { VerdictBand } from '../../src/figures/VerdictBand.tsx';
+import { verdictBandMeasures } from '../../src/figures/verdict-band.frame.ts';
 import { MEANINGS, SLIPS } from '../../src/sheet/stated.ts';
 import { figureOf as envelopeFigure, meantMark } from '../../src/widgets/envelope/figure.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
@@ -47,6 +49,9 @@ import { figureOf as traceFigure } from '../../src/widgets/trace/figure.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { strings as traceStrings } from '../../src/widgets/trace/strings.ts';
 import { traceLabels } from '../../src/widgets/trace/words.ts';
+import { figureOf as verdictFigure } from '../../src/widgets/verdict/figure.ts';
+import { type VerdictFields, verdictSpec } from '../../src/widgets/verdict/spec.ts';
+import { strings as verdictStrings } from '../../src/widgets/verdict/strings.ts';
 import { drawnTexts, letterRules, letterSize, outsideOf, touching } from './drawn-text.ts';
 import { rulerStates } from './ruler-states.ts';
 
@@ -84,6 +89,7 @@ describe('letters on a phone of 320 pixels', () => {
       envelope: envelopeMeasures('narrow').width,
       stairs: levelMeasures('narrow').width,
       line: lineBandMeasures('narrow').width,
+      verdict: verdictBandMeasures('narrow').width,
       blocks: blockMeasures('narrow').width,
       bar: gyrationMeasures('narrow').width,
       tiles: tileMeasuresOf('narrow').width,
@@ -175,6 +181,18 @@ describe.each(FRAMES)('nothing is written into anything else, %s:', (frame) => {
           <Gyration frame={frame} {...figure} words={statedWords(values)} {...words} handle />,
         );
         expectLegible(markup, { size: plotSize(frame) }, MARGIN);
+      }
+  });
+
+  const verdict = defaultState(verdictSpec.fields);
+  it.each(['transmitter', 'diode', 'container', 'resistors'] as const)('the bands of a %s', (item) => {
+    for (const rule of ['simple', 'guardBand', 'probability'] as const)
+      for (const expanded of [0.05, 0.3, 0.69, 2]) {
+        const values = { ...verdict, item, rule, expanded, lower: 26.5, upper: 27.5 };
+        const figure = verdictFigure(fieldsState<VerdictFields>(values));
+        const along = verdictStrings.along[item];
+        const markup = render(<VerdictBand frame={frame} {...figure} along={along} {...words} handle />);
+        expectLegible(markup, { size: plotSize(frame) });
       }
   });
 

@@ -16,6 +16,7 @@ import { meansSpec } from '../../src/widgets/two-means/spec.ts';
 import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
 import { treeSpec } from '../../src/widgets/unit-tree/spec.ts';
+import { verdictSpec } from '../../src/widgets/verdict/spec.ts';
 
 /** Attributes of a tag as they stand in a lesson. */
 export type Attributes = Readonly<Record<string, string>>;
@@ -37,6 +38,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   EnvelopeFigure: () => keyedSpec,
   StatedFigure: () => statedSpec,
   SharedFigure: () => sharedSpec,
+  VerdictFigure: () => verdictSpec,
   ChainFigure: ({ preset }) =>
     bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),
 };

@@ -8,6 +8,7 @@ import { bellOf } from '../../src/sheet/link-sum.ts';
 import { impedanceOf } from '../../src/sheet/simultaneous.ts';
 import { type LinkSumState, linkSumSpec, sumOf } from '../../src/widgets/link-sum/spec.ts';
 import { sharedSpec, subjectOf } from '../../src/widgets/shared-cause/spec.ts';
+import { verdictFigures } from './verdict-figures.ts';
 
 /** Numbers of a figure in the state of an address, by what a check calls them. */
 type Figures = Readonly<Record<string, number>>;
@@ -40,6 +41,7 @@ function sharedCause(address: string): Figures {
 const pages: Readonly<Record<string, (address: string) => Figures>> = {
   '/learn/stacking/the-whole-shape/': linkSum,
   '/learn/stacking/shared-causes/': sharedCause,
+  '/learn/measuring/inside-outside-cant-tell/': verdictFigures,
 };
 
 const tried = checksOf(chapters()).flatMap((check) =>

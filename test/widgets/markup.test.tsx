@@ -26,6 +26,7 @@ import StatedLimits from '../../src/widgets/stated/StatedLimits.tsx';
 import TraceWidget from '../../src/widgets/trace/TraceWidget.tsx';
 import TwoRules from '../../src/widgets/two-rules/TwoRules.tsx';
 import UnitTreeWidget from '../../src/widgets/unit-tree/UnitTreeWidget.tsx';
+import VerdictWidget from '../../src/widgets/verdict/VerdictWidget.tsx';
 
 const read = readerOf({ kind: 'halfWidthDb', min: 0, max: 3, decimals: 2 });
 const nothing = (): void => {};
@@ -36,6 +37,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'keyed envelope': () => <EnvelopeWidget />,
   'reading band': () => <ReadingBandWidget sheet={clubSheet()} />,
   'two rules': () => <TwoRules />,
+  verdict: () => <VerdictWidget />,
   'own meter': () => <OwnMeter />,
   'stated limits': () => <StatedLimits />,
   'shared cause': () => <SharedCause />,

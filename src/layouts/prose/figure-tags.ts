@@ -14,6 +14,7 @@ import StageTrace from '../../stage/StageTrace.astro';
 import StageTree from '../../stage/StageTree.astro';
 import StageTwoMeans from '../../stage/StageTwoMeans.astro';
 import StageTwoSignals from '../../stage/StageTwoSignals.astro';
+import StageVerdict from '../../stage/StageVerdict.astro';
 import BandRulers from '../../widgets/band-rulers/BandRulers.astro';
 import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
 import GaugeBlocks from '../../widgets/gauge-blocks/GaugeBlocks.astro';
@@ -30,6 +31,7 @@ import TwoMeans from '../../widgets/two-means/TwoMeans.astro';
 import TwoRules from '../../widgets/two-rules/TwoRules.astro';
 import TwoSignals from '../../widgets/two-signals/TwoSignals.astro';
 import UnitTreeWidget from '../../widgets/unit-tree/UnitTreeWidget.astro';
+import VerdictWidget from '../../widgets/verdict/VerdictWidget.astro';
 
 /** The figures that a lesson may show, by tag: as a page has them, and as the wall has them. */
 export const figureTags = {
@@ -48,6 +50,7 @@ export const figureTags = {
   LinkSumFigure: { page: LinkSum, stage: StageLinkSum },
   StatedFigure: { page: StatedLimits, stage: StageStated },
   SharedFigure: { page: SharedCause, stage: StageShared },
+  VerdictFigure: { page: VerdictWidget, stage: StageVerdict },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 
