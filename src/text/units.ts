@@ -29,6 +29,8 @@ const table = () => ({
   pW: plain('pW', 'picowatt'),
   V: plain('V', 'volt'),
   mV: plain('mV', 'millivolt'),
+  uV: { ...plain('\u00b5V', 'microvolt'), ascii: 'uV' },
+  nV: plain('nV', 'nanovolt'),
   Vrms: same('V RMS', 'volts RMS'),
   Vpp: same('Vpp', 'volts peak to peak'),
   Vp: same('V peak', 'volts peak'),

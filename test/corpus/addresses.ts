@@ -14,6 +14,7 @@ export interface KeptAddress {
  * have these in their mail.
  */
 export const addresses: readonly KeptAddress[] = [
+  { kind: 'levelTable', version: 1, address: 'r=75&v=1', opens: { resistance: 75 } },
   { kind: 'means', version: 1, address: 'a=9&b=10.5&c=11&v=1', opens: { first: 9, second: 10.5, third: 11 } },
   {
     kind: 'bands',

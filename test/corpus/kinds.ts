@@ -7,6 +7,7 @@ import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
+import { levelTableSpec } from '../../src/widgets/level-table/spec.ts';
 import { linkSumSpec } from '../../src/widgets/link-sum/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
@@ -62,6 +63,8 @@ export const kinds = {
   units: treeSpec,
   /** `/learn/stacking/what-a-tolerance-says/?...` */
   stated: statedSpec,
+  /** `/reference/tables/?...` */
+  levelTable: levelTableSpec,
   /** `/learn/decibels/which-power/?...` */
   keyed: keyedSpec,
   /** `/learn/stacking/shared-causes/?...` */

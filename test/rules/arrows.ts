@@ -14,6 +14,7 @@ export const folders = [
   'examples',
   'questions',
   'checks',
+  'tables',
   'widgets',
   'bench',
   'borrow',
@@ -31,7 +32,7 @@ export type Folder = (typeof folders)[number];
 
 const data = ['sheet', 'text'] as const;
 const drawn = ['formulas', 'sheet', 'text', 'styles'] as const;
-const parts = [...drawn, 'figures', 'address', 'store', 'questions'] as const;
+const parts = [...drawn, 'figures', 'address', 'store', 'questions', 'tables'] as const;
 const applications = [
   ...parts,
   'instruments',
@@ -71,6 +72,7 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   examples: data,
   questions: data,
   checks: data,
+  tables: ['text'],
   widgets: parts,
   bench: applications,
   borrow: [...applications, 'bench'],

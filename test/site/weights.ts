@@ -62,7 +62,7 @@ const scriptBudgets: readonly (readonly [RegExp, number])[] = [
   [/^\/bench\//, 90 * kilo],
   [/^\/(learn\/[^/]+\/[^/]+|examples\/[^/]+|practice|practice\/[^/]+|embed\/[^/]+)\/$/, 40 * kilo],
   [/^\/$/, 40 * kilo],
-  [/^\/reference\/formulas\/[^/]+\/$/, 40 * kilo],
+  [/^\/reference\/(formulas\/[^/]+|tables)\/$/, 40 * kilo],
   [/./, 3 * kilo],
 ];
 
