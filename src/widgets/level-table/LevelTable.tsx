@@ -19,7 +19,8 @@ export default function LevelTable() {
       kind="plain-widget"
       spec={levelTableSpec}
       instance={undefined}
-      figure={
+      figure={null}
+      below={
         <TableGrid
           table={levelTable(values.resistance)}
           caption={strings.caption(resistanceText('shown', values))}
