@@ -5,6 +5,7 @@ import { lineValues } from './values/down-the-line.ts';
 import { verdictValues } from './values/inside-outside-cant-tell.ts';
 import { levelsValues } from './values/levels-and-gains.ts';
 import { rulesValues } from './values/measuring-is-comparing.ts';
+import { padsValues } from './values/pads-into-a-meter.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
 import { sharedValues } from './values/shared-causes.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
@@ -33,6 +34,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   shape: shapeValues,
   shared: sharedValues,
   verdict: verdictValues,
+  pads: padsValues,
 };
 
 /** Ids of every number. */

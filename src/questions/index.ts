@@ -5,6 +5,7 @@ import { levelsApart, throughTheChain, twoTransmitters, whatIsNegative } from '.
 import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
 import { beyondHalf, likeliestPlace, oneBox, whichBell } from './link-sum.ts';
 import { applyCorrection, meterChanged, meterVerified, screwTurned } from './own-meter.ts';
+import { padsMatch, padsOrder, padsOverload, padsWorth } from './pads.ts';
 import { powerEfficiency, powerMeter, powerReflected, powerTones } from './power.ts';
 import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
@@ -64,6 +65,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'stated-display': statedDisplay,
   'stated-mismatch': statedMismatch,
   'stated-certificate': statedCertificate,
+  'pads-match': padsMatch,
+  'pads-worth': padsWorth,
+  'pads-overload': padsOverload,
+  'pads-order': padsOrder,
   'power-meter': powerMeter,
   'power-tones': powerTones,
   'power-reflected': powerReflected,

@@ -1,12 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import {
-  checkDrift,
-  checkFloor,
-  checkReconnection,
-  checkStep,
-  harmonicsLimitsDb,
-} from '../../src/compute/validity.ts';
+import { checkStep } from '../../src/compute/step-check.ts';
+import { checkDrift, checkFloor, checkReconnection, harmonicsLimitsDb } from '../../src/compute/validity.ts';
 
 describe('one more 10 dB pad', () => {
   const step = (withDb: number) => checkStep({ withoutDb: -20, withDb, stepDb: 10, allowedDb: 0.5 });

@@ -15,6 +15,12 @@ export interface KeptAddress {
  */
 export const addresses: readonly KeptAddress[] = [
   { kind: 'levelTable', version: 1, address: 'r=75&v=1', opens: { resistance: 75 } },
+  {
+    kind: 'pads',
+    version: 1,
+    address: 're=10&mo=9.5&pa=6&wi=0.1&sp=1.1&so=2&sm=1.25&v=1',
+    opens: { reading: 10, moved: 9.5, pad: 6, within: 0.1, padSwr: 1.1, source: 2, meter: 1.25 },
+  },
   { kind: 'means', version: 1, address: 'a=9&b=10.5&c=11&v=1', opens: { first: 9, second: 10.5, third: 11 } },
   {
     kind: 'bands',

@@ -10,6 +10,7 @@ import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { levelTableSpec } from '../../src/widgets/level-table/spec.ts';
 import { linkSumSpec } from '../../src/widgets/link-sum/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
+import { padsSpec } from '../../src/widgets/pads-line/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
@@ -71,6 +72,8 @@ export const kinds = {
   shared: sharedSpec,
   /** `/learn/measuring/inside-outside-cant-tell/?...` */
   verdict: verdictSpec,
+  /** `/learn/measuring/pads-into-a-meter/?...` */
+  pads: padsSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;
 
 export type Kind = keyof typeof kinds;

@@ -6,6 +6,7 @@ import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { linkSumSpec } from '../../src/widgets/link-sum/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
+import { padsSpec } from '../../src/widgets/pads-line/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { type Preset, presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
@@ -33,6 +34,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   MeterFigure: () => meterSpec,
   BlocksFigure: () => blocksSpec,
   LinkSumFigure: () => linkSumSpec,
+  PadsFigure: () => padsSpec,
   LineFigure: () => lineSpec,
   StairsFigure: () => stairsSpec,
   EnvelopeFigure: () => keyedSpec,

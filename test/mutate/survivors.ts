@@ -569,7 +569,7 @@ export const survivors: readonly Survivor[] = [
     reason: 'Whatever is not `up` is `nearest`.',
   },
   {
-    file: 'src/compute/validity.ts',
+    file: 'src/compute/step-check.ts',
     within: 'shortfallDb > 0 ?',
     to: ['shortfallDb >= 0'],
     reason: 'A shortfall of exactly zero has passed before.',

@@ -14,6 +14,7 @@ import GaugeBlocks from '../../src/widgets/gauge-blocks/GaugeBlocks.tsx';
 import LevelWidget from '../../src/widgets/level-diagram/LevelWidget.tsx';
 import LinkSum from '../../src/widgets/link-sum/LinkSum.tsx';
 import OwnMeter from '../../src/widgets/own-meter/OwnMeter.tsx';
+import PadsLineWidget from '../../src/widgets/pads-line/PadsLineWidget.tsx';
 import { Announcer } from '../../src/widgets/parts/Announcer.tsx';
 import { NumberField } from '../../src/widgets/parts/NumberField.tsx';
 import { readerOf } from '../../src/widgets/parts/read-amount.ts';
@@ -38,6 +39,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'reading band': () => <ReadingBandWidget sheet={clubSheet()} />,
   'two rules': () => <TwoRules />,
   verdict: () => <VerdictWidget />,
+  'pads into a meter': () => <PadsLineWidget />,
   'own meter': () => <OwnMeter />,
   'stated limits': () => <StatedLimits />,
   'shared cause': () => <SharedCause />,

@@ -6,6 +6,7 @@ import StageLevels from '../../stage/StageLevels.astro';
 import StageLine from '../../stage/StageLine.astro';
 import StageLinkSum from '../../stage/StageLinkSum.astro';
 import StageMeter from '../../stage/StageMeter.astro';
+import StagePads from '../../stage/StagePads.astro';
 import StageRatio from '../../stage/StageRatio.astro';
 import StageRules from '../../stage/StageRules.astro';
 import StageShared from '../../stage/StageShared.astro';
@@ -22,6 +23,7 @@ import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
 import LevelLine from '../../widgets/level-line/LevelLine.astro';
 import LinkSum from '../../widgets/link-sum/LinkSum.astro';
 import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
+import PadsLineWidget from '../../widgets/pads-line/PadsLineWidget.astro';
 import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
 import SharedCause from '../../widgets/shared-cause/SharedCause.astro';
@@ -51,6 +53,7 @@ export const figureTags = {
   StatedFigure: { page: StatedLimits, stage: StageStated },
   SharedFigure: { page: SharedCause, stage: StageShared },
   VerdictFigure: { page: VerdictWidget, stage: StageVerdict },
+  PadsFigure: { page: PadsLineWidget, stage: StagePads },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 

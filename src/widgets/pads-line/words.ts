@@ -1,0 +1,82 @@
+import { levelDbm, levelToPower } from '#compute';
+import { EXTRA_ALLOWED_DB, EXTRA_DB, foundOf, type Match, matchOf, stepOf } from '../../sheet/pads-line.ts';
+import { deviationsText, plusMinusText } from '../../text/deviation-text.ts';
+import { outOfRangeText } from '../../text/out-of-range-text.ts';
+import { decimalsFor } from '../../text/place.ts';
+import { powerWithEndsText } from '../../text/power-text.ts';
+import { dbText, levelText, percentText } from '../../text/quantity-text.ts';
+import type { Style } from '../../text/style.ts';
+import { type PadsState, padsLineOf } from './spec.ts';
+import { strings } from './strings.ts';
+
+/** One answer under the figure. */
+export interface Answer {
+  readonly figure: string;
+  readonly words: string;
+}
+
+/** Limits and standard uncertainty of a mismatch as text. */
+export const matchTexts = (style: Style, { lower, upper, standardUncertainty }: Match) => ({
+  limits: deviationsText(style, { upper, lower, decimals: 2, unit: 'dB' }),
+  u: dbText(style, { db: standardUncertainty, decimals: 2 }),
+});
+
+function matchAnswer(style: Style, state: PadsState): Answer {
+  const line = padsLineOf(state);
+  const figure = strings.match(matchTexts(style, matchOf(line)));
+  if (line.padDb === 0) return { figure, words: strings.noPadWords };
+  return { figure, words: strings.matchWords(matchTexts(style, matchOf({ ...line, padDb: 0 }))) };
+}
+
+function stepAnswer(style: Style, state: PadsState): Answer {
+  const line = padsLineOf(state);
+  const { outcome } = stepOf(line);
+  const due = strings.due({
+    step: dbText(style, { db: EXTRA_DB, decimals: 1 }),
+    allowed: plusMinusText(style, { halfWidth: EXTRA_ALLOWED_DB, decimals: 1, unit: 'dB' }),
+  });
+  return {
+    figure: strings.step[outcome](dbText(style, { db: line.movedDb, decimals: 1 })),
+    words: strings.stepWords[outcome](due),
+  };
+}
+
+function resultAnswer(style: Style, state: PadsState): Answer {
+  const outcome = foundOf(padsLineOf(state));
+  if (!outcome.found)
+    return {
+      figure: strings.none,
+      words: outcome.reason === 'step' ? strings.noneWords : outOfRangeText(style, outcome.reason),
+    };
+  const { estimate, propagation } = outcome.result;
+  const { expanded, interval, budget } = propagation;
+  const decimals = decimalsFor(expanded);
+  const watts = (level: number): number => levelToPower(levelDbm(level));
+  const largest = budget.reduce((best, row) => (row.share > best.share ? row : best));
+  const level = levelText(style, { levelDbm: estimate, decimals });
+  return {
+    figure: `${level} ${plusMinusText(style, { halfWidth: expanded, decimals, unit: 'dB' })}`,
+    words: strings.found({
+      watts: powerWithEndsText(style, {
+        powerW: watts(estimate),
+        lowerW: watts(interval.lower),
+        upperW: watts(interval.upper),
+      }),
+      part: largest.id,
+      share: percentText(style, { percent: 100 * largest.share, decimals: 0 }),
+    }),
+  };
+}
+
+/** The result, the check with a further pad, and the match. */
+export const answersOf = (state: PadsState, style: Style = 'shown'): readonly [Answer, Answer, Answer] => [
+  resultAnswer(style, state),
+  stepAnswer(style, state),
+  matchAnswer(style, state),
+];
+
+/** The settled state in one spoken sentence. */
+export function summarise(state: PadsState): string {
+  const [result, step, match] = answersOf(state, 'spoken');
+  return `${result.figure}. ${step.figure}. Mismatch ${match.figure}.`;
+}
