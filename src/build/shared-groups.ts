@@ -21,15 +21,17 @@ interface Group {
 /** What a file costs by itself, as length of code: names of what goes in and out, and what compression must learn anew. */
 const FILE_LENGTH = 1300;
 /** Power by which what a page loads counts, as a share of what it may load: the heaviest pages have the least to spare. */
-const HEAVY = 6;
+const HEAVY = 16;
 
-/** Folders of the applications, whose pages may load more than a lesson's, and how many times as much. */
-const APPLICATIONS = /\/src\/(?:bench|borrow|compare)\//;
-const APPLICATION_ROOM = 90 / 40;
+/** Folders whose pages may load more than a lesson's, and how many times as much: the applications, and the wall. */
+const ROOMS: readonly (readonly [RegExp, number])[] = [
+  [/\/src\/(?:bench|borrow|compare)\//, 90 / 40],
+  [/\/src\/stage\//, 45 / 40],
+];
 
 /** How much more than a lesson an entry may load. */
 const roomOf = ({ modules }: Chunk): number =>
-  Object.keys(modules).some((module) => APPLICATIONS.test(module)) ? APPLICATION_ROOM : 1;
+  ROOMS.find(([folder]) => Object.keys(modules).some((module) => folder.test(module)))?.[1] ?? 1;
 
 /** A file with everything that it loads at once. */
 function withImports(chunks: ReadonlyMap<string, Chunk>, first: Chunk): ReadonlySet<Chunk> {

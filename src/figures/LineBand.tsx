@@ -8,8 +8,9 @@ export interface LineBandWords {
   /** What the upright axis and the other one give, with their units. */
   readonly up: string;
   readonly along: string;
-  /** Name of the limit lines. */
-  readonly limit: string;
+  /** Name of the limit lines, and of the edge where a method ends, if there are such. */
+  readonly limit?: string;
+  readonly edge?: string;
 }
 
 export interface LineBandViewProps extends LineBandProps {
@@ -48,6 +49,7 @@ export function LineBand(props: LineBandViewProps) {
       {drawing.ghost && <path class="band-ghost" d={drawing.ghost} />}
       <PlotAxes drawing={drawing} words={props.words} />
       {drawing.limits && <Limits limits={drawing.limits} measures={measures} words={props.words.limit} />}
+      {drawing.edge && <Edge edge={drawing.edge} measures={measures} words={props.words.edge} />}
       <path class="plot-casing" d={drawing.line} />
       <path class="plot-step" d={drawing.line} />
       {drawing.bars.map(({ x, y, path }) => (
@@ -58,7 +60,7 @@ export function LineBand(props: LineBandViewProps) {
         </g>
       ))}
       <path class="plot-leader" d={`M${at.x} ${at.y}V${measures.down[1]}`} />
-      <circle class="plot-here" cx={at.x} cy={at.y} r={measures.dotRadius + 2} />
+      {at.known && <circle class="plot-here" cx={at.x} cy={at.y} r={measures.dotRadius + 2} />}
       {props.handle && (
         <PullHandle id="at" along="x" x={at.x} y={measures.down[1]} radius={measures.handleRadius} />
       )}
@@ -69,7 +71,26 @@ export function LineBand(props: LineBandViewProps) {
 interface LimitsProps {
   readonly limits: NonNullable<LineBandDrawing['limits']>;
   readonly measures: LineBandDrawing['measures'];
-  readonly words: string;
+  readonly words: string | undefined;
+}
+
+interface EdgeProps {
+  readonly edge: NonNullable<LineBandDrawing['edge']>;
+  readonly measures: LineBandDrawing['measures'];
+  readonly words: string | undefined;
+}
+
+/** Where a method ends: a firm upright line, named. */
+function Edge({ edge: { x, wordsX, ends }, measures, words }: EdgeProps) {
+  const [top, bottom] = measures.down;
+  return (
+    <g>
+      <path class="plot-limit" d={`M${x} ${top}V${bottom}`} />
+      <text x={wordsX} y={top + measures.limitDrop} class={ends ? 'plot-cased anchor-end' : 'plot-cased'}>
+        {words}
+      </text>
+    </g>
+  );
 }
 
 /** Limits: firm lines whose barbs point to the side that is allowed, the lower one named. */

@@ -33,8 +33,10 @@ export interface LineBandProps {
   readonly points?: readonly BarPoint[];
   /** Lines at this distance above and below nothing, with barbs to the side that is allowed; none where none applies. */
   readonly limit?: number | undefined;
-  /** The place that is looked at. */
-  readonly at: LinePoint;
+  /** The place that is looked at; without a height where nothing can be said there. */
+  readonly at: { readonly x: number; readonly y?: number | undefined };
+  /** Where on the axis along a method ends: beyond it there is no line and no band. */
+  readonly edge?: number | undefined;
 }
 
 /** A tick of either axis. */
@@ -56,7 +58,10 @@ export interface LineBandDrawing {
   readonly ghost: string;
   readonly bars: readonly { readonly x: number; readonly y: number; readonly path: string }[];
   readonly limits: { readonly upper: number; readonly lower: number } | undefined;
-  readonly at: LinePoint;
+  /** `y` is the top of the plot where nothing can be said. */
+  readonly at: LinePoint & { readonly known: boolean };
+  /** The edge of the method, with the place of its words and whether they end there. */
+  readonly edge: { readonly x: number; readonly wordsX: number; readonly ends: boolean } | undefined;
 }
 
 /** Round spans of the upright axis, so that small changes do not rescale the figure. */
@@ -101,8 +106,22 @@ export function lineBandLayout(props: LineBandProps): LineBandDrawing {
       props.limit === undefined
         ? undefined
         : { upper: coordinate(scaleY(props.limit)), lower: coordinate(scaleY(-props.limit)) },
-    at: { x: coordinate(scaleX(props.at.x)), y: coordinate(scaleY(props.at.y)) },
+    at: {
+      x: coordinate(scaleX(props.at.x)),
+      y: coordinate(props.at.y === undefined ? top : scaleY(props.at.y)),
+      known: props.at.y !== undefined,
+    },
+    edge: props.edge === undefined ? undefined : edgeOf(scaleX(props.edge), measures),
   };
+}
+
+/** From the edge of a method to its words. */
+const EDGE_GAP = 6;
+
+/** The words stand where there is more room for them. */
+function edgeOf(x: number, { across: [left, right] }: LineBandMeasures) {
+  const ends = x > (left + right) / 2;
+  return { x: coordinate(x), wordsX: coordinate(ends ? x - EDGE_GAP : x + EDGE_GAP), ends };
 }
 
 function axesOf(

@@ -5,7 +5,9 @@ import { lineValues } from './values/down-the-line.ts';
 import { verdictValues } from './values/inside-outside-cant-tell.ts';
 import { levelsValues } from './values/levels-and-gains.ts';
 import { rulesValues } from './values/measuring-is-comparing.ts';
+import { scopeValues } from './values/oscilloscope-across-a-load.ts';
 import { padsValues } from './values/pads-into-a-meter.ts';
+import { detectorValues } from './values/peak-detector.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
 import { sharedValues } from './values/shared-causes.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
@@ -35,6 +37,8 @@ const groups: Readonly<Record<string, () => Values>> = {
   shared: sharedValues,
   verdict: verdictValues,
   pads: padsValues,
+  scope: scopeValues,
+  detector: detectorValues,
 };
 
 /** Ids of every number. */

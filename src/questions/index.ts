@@ -1,5 +1,6 @@
 import { oneDecibel, otherEnd, threePercentOfVolts, whichMean } from './bands.ts';
 import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
+import { detectorAddBack, detectorHarmonic, detectorLow, detectorWhichErrs } from './detector.ts';
 import { howLong, oneInstrument, roomWarm, whatHappened } from './gauge-blocks.ts';
 import { levelsApart, throughTheChain, twoTransmitters, whatIsNegative } from './levels.ts';
 import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
@@ -9,6 +10,7 @@ import { padsMatch, padsOrder, padsOverload, padsWorth } from './pads.ts';
 import { powerEfficiency, powerMeter, powerReflected, powerTones } from './power.ts';
 import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
+import { scopeFullScale, scopeHowSure, scopeRange, scopeWhatHelps } from './scope.ts';
 import { sharedDifference, sharedMean, sharedResistors, sharedTwoPads } from './shared.ts';
 import { statedCertificate, statedDisplay, statedLumps, statedMismatch } from './stated.ts';
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
@@ -69,6 +71,14 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'pads-worth': padsWorth,
   'pads-overload': padsOverload,
   'pads-order': padsOrder,
+  'scope-how-sure': scopeHowSure,
+  'scope-full-scale': scopeFullScale,
+  'scope-what-helps': scopeWhatHelps,
+  'scope-range': scopeRange,
+  'detector-which-errs': detectorWhichErrs,
+  'detector-add-back': detectorAddBack,
+  'detector-harmonic': detectorHarmonic,
+  'detector-low': detectorLow,
   'power-meter': powerMeter,
   'power-tones': powerTones,
   'power-reflected': powerReflected,

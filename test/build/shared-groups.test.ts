@@ -91,6 +91,21 @@ describe('which file a module goes into', () => {
     expect(application.get('some.ts')).not.toBe(application.get('all.ts'));
   });
 
+  it('leaves a heavy wall a file more rather than load a lesson in vain, since a wall may load more', () => {
+    const given = (heavy: string) =>
+      filesOf(
+        { name: 'heavy', kind: 'island', imports: ['all', 'some'], lengths: { [heavy]: LONG } },
+        { name: 'light', kind: 'island', imports: ['all'], lengths: { 'light.ts': 16_000 } },
+        { name: 'other', kind: 'island', imports: ['all', 'some'], lengths: { 'other.ts': 9000 } },
+        { name: 'all' },
+        { name: 'some', lengths: { 'some.ts': 2000 } },
+      );
+    const lesson = given('/src/widgets/Heavy.tsx');
+    expect(lesson.get('some.ts')).toBe(lesson.get('all.ts'));
+    const wall = given('/src/stage/StageHeavy.tsx');
+    expect(wall.get('some.ts')).not.toBe(wall.get('all.ts'));
+  });
+
   it('names a file for every module that is loaded, the same whatever the order of the chunks', () => {
     const names = ['a', 'b', 'c', 'd', 'e'];
     const anyChunk = fc.record({

@@ -65,6 +65,28 @@ export const addresses: readonly KeptAddress[] = [
       lower: 25,
     },
   },
+  {
+    kind: 'scope',
+    version: 1,
+    address: 'pp=20.4&r=75&e=t&f=29&b=200&p=6&g=5&o=f&s=40&v=1',
+    opens: {
+      peakToPeak: 20.4,
+      load: 75,
+      end: 'twoLoads',
+      frequency: 29,
+      scope: 200,
+      probe: 6,
+      gain: 5,
+      gainOf: 'fullScale',
+      screen: 40,
+    },
+  },
+  {
+    kind: 'detector',
+    version: 1,
+    address: 'de=0.6&dr=0.4&kn=0.03&fr=c&r=75&ha=-40&v=1',
+    opens: { detected: 0.6, drop: 0.4, known: 0.03, from: 'curve', load: 75, harmonics: -40 },
+  },
   { kind: 'ratio', version: 1, address: 'db=6.02&sl=10&v=1', opens: { gainDb: 6.02, slip: 'tenForVolts' } },
   { kind: 'codec', version: 1, address: 'v=1', opens: { pad: -20, rule: 'simple', limit: 28.5 } },
   {

@@ -3,6 +3,7 @@ import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
 import { borrowAddressSpec } from '../../src/borrow/address.ts';
 import { compareAddressSpec } from '../../src/compare/address.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
+import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
@@ -14,6 +15,7 @@ import { padsSpec } from '../../src/widgets/pads-line/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
+import { scopeSpec } from '../../src/widgets/scope/spec.ts';
 import { sharedSpec } from '../../src/widgets/shared-cause/spec.ts';
 import { statedSpec } from '../../src/widgets/stated/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
@@ -66,6 +68,10 @@ export const kinds = {
   stated: statedSpec,
   /** `/reference/tables/?...` */
   levelTable: levelTableSpec,
+  /** `/learn/measuring/oscilloscope-across-a-load/?...` */
+  scope: scopeSpec,
+  /** `/learn/measuring/peak-detector/?...` */
+  detector: detectorSpec,
   /** `/learn/decibels/which-power/?...` */
   keyed: keyedSpec,
   /** `/learn/stacking/shared-causes/?...` */

@@ -5,10 +5,16 @@ import { defaultState } from '../../src/address/field-spec.ts';
 import { LineBand } from '../../src/figures/LineBand.tsx';
 import type { LineBandFrame } from '../../src/figures/line-band.frame.ts';
 import { type LineBandProps, lineBandLayout, spanFor } from '../../src/figures/line-band.layout.ts';
+import { figureOf as detectorFigure } from '../../src/widgets/detector/figure.ts';
+import { type DetectorFields, type DetectorState, detectorSpec } from '../../src/widgets/detector/spec.ts';
+import { strings as detectorStrings } from '../../src/widgets/detector/strings.ts';
 import { figureOf as meterFigure } from '../../src/widgets/own-meter/figure.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { strings as meterStrings } from '../../src/widgets/own-meter/strings.ts';
 import { fieldsState } from '../../src/widgets/parts/fields.ts';
+import { figureOf as scopeFigure } from '../../src/widgets/scope/figure.ts';
+import { type ScopeFields, type ScopeState, scopeSpec } from '../../src/widgets/scope/spec.ts';
+import { strings as scopeStrings } from '../../src/widgets/scope/strings.ts';
 import { figureOf as rulesFigure } from '../../src/widgets/two-rules/figure.ts';
 import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { strings as rulesStrings } from '../../src/widgets/two-rules/strings.ts';
@@ -20,10 +26,19 @@ const ofRules = (now: Partial<typeof rules> = {}, before?: typeof rules) =>
 const ofMeter = (now: Partial<typeof meter> = {}) =>
   meterFigure(fieldsState<typeof meterSpec.fields>({ ...meter, ...now }));
 
+const ofScope = (now: Partial<ScopeState> = {}) =>
+  scopeFigure(fieldsState<ScopeFields>({ ...defaultState(scopeSpec.fields), ...now }));
+
+const ofDetector = (now: Partial<DetectorState> = {}) =>
+  detectorFigure(fieldsState<DetectorFields>({ ...defaultState(detectorSpec.fields), ...now }));
+
 type Figure = Omit<LineBandProps, 'frame'>;
 /** Every state that has a name, and a picture kept as markup. */
 const named: Readonly<
-  Record<string, { frame?: LineBandFrame; figure: () => Figure; of: 'rules' | 'meter' }>
+  Record<
+    string,
+    { frame?: LineBandFrame; figure: () => Figure; of: 'rules' | 'meter' | 'scope' | 'detector' }
+  >
 > = {
   'the club’s frame': { figure: () => ofRules(), of: 'rules' },
   'the club’s frame, narrow': { frame: 'narrow', figure: () => ofRules(), of: 'rules' },
@@ -38,13 +53,29 @@ const named: Readonly<
     figure: () => ofMeter({ treatment: 'corrected', months: 36 }),
     of: 'meter',
   },
+  'the club’s oscilloscope': { figure: () => ofScope(), of: 'scope' },
+  'the club’s oscilloscope on the wall': { frame: 'stage', figure: () => ofScope(), of: 'scope' },
+  'an oscilloscope out of range, narrow': {
+    frame: 'narrow',
+    figure: () => ofScope({ frequency: 145 }),
+    of: 'scope',
+  },
+  'the club’s detector': { figure: () => ofDetector(), of: 'detector' },
+  'the club’s detector, narrow': { frame: 'narrow', figure: () => ofDetector(), of: 'detector' },
+  'a detector below its range, on the wall': {
+    frame: 'stage',
+    figure: () => ofDetector({ detected: 0.6 }),
+    of: 'detector',
+  },
   'the meter with its screw turned': { figure: () => ofMeter({ treatment: 'adjusted' }), of: 'meter' },
 };
 
 function draw(name: string, handle = true): string {
   const { frame = 'wide', figure, of } = named[name] ?? {};
-  if (figure === undefined) throw new Error(`wish a named state, got ${name}`);
-  const words = of === 'meter' ? meterStrings.axes : rulesStrings.axes;
+  if (figure === undefined || of === undefined) throw new Error(`wish a named state, got ${name}`);
+  const words = { meter: meterStrings, rules: rulesStrings, scope: scopeStrings, detector: detectorStrings }[
+    of
+  ].axes;
   return render(
     <LineBand
       frame={frame}
@@ -94,6 +125,27 @@ describe('what a line over a band shows', () => {
   it('is a circle for each line of the certificate, and what is looked at', () => {
     expect(count(draw('the club’s meter'), /class="plot-point"/g)).toBe(4);
     expect(count(draw('the club’s meter'), /class="plot-here"/g)).toBe(1);
+  });
+});
+
+describe('where a method ends', () => {
+  it('is an upright line with its name, on the side where there is room for it', () => {
+    expect(draw('the club’s oscilloscope')).toContain('the method ends');
+    expect(draw('the club’s meter')).not.toContain('the method ends');
+    const edge = (of: LineBandFrame, now: Partial<ScopeState>) =>
+      lineBandLayout({ frame: of, ...ofScope(now) }).edge;
+    expect(edge('wide', {})?.ends).toBe(true);
+    expect(edge('wide', { frequency: 145 })?.ends).toBe(false);
+    const { x = 0, wordsX = 0 } = edge('stage', {}) ?? {};
+    expect(wordsX).toBeLessThan(x);
+  });
+
+  it('is no point where nothing can be said, and the line down to the axis stays', () => {
+    const out = draw('an oscilloscope out of range, narrow');
+    expect(out).not.toContain('class="plot-here"');
+    expect(count(out, /data-handle="at"/g)).toBe(1);
+    const { at, measures } = lineBandLayout({ frame: 'narrow', ...ofScope({ frequency: 145 }) });
+    expect(at).toMatchObject({ known: false, y: measures.down[0] });
   });
 });
 

@@ -1,5 +1,6 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
+import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
@@ -10,6 +11,7 @@ import { padsSpec } from '../../src/widgets/pads-line/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { type Preset, presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
+import { scopeSpec } from '../../src/widgets/scope/spec.ts';
 import { sharedSpec } from '../../src/widgets/shared-cause/spec.ts';
 import { statedSpec } from '../../src/widgets/stated/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
@@ -41,6 +43,8 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   StatedFigure: () => statedSpec,
   SharedFigure: () => sharedSpec,
   VerdictFigure: () => verdictSpec,
+  ScopeFigure: () => scopeSpec,
+  DetectorFigure: () => detectorSpec,
   ChainFigure: ({ preset }) =>
     bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),
 };

@@ -9,6 +9,7 @@ import { clubBlocks } from '../../src/sheet/gauge-blocks.ts';
 import { halfDecibels } from '../../src/sheet/link-sum.ts';
 import Choice from '../../src/widgets/choice/Choice.tsx';
 import CopyText from '../../src/widgets/copy-text/CopyText.tsx';
+import DetectorWidget from '../../src/widgets/detector/DetectorWidget.tsx';
 import EnvelopeWidget from '../../src/widgets/envelope/EnvelopeWidget.tsx';
 import GaugeBlocks from '../../src/widgets/gauge-blocks/GaugeBlocks.tsx';
 import LevelWidget from '../../src/widgets/level-diagram/LevelWidget.tsx';
@@ -22,6 +23,7 @@ import { SelectField } from '../../src/widgets/parts/SelectField.tsx';
 import { Slider } from '../../src/widgets/parts/Slider.tsx';
 import { TextField } from '../../src/widgets/parts/TextField.tsx';
 import ReadingBandWidget from '../../src/widgets/reading-band/ReadingBandWidget.tsx';
+import ScopeWidget from '../../src/widgets/scope/ScopeWidget.tsx';
 import SharedCause from '../../src/widgets/shared-cause/SharedCause.tsx';
 import StatedLimits from '../../src/widgets/stated/StatedLimits.tsx';
 import TraceWidget from '../../src/widgets/trace/TraceWidget.tsx';
@@ -43,6 +45,8 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'own meter': () => <OwnMeter />,
   'stated limits': () => <StatedLimits />,
   'shared cause': () => <SharedCause />,
+  oscilloscope: () => <ScopeWidget />,
+  'peak detector': () => <DetectorWidget />,
   'gauge blocks': () => <GaugeBlocks prepared={wholeClaimOf(clubBlocks())} />,
   'sum of links': () => <LinkSum prepared={wholeSumOf(halfDecibels(1))} />,
   'tree of units': () => <UnitTreeWidget />,
@@ -154,6 +158,18 @@ describe('the reading band without script', () => {
     expect(render(<ReadingBandWidget sheet={clubSheet()} answers={false} />)).not.toContain(
       'class="answers"',
     );
+  });
+});
+
+describe('a method without script', () => {
+  it('has its caution, its table of parts with the largest named in words, and why where there is no number', () => {
+    const text = markup('oscilloscope');
+    expect(text).toMatch(/<strong>Before you key:<\/strong> at 28\.5\u00a0dBm/);
+    expect(all(text, /<th scope="row">([^<]*\(largest\))<\/th>/g)).toEqual([
+      'Gain of the oscilloscope (largest)',
+    ]);
+    expect(all(text, /data-label="(Stated|u|Share)"/g)).toHaveLength(3 * 7);
+    expect(markup('peak detector')).toMatch(/<dt>\u22120\.70\u00a0dB without the drop<\/dt>/);
   });
 });
 

@@ -36,7 +36,7 @@ describe('the meter under any sequence of actions', () => {
         const { span, band, line, at } = figureOf(state);
         const ends = state.held ? [] : band.flatMap(({ lower, upper }) => [lower, upper]);
         for (const y of [...ends, ...(state.held ? [] : [...line, at].map((point) => point.y))])
-          expect(Math.abs(y)).toBeLessThanOrEqual(span);
+          expect(Math.abs(y ?? Number.NaN)).toBeLessThanOrEqual(span);
         const said = [summarise(state.values), ...answersOf(state.values).flatMap(Object.values)].join(' ');
         expect(said).not.toMatch(/NaN|Infinity|undefined/);
       }),

@@ -43,7 +43,7 @@ describe('the line through a pad under any sequence of actions', () => {
         const ends = [...band, ...ghost].flatMap(({ lower, upper }) => [lower, upper]);
         for (const y of [...ends, ...[...line, at].map((point) => point.y)]) {
           expect(Number.isFinite(y)).toBe(true);
-          if (!state.held) expect(Math.abs(y)).toBeLessThanOrEqual(span);
+          if (!state.held) expect(Math.abs(y ?? Number.NaN)).toBeLessThanOrEqual(span);
         }
         const said = [summarise(state.values), ...answersOf(state.values).flatMap(Object.values)].join(' ');
         expect(said).not.toMatch(/NaN|Infinity|undefined/);

@@ -35,7 +35,7 @@ describe('the two rules under any sequence of actions', () => {
         const state = actions.reduce(reduce, start);
         const { span, band, line, at } = figureOf(state);
         for (const { lower, upper } of band) expect(Math.max(-lower, upper)).toBeLessThanOrEqual(span + 1e-9);
-        for (const { y } of [...line, at]) expect(Math.abs(y)).toBeLessThanOrEqual(span + 1e-9);
+        for (const { y } of [...line, at]) expect(Math.abs(y ?? Number.NaN)).toBeLessThanOrEqual(span + 1e-9);
         const said = [summarise(state.values), ...answersOf(state.values).flatMap(Object.values)].join(' ');
         expect(said).not.toMatch(/NaN|Infinity|undefined/);
       }),

@@ -1,6 +1,7 @@
 import StageBand from '../../stage/StageBand.astro';
 import StageBandRulers from '../../stage/StageBandRulers.astro';
 import StageBlocks from '../../stage/StageBlocks.astro';
+import StageDetector from '../../stage/StageDetector.astro';
 import StageEnvelope from '../../stage/StageEnvelope.astro';
 import StageLevels from '../../stage/StageLevels.astro';
 import StageLine from '../../stage/StageLine.astro';
@@ -9,6 +10,7 @@ import StageMeter from '../../stage/StageMeter.astro';
 import StagePads from '../../stage/StagePads.astro';
 import StageRatio from '../../stage/StageRatio.astro';
 import StageRules from '../../stage/StageRules.astro';
+import StageScope from '../../stage/StageScope.astro';
 import StageShared from '../../stage/StageShared.astro';
 import StageStated from '../../stage/StageStated.astro';
 import StageTrace from '../../stage/StageTrace.astro';
@@ -17,6 +19,7 @@ import StageTwoMeans from '../../stage/StageTwoMeans.astro';
 import StageTwoSignals from '../../stage/StageTwoSignals.astro';
 import StageVerdict from '../../stage/StageVerdict.astro';
 import BandRulers from '../../widgets/band-rulers/BandRulers.astro';
+import DetectorWidget from '../../widgets/detector/DetectorWidget.astro';
 import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
 import GaugeBlocks from '../../widgets/gauge-blocks/GaugeBlocks.astro';
 import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
@@ -26,6 +29,7 @@ import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
 import PadsLineWidget from '../../widgets/pads-line/PadsLineWidget.astro';
 import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
+import ScopeWidget from '../../widgets/scope/ScopeWidget.astro';
 import SharedCause from '../../widgets/shared-cause/SharedCause.astro';
 import StatedLimits from '../../widgets/stated/StatedLimits.astro';
 import TraceWidget from '../../widgets/trace/TraceWidget.astro';
@@ -54,6 +58,8 @@ export const figureTags = {
   SharedFigure: { page: SharedCause, stage: StageShared },
   VerdictFigure: { page: VerdictWidget, stage: StageVerdict },
   PadsFigure: { page: PadsLineWidget, stage: StagePads },
+  ScopeFigure: { page: ScopeWidget, stage: StageScope },
+  DetectorFigure: { page: DetectorWidget, stage: StageDetector },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 

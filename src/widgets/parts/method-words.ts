@@ -1,0 +1,118 @@
+import { type BandResult, intervalInWatts, levelDbm, levelToPower } from '#compute';
+import type { Found } from '../../sheet/found.ts';
+import { deviationsText, plusMinusText } from '../../text/deviation-text.ts';
+import { decimalsFor } from '../../text/place.ts';
+import { powerWithEndsText } from '../../text/power-text.ts';
+import { dbText, levelText, percentText } from '../../text/quantity-text.ts';
+import type { Style } from '../../text/style.ts';
+import { methodStrings as strings } from './method-strings.ts';
+
+/** One answer under a figure. */
+export interface Answer {
+  readonly figure: string;
+  readonly words: string;
+}
+
+/** What a method says of a power: `27.04 dBm ±0.35 dB`, and the same in watts, end by end. */
+export function methodLevel(style: Style, { estimate, propagation }: BandResult): Answer {
+  const { expanded, interval } = propagation;
+  const decimals = decimalsFor(expanded);
+  const watts = intervalInWatts({ lower: levelDbm(interval.lower), upper: levelDbm(interval.upper) });
+  return {
+    figure: `${levelText(style, { levelDbm: estimate, decimals })} ${bandText(style, expanded)}`,
+    words: powerWithEndsText(style, {
+      powerW: levelToPower(levelDbm(estimate)),
+      lowerW: watts.lower,
+      upperW: watts.upper,
+    }),
+  };
+}
+
+/** A band in dB to as many digits as it bears. */
+export const bandText = (style: Style, halfWidth: number): string =>
+  plusMinusText(style, { halfWidth, decimals: decimalsFor(halfWidth), unit: 'dB' });
+
+/** How far the limits together allow, about the estimate: hardly ever even, since percent of volts are not even in decibels. */
+export function worstText(style: Style, { worstCase: { interval }, estimate }: BandResult): string {
+  const decimals = decimalsFor((interval.upper - interval.lower) / 2);
+  const ends = { lower: interval.lower - estimate, upper: interval.upper - estimate };
+  return deviationsText(style, { ...ends, decimals, unit: 'dB' });
+}
+
+/** The part with the largest share of the variance, and what would be left of U without it. */
+export function largestPart({ propagation: { budget, expanded } }: BandResult): {
+  readonly id: string;
+  readonly share: number;
+  readonly left: number;
+} {
+  const [first, ...rest] = budget;
+  if (first === undefined) throw new RangeError('largestPart: a budget must have a row, got none');
+  const { id, share } = rest.reduce((most, row) => (row.share > most.share ? row : most), first);
+  return { id, share, left: expanded * Math.sqrt(Math.max(0, 1 - share)) };
+}
+
+/** A share of the variance in percent. */
+export const sharePercent = (style: Style, share: number): string =>
+  percentText(style, { percent: 100 * share, decimals: 0 });
+
+/** Answers of a method in its range: power, worst case, and the part that decides. */
+export function levelAnswers(
+  style: Style,
+  result: BandResult,
+  names: Readonly<Record<string, string>>,
+): readonly [Answer, Answer, Answer] {
+  const level = methodLevel(style, result);
+  const { id, share, left } = largestPart(result);
+  const name = names[id] ?? id;
+  return [
+    { figure: level.figure, words: strings.level(level.words) },
+    { figure: strings.worst(worstText(style, result)), words: strings.worstWords },
+    {
+      figure: strings.largest({ name, share: sharePercent(style, share) }),
+      words: strings.largestWords(bandText(style, left)),
+    },
+  ];
+}
+
+/** Answers of a method that gives no number: why, that there is no worst case either, and what helps. */
+export const noAnswers = ({
+  why,
+  help,
+}: {
+  readonly why: string;
+  readonly help: string;
+}): readonly [Answer, Answer, Answer] => [
+  { figure: strings.noNumber, words: why },
+  { figure: strings.noWorst, words: strings.noWorstWords },
+  { figure: strings.helps, words: help },
+];
+
+/** A row of the table of parts. */
+export interface PartRow {
+  readonly id: string;
+  readonly name: string;
+  readonly stated: string;
+  readonly u: string;
+  readonly share: string;
+  /** Whether it has the largest share. */
+  readonly largest: boolean;
+}
+
+/** The parts of a method, what is stated of each, and what it does; without numbers of effect where the method gives none. */
+export function partRows<Id extends string>(
+  found: Found<unknown>,
+  parts: readonly { readonly id: Id; readonly name: string; readonly stated: string }[],
+): readonly PartRow[] {
+  const largest = found.inRange ? largestPart(found.result).id : undefined;
+  return parts.map(({ id, name, stated }) => {
+    const row = found.inRange ? found.result.propagation.budget.find((of) => of.id === id) : undefined;
+    return {
+      id,
+      name,
+      stated,
+      u: row ? dbText('shown', { db: row.contribution, decimals: 2 }) : strings.none,
+      share: row ? sharePercent('shown', row.share) : strings.none,
+      largest: id === largest,
+    };
+  });
+}
