@@ -1,7 +1,7 @@
 import { type Distribution, evaluate, rice, transformed } from '#compute';
+import { PART_U } from '../sheet/published-models.ts';
 import type { Check, Figure } from './check.ts';
 import { figure } from './figure.ts';
-import { PART_U } from './jcgm101-loss.ts';
 
 const MILLIONTHS = 1e6;
 
@@ -39,6 +39,7 @@ const simulated = (): Check[] => [
     title: 'a reflection of 0.010 has the printed mean and uncertainty, and nearly the printed interval',
     status: 'published',
     given: 'print from a simulation; shortest 95 % interval; in millionths',
+    tried: { path: '/learn/stacking/a-million-tries/', state: 'm=l&x=10&iv=s&tr=6&sd=101&v=1' },
     figures: [
       figure('mean', '150', '10⁻⁶', () => lossOf(0.01).mean ?? Number.NaN),
       figure('u', '112', '10⁻⁶', () => lossOf(0.01).standardDeviation ?? Number.NaN),
@@ -55,6 +56,7 @@ const simulated = (): Check[] => [
     title: 'a reflection of 0.050 has the printed uncertainty, and nearly the printed mean and interval',
     status: 'published',
     given: 'print from a simulation; shortest 95 % interval; in millionths',
+    tried: { path: '/learn/stacking/a-million-tries/', state: 'm=l&x=50&iv=s&tr=6&sd=101&v=1' },
     figures: [
       noisy(
         figure('mean', '2551', '10⁻⁶', () => lossOf(0.05).mean ?? Number.NaN),

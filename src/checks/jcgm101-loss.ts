@@ -1,21 +1,11 @@
-import { chiSquareQuantile, type FunctionModel, propagate, secondOrder } from '#compute';
+import { chiSquareQuantile, propagate, secondOrder } from '#compute';
+import { lossModel, PART_U } from '../sheet/published-models.ts';
 import type { Check } from './check.ts';
 import { checksOfTable } from './family.ts';
 import { figure } from './figure.ts';
 import { printedRows } from './rows.ts';
-import { known } from './worked.ts';
 
-/** Standard uncertainty of both parts of the reflection. */
-export const PART_U = 0.005;
 const MILLIONTHS = 1e6;
-
-/** Comparison loss X1^2 + X2^2 with x2 = 0; the two parts correlated by r. */
-export const lossModel = (x1: number, r = 0): FunctionModel => ({
-  kind: 'function',
-  inputs: [known('X1', x1, PART_U), known('X2', 0, PART_U)],
-  f: ([one = 0, two = 0]) => one ** 2 + two ** 2,
-  correlations: r === 0 ? [] : [{ a: 'X1', b: 'X2', r }],
-});
 
 const firstU = (x1: number, r = 0): number => propagate({ model: lossModel(x1, r) }).standardUncertainty;
 const secondU = (x1: number, r = 0): number =>
@@ -87,6 +77,7 @@ const annexF = (): Check[] => [
     title: 'without reflection the loss follows chi-square, with the printed 95 % intervals',
     status: 'published',
     given: 'x₁ = 0, parts independent, in millionths',
+    tried: { path: '/learn/stacking/a-million-tries/', state: 'm=l&iv=s&tr=6&sd=101&v=1' },
     figures: [
       figure('shortest interval, upper end', '149.8', '10⁻⁶', () => quantile(0.95)),
       figure('symmetric interval, lower end', '1.3', '10⁻⁶', () => quantile(0.025)),

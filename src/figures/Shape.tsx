@@ -15,6 +15,8 @@ export interface ShapeViewProps extends ShapeProps {
 /** Length of a tick's stub, and how far an end mark reaches beyond a strip of its lane. */
 const STUB = 5;
 const MARK_REACH = 3;
+/** An outline narrower than this is drawn as one mark: its dashes would be a smudge. */
+const LEAST_OUTLINE = 4;
 
 /**
  * A distribution, filled, under the dashed one that it is compared with; below them, on the same axis, intervals with their
@@ -66,7 +68,12 @@ function Lane({ drawing, measures }: { drawing: LaneDrawing; measures: ShapeMeas
         {lane.number}
       </text>
       {lane.interval && lane.kind === 'strip' && <rect class="band-strip" {...box} />}
-      {lane.interval && lane.kind === 'outline' && <rect class="plot-mark plot-rms" {...box} />}
+      {lane.interval && lane.kind === 'outline' && width >= LEAST_OUTLINE && (
+        <rect class="plot-mark plot-rms" {...box} />
+      )}
+      {lane.interval && lane.kind === 'outline' && width < LEAST_OUTLINE && (
+        <path class="plot-mark plot-limit" d={mark(x)} />
+      )}
       {lane.interval && lane.kind === 'marks' && (
         <>
           <path class="plot-leader" d={`M${x} ${middle}h${width}`} />

@@ -70,7 +70,7 @@ const MEASURES: Readonly<Record<ShapeFrame, ShapeMeasures>> = {
   },
   stage: {
     width: 1000,
-    across: [310, 776],
+    across: [310, 740],
     down: [54, 230],
     lanesDrop: 6,
     lanePitch: 48,

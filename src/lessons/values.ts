@@ -1,4 +1,5 @@
 import { bandsValues } from './values/a-decibel-is-not-a-percentage.ts';
+import { triesValues } from './values/a-million-tries.ts';
 import { blocksValues } from './values/blocks-and-warm-hands.ts';
 import { meterValues } from './values/calibration-changes-nothing.ts';
 import { lineValues } from './values/down-the-line.ts';
@@ -39,6 +40,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   pads: padsValues,
   scope: scopeValues,
   detector: detectorValues,
+  tries: triesValues,
 };
 
 /** Ids of every number. */

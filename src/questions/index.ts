@@ -14,6 +14,7 @@ import { scopeFullScale, scopeHowSure, scopeRange, scopeWhatHelps } from './scop
 import { sharedDifference, sharedMean, sharedResistors, sharedTwoPads } from './shared.ts';
 import { statedCertificate, statedDisplay, statedLumps, statedMismatch } from './stated.ts';
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
+import { lossNearNothing, meanOfWatts, moreTrials, slopeOfNothing } from './tries.ts';
 import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
 import { changeOfWatt, chargesOfWatt, exactConstants, whatCounts } from './unit-tree.ts';
 import { verdictAtLimit, verdictEdge, verdictOfEvening, verdictWhoPays } from './verdict.ts';
@@ -79,6 +80,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'detector-add-back': detectorAddBack,
   'detector-harmonic': detectorHarmonic,
   'detector-low': detectorLow,
+  'tries-mean-of-watts': meanOfWatts,
+  'tries-loss-near-nothing': lossNearNothing,
+  'tries-more-trials': moreTrials,
+  'tries-slope-of-nothing': slopeOfNothing,
   'power-meter': powerMeter,
   'power-tones': powerTones,
   'power-reflected': powerReflected,

@@ -46,6 +46,7 @@ const table = () => ({
   MHz: same('MHz', 'megahertz'),
   GHz: same('GHz', 'gigahertz'),
   um: { ...plain('\u00b5m', 'micrometre'), ascii: 'um' },
+  nm: plain('nm', 'nanometre'),
   mm: plain('mm', 'millimetre'),
   m: plain('m', 'metre'),
   s: plain('s', 'second'),
@@ -53,6 +54,7 @@ const table = () => ({
   J: plain('J', 'joule'),
   N: plain('N', 'newton'),
   kg: plain('kg', 'kilogram'),
+  mg: plain('mg', 'milligram'),
   none: same('', ''),
 });
 

@@ -493,4 +493,19 @@ export const addresses: readonly KeptAddress[] = [
     address: 'me=w&ha=0.2&sl=r&v=1',
     opens: { meaning: 'wave', halfWidth: 0.2, slip: 'rootThree' },
   },
+  {
+    kind: 'tries',
+    version: 1,
+    address: 'm=l&x=10&r=0.9&tr=s&iv=s&co=99&or=2&sd=7&v=1',
+    opens: {
+      model: 'loss',
+      reflection: 10,
+      correlation: 0.9,
+      trials: 'settled',
+      interval: 'shortest',
+      coverage: 'ninetyNine',
+      order: 'second',
+      seed: 7,
+    },
+  },
 ];

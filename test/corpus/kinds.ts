@@ -19,6 +19,7 @@ import { scopeSpec } from '../../src/widgets/scope/spec.ts';
 import { sharedSpec } from '../../src/widgets/shared-cause/spec.ts';
 import { statedSpec } from '../../src/widgets/stated/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
+import { triesSpec } from '../../src/widgets/tries/spec.ts';
 import { meansSpec } from '../../src/widgets/two-means/spec.ts';
 import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
@@ -62,6 +63,8 @@ export const kinds = {
   blocks: blocksSpec,
   /** `/learn/stacking/the-whole-shape/?...` */
   shape: linkSumSpec,
+  /** `/learn/stacking/a-million-tries/?...` */
+  tries: triesSpec,
   /** `/learn/traceability/what-a-watt-is-made-of/?...` */
   units: treeSpec,
   /** `/learn/stacking/what-a-tolerance-says/?...` */

@@ -15,6 +15,7 @@ import { scopeSpec } from '../../src/widgets/scope/spec.ts';
 import { sharedSpec } from '../../src/widgets/shared-cause/spec.ts';
 import { statedSpec } from '../../src/widgets/stated/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
+import { triesSpec } from '../../src/widgets/tries/spec.ts';
 import { meansSpec } from '../../src/widgets/two-means/spec.ts';
 import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
@@ -37,6 +38,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   BlocksFigure: () => blocksSpec,
   LinkSumFigure: () => linkSumSpec,
   PadsFigure: () => padsSpec,
+  TriesFigure: () => triesSpec,
   LineFigure: () => lineSpec,
   StairsFigure: () => stairsSpec,
   EnvelopeFigure: () => keyedSpec,

@@ -7,6 +7,8 @@ import { wholeClaimOf } from '../../src/sheet/evaluated-blocks.ts';
 import { wholeSumOf } from '../../src/sheet/evaluated-link-sum.ts';
 import { clubBlocks } from '../../src/sheet/gauge-blocks.ts';
 import { halfDecibels } from '../../src/sheet/link-sum.ts';
+import { triedOf } from '../../src/sheet/tried.ts';
+import { clubTry } from '../../src/sheet/tries.ts';
 import Choice from '../../src/widgets/choice/Choice.tsx';
 import CopyText from '../../src/widgets/copy-text/CopyText.tsx';
 import DetectorWidget from '../../src/widgets/detector/DetectorWidget.tsx';
@@ -27,6 +29,7 @@ import ScopeWidget from '../../src/widgets/scope/ScopeWidget.tsx';
 import SharedCause from '../../src/widgets/shared-cause/SharedCause.tsx';
 import StatedLimits from '../../src/widgets/stated/StatedLimits.tsx';
 import TraceWidget from '../../src/widgets/trace/TraceWidget.tsx';
+import Tries from '../../src/widgets/tries/Tries.tsx';
 import TwoRules from '../../src/widgets/two-rules/TwoRules.tsx';
 import UnitTreeWidget from '../../src/widgets/unit-tree/UnitTreeWidget.tsx';
 import VerdictWidget from '../../src/widgets/verdict/VerdictWidget.tsx';
@@ -49,6 +52,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'peak detector': () => <DetectorWidget />,
   'gauge blocks': () => <GaugeBlocks prepared={wholeClaimOf(clubBlocks())} />,
   'sum of links': () => <LinkSum prepared={wholeSumOf(halfDecibels(1))} />,
+  trials: () => <Tries prepared={triedOf({ ...clubTry(), trials: '1000' })} />,
   'tree of units': () => <UnitTreeWidget />,
   guess: () => <Choice question={questionOf('chain-weakest-rung')} use="guess" />,
   check: () => <Choice question={questionOf('chain-certificate-once')} use="check" />,

@@ -15,6 +15,7 @@ import StageShared from '../../stage/StageShared.astro';
 import StageStated from '../../stage/StageStated.astro';
 import StageTrace from '../../stage/StageTrace.astro';
 import StageTree from '../../stage/StageTree.astro';
+import StageTries from '../../stage/StageTries.astro';
 import StageTwoMeans from '../../stage/StageTwoMeans.astro';
 import StageTwoSignals from '../../stage/StageTwoSignals.astro';
 import StageVerdict from '../../stage/StageVerdict.astro';
@@ -33,6 +34,7 @@ import ScopeWidget from '../../widgets/scope/ScopeWidget.astro';
 import SharedCause from '../../widgets/shared-cause/SharedCause.astro';
 import StatedLimits from '../../widgets/stated/StatedLimits.astro';
 import TraceWidget from '../../widgets/trace/TraceWidget.astro';
+import Tries from '../../widgets/tries/Tries.astro';
 import TwoMeans from '../../widgets/two-means/TwoMeans.astro';
 import TwoRules from '../../widgets/two-rules/TwoRules.astro';
 import TwoSignals from '../../widgets/two-signals/TwoSignals.astro';
@@ -60,6 +62,7 @@ export const figureTags = {
   PadsFigure: { page: PadsLineWidget, stage: StagePads },
   ScopeFigure: { page: ScopeWidget, stage: StageScope },
   DetectorFigure: { page: DetectorWidget, stage: StageDetector },
+  TriesFigure: { page: Tries, stage: StageTries },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 

@@ -1,0 +1,45 @@
+import { useMemo } from 'preact/hooks';
+import { defaultState } from '../address/field-spec.ts';
+import type { Tried } from '../sheet/tried.ts';
+import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { orderOf, triesSpec } from '../widgets/tries/spec.ts';
+import { TriesFigure } from '../widgets/tries/TriesFigure.tsx';
+import { useTries } from '../widgets/tries/use-tries.ts';
+import { answersOf, summarise } from '../widgets/tries/words.ts';
+import { StageStates } from './StageStates.tsx';
+import { StageWhatIf } from './StageWhatIf.tsx';
+import { useStageFields } from './use-stage-fields.ts';
+
+/** One press, in percent of the volts. */
+const PRESS = 5;
+const { fields } = triesSpec;
+
+/** The trials on the wall, the limits of the volts to be widened in one press. */
+export default function StageTries({ prepared: begun }: { readonly prepared: Tried }) {
+  const prepared = useMemo(() => defaultState(fields), []);
+  const [{ values }, send] = useStageFields(fields, prepared);
+  const { run } = useTries(
+    useMemo(() => orderOf(values), [values]),
+    begun,
+  );
+  const { interval } = values;
+  const answers = answersOf(run.tried, interval);
+  return (
+    <div class="stage-band">
+      <TriesFigure place="stage" tried={run.tried} interval={interval} />
+      <StageWhatIf
+        field={fields.voltsPercent}
+        unit="percent"
+        value={values.voltsPercent}
+        press={PRESS}
+        onValue={(value) => send({ type: 'set', name: 'voltsPercent', value })}
+        onReset={() => send({ type: 'reset', values: prepared })}
+      />
+      <StageStates
+        answer={answers[3]?.figure ?? ''}
+        rows={answers.map(({ figure, words }) => ({ name: figure, text: words }))}
+      />
+      <Announcer summary={summarise(run.tried, interval)} />
+    </div>
+  );
+}
