@@ -17,6 +17,7 @@ import { voltsValues } from './values/volts-and-watts.ts';
 import { statedValues } from './values/what-a-tolerance-says.ts';
 import { madeValues } from './values/what-a-watt-is-made-of.ts';
 import { powerValues } from './values/which-power.ts';
+import { worstValues } from './values/worst-case.ts';
 
 type Values = Readonly<Record<string, () => string>>;
 
@@ -29,6 +30,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   meter: meterValues,
   chain: chainValues,
   stated: statedValues,
+  worst: worstValues,
   blocks: blocksValues,
   made: madeValues,
   power: powerValues,

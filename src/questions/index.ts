@@ -7,6 +7,7 @@ import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
 import { beyondHalf, likeliestPlace, oneBox, whichBell } from './link-sum.ts';
 import { applyCorrection, meterChanged, meterVerified, screwTurned } from './own-meter.ts';
 import { padsMatch, padsOrder, padsOverload, padsWorth } from './pads.ts';
+import { worstCertificate, worstEight, worstGuess, worstSum } from './pads-in-a-row.ts';
 import { powerEfficiency, powerMeter, powerReflected, powerTones } from './power.ts';
 import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
@@ -64,6 +65,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'shape-one-box': oneBox,
   'shape-which-bell': whichBell,
   'shape-likeliest-place': likeliestPlace,
+  'worst-near-the-end': worstGuess,
+  'worst-four-pads': worstSum,
+  'worst-certificate': worstCertificate,
+  'worst-two-to-eight': worstEight,
   'stated-lumps': statedLumps,
   'stated-display': statedDisplay,
   'stated-mismatch': statedMismatch,

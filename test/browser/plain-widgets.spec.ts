@@ -75,3 +75,16 @@ test('the knob under the bar makes the limits wider, and the root of three goes 
   const u = (limit / Math.sqrt(3)).toFixed(2);
   await expect(page.locator('#figure .answers dt').first()).toHaveText(`u = ${u}\u00a0dB`);
 });
+
+test('eight pads typed: the guarantee is there at once, and what most rows do is fetched', async ({
+  page,
+}) => {
+  await page.goto('/learn/stacking/worst-case/');
+  await awake(page);
+  await page.getByRole('textbox', { name: 'Pads in a row' }).fill('8');
+  const answers = page.locator('#figure .answers dt');
+  await expect(answers.nth(0)).toHaveText('±4.3\u00a0dB');
+  await expect(answers.nth(1)).toHaveText('95 % within ±1.7\u00a0dB');
+  await page.getByLabel('What the meter’s paper states').selectOption('U with k = 2');
+  await expect(answers.nth(0)).toHaveText('±4.0\u00a0dB and no end');
+});

@@ -508,4 +508,10 @@ export const addresses: readonly KeptAddress[] = [
       seed: 7,
     },
   },
+  {
+    kind: 'row',
+    version: 1,
+    address: 'n=8&pa=0.1&be=u&mt=1&ms=c&cl=r&v=1',
+    opens: { count: 8, pad: 0.1, between: 'arcsine', meter: 1, says: 'certificate', claim: 'root' },
+  },
 ];

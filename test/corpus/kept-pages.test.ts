@@ -18,6 +18,7 @@ const pages: ReadonlyMap<string, Kind> = new Map([
   ['/learn/traceability/blocks-and-warm-hands/', 'blocks'],
   ['/learn/stacking/what-a-tolerance-says/', 'stated'],
   ['/learn/stacking/shared-causes/', 'shared'],
+  ['/learn/stacking/worst-case/', 'row'],
   ['/examples/two-pads-into-a-receiver/', 'two-pads'],
   ['/bench/', 'bench'],
 ]);

@@ -11,6 +11,7 @@ import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { levelTableSpec } from '../../src/widgets/level-table/spec.ts';
 import { linkSumSpec } from '../../src/widgets/link-sum/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
+import { rowSpec } from '../../src/widgets/pads-in-a-row/spec.ts';
 import { padsSpec } from '../../src/widgets/pads-line/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
@@ -67,6 +68,8 @@ export const kinds = {
   tries: triesSpec,
   /** `/learn/traceability/what-a-watt-is-made-of/?...` */
   units: treeSpec,
+  /** `/learn/stacking/worst-case/?...` */
+  row: rowSpec('straight'),
   /** `/learn/stacking/what-a-tolerance-says/?...` */
   stated: statedSpec,
   /** `/reference/tables/?...` */

@@ -11,8 +11,10 @@ import { Envelope } from '../../src/figures/Envelope.tsx';
 import { envelopeMeasures } from '../../src/figures/envelope.frame.ts';
 import { Gyration } from '../../src/figures/Gyration.tsx';
 import { gyrationMeasures } from '../../src/figures/gyration.frame.ts';
+import { LaidLengths } from '../../src/figures/LaidLengths.tsx';
 import { LevelDiagram } from '../../src/figures/LevelDiagram.tsx';
 import { LineBand } from '../../src/figures/LineBand.tsx';
+import { laidMeasures } from '../../src/figures/laid-lengths.frame.ts';
 import { levelMeasures } from '../../src/figures/level-diagram.frame.ts';
 import { lineBandMeasures } from '../../src/figures/line-band.frame.ts';
 import { PointsChart } from '../../src/figures/PointsChart.tsx';
@@ -26,6 +28,7 @@ import { MOST_TILES, tileMeasuresOf } from '../../src/figures/tile-line.layout.t
 import { traceMeasures } from '../../src/figures/trace.frame.ts';
 import { VerdictBand } from '../../src/figures/VerdictBand.tsx';
 import { verdictBandMeasures } from '../../src/figures/verdict-band.frame.ts';
+import { wholeRowOf } from '../../src/sheet/evaluated-pads.ts';
 import { MEANINGS, SLIPS } from '../../src/sheet/stated.ts';
 import { figureOf as envelopeFigure, meantMark } from '../../src/widgets/envelope/figure.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
@@ -41,6 +44,9 @@ import { tilesOf } from '../../src/widgets/level-line/words.ts';
 import { figureOf as meterFigure } from '../../src/widgets/own-meter/figure.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
 import { strings as meterStrings } from '../../src/widgets/own-meter/strings.ts';
+import { figureOf as rowFigure } from '../../src/widgets/pads-in-a-row/figure.ts';
+import { LAYS, type RowFields, rowOf, rowSpec } from '../../src/widgets/pads-in-a-row/spec.ts';
+import { figureWords as rowWords } from '../../src/widgets/pads-in-a-row/words.ts';
 import { fieldsState } from '../../src/widgets/parts/fields.ts';
 import { figureOf as statedFigure } from '../../src/widgets/stated/figure.ts';
 import { statedSpec } from '../../src/widgets/stated/spec.ts';
@@ -92,6 +98,7 @@ describe('letters on a phone of 320 pixels', () => {
       verdict: verdictBandMeasures('narrow').width,
       blocks: blockMeasures('narrow').width,
       bar: gyrationMeasures('narrow').width,
+      laid: laidMeasures('narrow').width,
       tiles: tileMeasuresOf('narrow').width,
       rulers: rulersMeasuresOf('narrow').width,
       chart: CHART.narrow.width,
@@ -169,6 +176,27 @@ describe.each(FRAMES)('nothing is written into anything else, %s:', (frame) => {
       );
       expectLegible(markup, { size: plotSize(frame) });
     }
+  });
+
+  it.each(LAYS)('pads in a row, laid %s', (lay) => {
+    for (const count of [2, 8])
+      for (const pad of [0.05, 1])
+        for (const claim of ['none', 'root'] as const)
+          for (const says of ['limits', 'certificate'] as const) {
+            const values = { ...defaultState(rowSpec(lay).fields), count, pad, claim, says, meter: 0.05 };
+            const whole = wholeRowOf(rowOf(values));
+            const figure = rowFigure(lay, fieldsState<RowFields>(values), whole);
+            const markup = render(
+              <LaidLengths
+                frame={frame}
+                {...figure}
+                words={rowWords(lay, values, whole)}
+                {...words}
+                handle
+              />,
+            );
+            expectLegible(markup, { size: plotSize(frame) }, MARGIN);
+          }
   });
 
   const stated = defaultState(statedSpec.fields);

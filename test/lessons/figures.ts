@@ -7,6 +7,7 @@ import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { linkSumSpec } from '../../src/widgets/link-sum/spec.ts';
 import { meterSpec } from '../../src/widgets/own-meter/spec.ts';
+import { type Lay, rowSpec } from '../../src/widgets/pads-in-a-row/spec.ts';
 import { padsSpec } from '../../src/widgets/pads-line/spec.ts';
 import { ratioSpec } from '../../src/widgets/ratio-ruler/spec.ts';
 import { type Preset, presetSheet } from '../../src/widgets/reading-band/presets.ts';
@@ -42,6 +43,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   LineFigure: () => lineSpec,
   StairsFigure: () => stairsSpec,
   EnvelopeFigure: () => keyedSpec,
+  RowFigure: ({ lay }) => rowSpec(lay as Lay),
   StatedFigure: () => statedSpec,
   SharedFigure: () => sharedSpec,
   VerdictFigure: () => verdictSpec,

@@ -5,8 +5,10 @@ import { questionOf } from '../../src/questions/index.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import { wholeClaimOf } from '../../src/sheet/evaluated-blocks.ts';
 import { wholeSumOf } from '../../src/sheet/evaluated-link-sum.ts';
+import { wholeRowOf } from '../../src/sheet/evaluated-pads.ts';
 import { clubBlocks } from '../../src/sheet/gauge-blocks.ts';
 import { halfDecibels } from '../../src/sheet/link-sum.ts';
+import { clubRow } from '../../src/sheet/pads-in-a-row.ts';
 import { triedOf } from '../../src/sheet/tried.ts';
 import { clubTry } from '../../src/sheet/tries.ts';
 import Choice from '../../src/widgets/choice/Choice.tsx';
@@ -17,6 +19,7 @@ import GaugeBlocks from '../../src/widgets/gauge-blocks/GaugeBlocks.tsx';
 import LevelWidget from '../../src/widgets/level-diagram/LevelWidget.tsx';
 import LinkSum from '../../src/widgets/link-sum/LinkSum.tsx';
 import OwnMeter from '../../src/widgets/own-meter/OwnMeter.tsx';
+import PadsInARow from '../../src/widgets/pads-in-a-row/PadsInARow.tsx';
 import PadsLineWidget from '../../src/widgets/pads-line/PadsLineWidget.tsx';
 import { Announcer } from '../../src/widgets/parts/Announcer.tsx';
 import { NumberField } from '../../src/widgets/parts/NumberField.tsx';
@@ -46,6 +49,8 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   verdict: () => <VerdictWidget />,
   'pads into a meter': () => <PadsLineWidget />,
   'own meter': () => <OwnMeter />,
+  'pads end to end': () => <PadsInARow lay="straight" prepared={wholeRowOf(clubRow())} />,
+  'pads at right angles': () => <PadsInARow lay="angles" prepared={wholeRowOf(clubRow())} />,
   'stated limits': () => <StatedLimits />,
   'shared cause': () => <SharedCause />,
   oscilloscope: () => <ScopeWidget />,

@@ -9,6 +9,7 @@ import StageLinkSum from '../../stage/StageLinkSum.astro';
 import StageMeter from '../../stage/StageMeter.astro';
 import StagePads from '../../stage/StagePads.astro';
 import StageRatio from '../../stage/StageRatio.astro';
+import StageRow from '../../stage/StageRow.astro';
 import StageRules from '../../stage/StageRules.astro';
 import StageScope from '../../stage/StageScope.astro';
 import StageShared from '../../stage/StageShared.astro';
@@ -27,6 +28,7 @@ import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
 import LevelLine from '../../widgets/level-line/LevelLine.astro';
 import LinkSum from '../../widgets/link-sum/LinkSum.astro';
 import OwnMeter from '../../widgets/own-meter/OwnMeter.astro';
+import PadsInARow from '../../widgets/pads-in-a-row/PadsInARow.astro';
 import PadsLineWidget from '../../widgets/pads-line/PadsLineWidget.astro';
 import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
@@ -56,6 +58,7 @@ export const figureTags = {
   MeterFigure: { page: OwnMeter, stage: StageMeter },
   BlocksFigure: { page: GaugeBlocks, stage: StageBlocks },
   LinkSumFigure: { page: LinkSum, stage: StageLinkSum },
+  RowFigure: { page: PadsInARow, stage: StageRow },
   StatedFigure: { page: StatedLimits, stage: StageStated },
   SharedFigure: { page: SharedCause, stage: StageShared },
   VerdictFigure: { page: VerdictWidget, stage: StageVerdict },

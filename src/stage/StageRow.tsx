@@ -1,0 +1,54 @@
+import { useMemo } from 'preact/hooks';
+import { defaultState } from '../address/field-spec.ts';
+import type { WholeRow } from '../sheet/evaluated-pads.ts';
+import { RowFigure } from '../widgets/pads-in-a-row/RowFigure.tsx';
+import { type Lay, rowOf, rowSpec } from '../widgets/pads-in-a-row/spec.ts';
+import { useWholeRow } from '../widgets/pads-in-a-row/use-whole-row.ts';
+import { answersOf, summarise } from '../widgets/pads-in-a-row/words.ts';
+import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { StageStates } from './StageStates.tsx';
+import { StageWhatIf } from './StageWhatIf.tsx';
+import { useStageFields } from './use-stage-fields.ts';
+
+/** What one press changes: a pad more or less where they lie end to end, else half a decibel of the meter. */
+const PRESSED = {
+  straight: { name: 'count', unit: 'none', press: 1 },
+  angles: { name: 'meter', unit: 'dB', press: 0.5 },
+} as const;
+
+/** The row on the wall. */
+export default function StageRow({
+  lay,
+  prepared: whole,
+}: {
+  readonly lay: Lay;
+  readonly prepared: WholeRow;
+}) {
+  const { fields } = rowSpec(lay);
+  const prepared = useMemo(() => defaultState(fields), [fields]);
+  const [state, send] = useStageFields(fields, prepared);
+  const { values } = state;
+  const of = useMemo(() => rowOf(values), [values]);
+  const isPrepared = JSON.stringify(of) === JSON.stringify(rowOf(prepared));
+  const now = useWholeRow(of, isPrepared, whole);
+  const answers = answersOf(lay, values, now);
+  const { name, unit, press } = PRESSED[lay];
+  return (
+    <div class="stage-band">
+      <RowFigure place="stage" lay={lay} state={state} send={send} whole={now} />
+      <StageWhatIf
+        field={fields[name]}
+        unit={unit}
+        value={values[name]}
+        press={press}
+        onValue={(value) => send({ type: 'set', name, value })}
+        onReset={() => send({ type: 'reset', values: prepared })}
+      />
+      <StageStates
+        answer={`${answers[0].figure}; ${answers[1].figure}`}
+        rows={answers.map(({ figure, words }) => ({ name: figure, text: words }))}
+      />
+      <Announcer summary={summarise(lay, values, now)} />
+    </div>
+  );
+}

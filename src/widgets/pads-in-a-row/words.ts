@@ -1,0 +1,156 @@
+import type { WholeRow } from '../../sheet/evaluated-pads.ts';
+import { dominantOf, METER, rowResult, sumOfStated } from '../../sheet/pads-in-a-row.ts';
+import { plusMinusText } from '../../text/deviation-text.ts';
+import { decimalsFor } from '../../text/place.ts';
+import { dbText, numberText, percentText } from '../../text/quantity-text.ts';
+import type { Style } from '../../text/style.ts';
+import { saidOf } from './figure.ts';
+import { type Lay, type RowState, rowOf } from './spec.ts';
+import { strings } from './strings.ts';
+
+/** One answer under the figure. */
+export interface Answer {
+  readonly figure: string;
+  readonly words: string;
+}
+type Answers = readonly [Answer, Answer, Answer];
+
+/** The smallest share of sums, in percent, that is given as a number. */
+const LEAST_PERCENT = 0.01;
+
+const band = (style: Style, halfWidth: number): string =>
+  plusMinusText(style, { halfWidth, decimals: decimalsFor(halfWidth), unit: 'dB' });
+const size = (style: Style, db: number): string => dbText(style, { db, decimals: decimalsFor(db) });
+const number = (style: Style, value: number): string => numberText(style, { value, decimals: 2 });
+
+/** A share of all sums as a percentage, with a place behind the point near its ends; what is too small for that is called less. */
+export function shareText(style: Style, share: number): string {
+  const percent = 100 * share;
+  const text = (value: number, decimals: number): string => percentText(style, { percent: value, decimals });
+  if (percent < LEAST_PERCENT) return strings.rarely(text(LEAST_PERCENT, 2));
+  return text(percent, percent < 1 ? 2 : percent < 10 ? 1 : percent > 99 && percent < 100 ? 1 : 0);
+}
+
+const isEndless = ({ says, meter }: RowState): boolean => says === 'certificate' && meter > 0;
+
+/** The sum of the limits, and of the pads alone where the meter has none. */
+const limitsOf = (values: RowState): number =>
+  isEndless(values) ? sumOfStated({ ...rowOf(values), meterDb: 0 }) : sumOfStated(rowOf(values));
+
+function straightAnswers(style: Style, values: RowState, whole: WholeRow | undefined): Answers {
+  const limits = limitsOf(values);
+  const endless = isEndless(values);
+  const guarantee = endless
+    ? { figure: strings.open(band(style, limits)), words: strings.openWords }
+    : { figure: band(style, limits), words: strings.guaranteed };
+  return [
+    guarantee,
+    mostAnswer(style, values, whole),
+    saidAnswer(style, values, whole) ?? rareAnswer(style, values, whole),
+  ];
+}
+
+function mostAnswer(style: Style, values: RowState, whole: WholeRow | undefined): Answer {
+  if (whole === undefined) return { figure: strings.asked, words: strings.askedWords };
+  return {
+    figure: strings.most(band(style, whole.halfWidth)),
+    words: isEndless(values)
+      ? strings.mostOpen
+      : strings.mostWords(number(style, limitsOf(values) / whole.halfWidth)),
+  };
+}
+
+function rareAnswer(style: Style, values: RowState, whole: WholeRow | undefined): Answer {
+  if (whole === undefined) return { figure: '…', words: strings.askedWords };
+  return isEndless(values)
+    ? { figure: strings.beyondOpen(shareText(style, 1 - whole.withinSum)), words: strings.beyondOpenWords }
+    : { figure: strings.rare(shareText(style, 1 - whole.withinNineTenths)), words: strings.rareWords };
+}
+
+/** What is said instead, and how much of the whole distribution it holds. */
+function saidAnswer(style: Style, values: RowState, whole: WholeRow | undefined): Answer | undefined {
+  const { claim } = values;
+  const said = saidOf(claim, values);
+  if (said === undefined || claim === 'none') return undefined;
+  const { standardUncertainty } = rowResult(rowOf(values)).propagation;
+  const what = strings.saidWords[claim];
+  const figure = strings.said(band(style, said));
+  if (whole === undefined) return { figure, words: what };
+  const share = shareText(style, claim === 'sum' ? whole.withinSum : whole.withinRoot);
+  return {
+    figure,
+    words: strings.saidHolds({ what, share, factor: number(style, said / standardUncertainty) }),
+  };
+}
+
+function anglesAnswers(style: Style, values: RowState, whole: WholeRow | undefined): Answers {
+  const { standardUncertainty, expanded, budget } = rowResult(rowOf(values)).propagation;
+  const endToEnd = budget.reduce((sum, row) => sum + row.standardUncertainty, 0);
+  return [
+    {
+      figure: strings.standard(size(style, standardUncertainty)),
+      words: strings.standardWords(size(style, endToEnd)),
+    },
+    dominantAnswer(style, values),
+    saidAnswer(style, values, whole) ?? {
+      figure: strings.expanded(size(style, expanded)),
+      words: whole ? strings.expandedHolds(shareText(style, whole.withinExpanded)) : strings.expandedWords,
+    },
+  ];
+}
+
+/** The part that decides, with its share, and what it would leave. */
+function dominantAnswer(style: Style, values: RowState): Answer {
+  const row = rowOf(values);
+  const { id, share } = dominantOf(row);
+  const isMeter = id === METER;
+  const figure = strings.share({
+    part: isMeter ? strings.parts.meter : strings.parts.pad,
+    share: shareText(style, share),
+  });
+  if (isMeter) {
+    const { standardUncertainty } = rowResult({ ...row, meterDb: 0 }).propagation;
+    return { figure, words: strings.meterWords(size(style, standardUncertainty)) };
+  }
+  const meter = rowResult(row).propagation.budget.find((each) => each.id === METER);
+  return { figure, words: strings.padWords(shareText(style, meter?.share ?? 0)) };
+}
+
+/** Three answers under the figure. */
+export const answersOf = (
+  lay: Lay,
+  values: RowState,
+  whole: WholeRow | undefined,
+  style: Style = 'shown',
+): Answers =>
+  lay === 'straight' ? straightAnswers(style, values, whole) : anglesAnswers(style, values, whole);
+
+/** Words within the figure. */
+export function figureWords(lay: Lay, values: RowState, whole: WholeRow | undefined) {
+  const { figure } = strings;
+  const said = saidOf(values.claim, values);
+  const dashed = said === undefined ? '' : figure.said(band('shown', said));
+  const axis = figure.axis[lay];
+  if (lay === 'straight') {
+    const limits = band('shown', limitsOf(values));
+    const most = whole ? figure.most(band('shown', whole.halfWidth)) : figure.asked;
+    return {
+      first: isEndless(values) ? figure.endless(limits) : figure.limits(limits),
+      second: `${most}${dashed}`,
+      axis,
+    };
+  }
+  const { standardUncertainty, budget } = rowResult(rowOf(values)).propagation;
+  const endToEnd = budget.reduce((sum, row) => sum + row.standardUncertainty, 0);
+  return {
+    first: figure.lengths(size('shown', endToEnd)),
+    second: `${figure.together(size('shown', standardUncertainty))}${dashed}`,
+    axis,
+  };
+}
+
+/** The settled state in one spoken sentence. */
+export const summarise = (lay: Lay, values: RowState, whole: WholeRow | undefined): string =>
+  `${answersOf(lay, values, whole, 'spoken')
+    .map(({ figure }) => figure)
+    .join('. ')}.`;
