@@ -15,7 +15,7 @@ import {
   type UpperPowers,
   upperLevel,
 } from '#compute';
-import { COVERAGE_FACTOR } from '../sheet/chain.ts';
+import { COVERAGE_FACTOR } from '../sheet/coverage.ts';
 import { asMeter } from '../sheet/scatter.ts';
 import type { Link, Sheet } from '../sheet/sheet.ts';
 

@@ -1,5 +1,6 @@
 import { evaluate, evaluatePrefixes, type SumModel } from '#compute';
-import { type Chain, COVERAGE_PROBABILITY, chainFrom, dominantOf, type Rung } from '../sheet/chain.ts';
+import { type Chain, chainFrom, dominantOf, type Rung } from '../sheet/chain.ts';
+import { COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { toModel } from '../sheet/to-model.ts';
 

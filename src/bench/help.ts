@@ -9,7 +9,7 @@ import {
   targetForSpecification,
   targetForVerdict,
 } from '#compute';
-import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from '../sheet/chain.ts';
+import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
 import type { LinkEntries } from '../sheet/entries.ts';
 import { READINGS_ID } from '../sheet/scatter.ts';
 import { betterInputs } from './better-inputs.ts';

@@ -1,6 +1,6 @@
 import type { Input, SumModel } from '#compute';
 import { amountOf, withAmount, withLinkAmount } from '../sheet/amount.ts';
-import { COVERAGE_FACTOR } from '../sheet/chain.ts';
+import { COVERAGE_FACTOR } from '../sheet/coverage.ts';
 import type { LinkEntries } from '../sheet/entries.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { outcomeOf } from '../sheet/to-model.ts';

@@ -1,5 +1,6 @@
 import type { Input, Interval } from '#compute';
-import { type Chain, COVERAGE_FACTOR } from '../sheet/chain.ts';
+import type { Chain } from '../sheet/chain.ts';
+import { COVERAGE_FACTOR } from '../sheet/coverage.ts';
 
 /** Share below the lower end of an interval that a bell has within two standard deviations. */
 const TAIL = 0.02275;

@@ -10,7 +10,7 @@ import {
   type SumModel,
   type UpperPowers,
 } from '#compute';
-import { COVERAGE_PROBABILITY } from '../sheet/chain.ts';
+import { COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
 import type { Link, Sheet } from '../sheet/sheet.ts';
 import { toModel } from '../sheet/to-model.ts';
 import { sheetCautions, upperPowersOf } from './cautions.ts';

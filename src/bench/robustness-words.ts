@@ -1,5 +1,5 @@
 import { type RobustnessRow, robustnessOf } from '#compute';
-import { COVERAGE_PROBABILITY } from '../sheet/chain.ts';
+import { COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
 import { probabilityText } from '../text/probability-text.ts';
 import { numberText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';

@@ -17,7 +17,7 @@ import {
   TRANSFER_IDS,
   transferModel,
 } from '#compute';
-import { COVERAGE_PROBABILITY } from '../sheet/chain.ts';
+import { COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
 import type { CheckedAlternation, CheckedPlace } from './checked.ts';
 import { IDS, limits } from './inputs.ts';
 import { lenderInput, sharedInputs } from './lender.ts';

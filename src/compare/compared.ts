@@ -8,7 +8,7 @@ import {
   type SumModel,
 } from '#compute';
 import { sheetAt } from '../sheet/at-point.ts';
-import { COVERAGE_PROBABILITY } from '../sheet/chain.ts';
+import { COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
 import type { Measurement } from '../sheet/measurement.ts';
 import { outcomeOf } from '../sheet/to-model.ts';
 import type { CompareEntries } from './entries.ts';

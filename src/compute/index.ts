@@ -41,7 +41,7 @@ export { compareMethods } from './compare-methods.ts';
 export type { ComponentUnit } from './component.ts';
 export { componentOf, degreesFromReliability } from './component.ts';
 export type { CorrectionLine, CorrectionPoint } from './correction-line.ts';
-export { correctionLine, LINE_ID, readCorrection } from './correction-line.ts';
+export { correctionLine } from './correction-line.ts';
 export type { CorrectionRead, TabledCorrection } from './correction-table.ts';
 export { readCorrectionTable } from './correction-table.ts';
 export {
@@ -94,7 +94,7 @@ export type {
   OutcomeOfChange,
   PricedQuestion,
 } from './helpful.ts';
-export { cheapestChange, cheapestSteps, helpSteps, readingsThatPay, whatWouldHelp } from './helpful.ts';
+export { cheapestChange, cheapestSteps, helpSteps, whatWouldHelp } from './helpful.ts';
 export type { LinkIds } from './improve.ts';
 export { exchanged, improved, linksOf } from './improve.ts';
 export { expansionUm, lengthAtReference, REFERENCE_CELSIUS, remainingDifferenceK } from './length.ts';
@@ -178,8 +178,10 @@ export type { AntennaGain, AntennaReference, RadiatedParts } from './radiated.ts
 export { antennaGainOver, eirp, erp, radiatedModel } from './radiated.ts';
 export type { SeededRandom } from './random.ts';
 export { randomFrom } from './random.ts';
+export { LINE_ID, readCorrection } from './read-correction.ts';
 export type { ReadingsSummary, Scatter } from './readings.ts';
 export { mean, pooledScatter, standardDeviation, summariseReadings } from './readings.ts';
+export { readingsThatPay } from './readings-that-pay.ts';
 export type { LinePowers } from './reflection.ts';
 export {
   directivityRange,
@@ -255,8 +257,9 @@ export type { LimitTerm } from './sum-of-terms.ts';
 export { sumOfTerms } from './sum-of-terms.ts';
 export type { TargetUncertainty } from './target-uncertainty.ts';
 export { targetForSpecification, targetForVerdict } from './target-uncertainty.ts';
-export type { CorrectionFound, TransferRound } from './transfer.ts';
-export { correctedReading, correctionOf, roundsOf, TRANSFER_IDS, transferModel } from './transfer.ts';
+export { correctedReading, TRANSFER_IDS, transferModel } from './transfer.ts';
+export type { CorrectionFound, TransferRound } from './transfer-rounds.ts';
+export { correctionOf, roundsOf } from './transfer-rounds.ts';
 export type { Validation } from './validate.ts';
 export { numericalTolerance, validatePropagation } from './validate.ts';
 export type { DriftCheck, FloorCheck } from './validity.ts';

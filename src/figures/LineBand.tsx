@@ -48,7 +48,14 @@ export function LineBand(props: LineBandViewProps) {
       {drawing.ghost && <path class="plot-rim" d={drawing.ghost} />}
       {drawing.ghost && <path class="band-ghost" d={drawing.ghost} />}
       <PlotAxes drawing={drawing} words={props.words} />
-      {drawing.limits && <Limits limits={drawing.limits} measures={measures} words={props.words.limit} />}
+      {drawing.limits && (
+        <Limits
+          limits={drawing.limits}
+          measures={measures}
+          words={props.words.limit}
+          named={props.limitNamed ?? 'end'}
+        />
+      )}
       {drawing.edge && <Edge edge={drawing.edge} measures={measures} words={props.words.edge} />}
       <path class="plot-casing" d={drawing.line} />
       <path class="plot-step" d={drawing.line} />
@@ -72,6 +79,7 @@ interface LimitsProps {
   readonly limits: NonNullable<LineBandDrawing['limits']>;
   readonly measures: LineBandDrawing['measures'];
   readonly words: string | undefined;
+  readonly named: 'start' | 'end';
 }
 
 interface EdgeProps {
@@ -94,7 +102,7 @@ function Edge({ edge: { x, wordsX, ends }, measures, words }: EdgeProps) {
 }
 
 /** Limits: firm lines whose barbs point to the side that is allowed, the lower one named. */
-function Limits({ limits, measures, words }: LimitsProps) {
+function Limits({ limits, measures, words, named }: LimitsProps) {
   const [left, right] = measures.across;
   const at = [0.12, 0.37, 0.63, 0.88].map((share) => left + (right - left) * share);
   const line = (y: number, inward: number): string =>
@@ -103,7 +111,11 @@ function Limits({ limits, measures, words }: LimitsProps) {
     <g>
       <path class="plot-casing" d={`${line(limits.upper, BARB)}${line(limits.lower, -BARB)}`} />
       <path class="band-specification" d={`${line(limits.upper, BARB)}${line(limits.lower, -BARB)}`} />
-      <text x={right} y={limits.lower + measures.limitDrop} class="plot-cased anchor-end">
+      <text
+        x={named === 'end' ? right : left + 4}
+        y={limits.lower + measures.limitDrop}
+        class={named === 'end' ? 'plot-cased anchor-end' : 'plot-cased'}
+      >
         {words}
       </text>
     </g>

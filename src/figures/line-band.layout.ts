@@ -33,6 +33,8 @@ export interface LineBandProps {
   readonly points?: readonly BarPoint[];
   /** Lines at this distance above and below nothing, with barbs to the side that is allowed; none where none applies. */
   readonly limit?: number | undefined;
+  /** At which end of the lower limit line its name stands: where the band leaves room. */
+  readonly limitNamed?: 'start' | 'end';
   /** The place that is looked at; without a height where nothing can be said there. */
   readonly at: { readonly x: number; readonly y?: number | undefined };
   /** Where on the axis along a method ends: beyond it there is no line and no band. */

@@ -13,6 +13,7 @@ import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
 import { scopeFullScale, scopeHowSure, scopeRange, scopeWhatHelps } from './scope.ts';
 import { sharedDifference, sharedMean, sharedResistors, sharedTwoPads } from './shared.ts';
+import { spendEnough, spendHalved, spendOnWhat, spendReadings } from './spend.ts';
 import { statedCertificate, statedDisplay, statedLumps, statedMismatch } from './stated.ts';
 import { traceHeight, traceLoad, tracePercent, traceWatts } from './trace.ts';
 import { lossNearNothing, meanOfWatts, moreTrials, slopeOfNothing } from './tries.ts';
@@ -101,6 +102,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'verdict-edge': verdictEdge,
   'verdict-at-limit': verdictAtLimit,
   'verdict-who-pays': verdictWhoPays,
+  'spend-on-what': spendOnWhat,
+  'spend-halved': spendHalved,
+  'spend-readings': spendReadings,
+  'spend-enough': spendEnough,
 };
 
 /** Ids of every question. */

@@ -1,5 +1,5 @@
 import { evaluate, type Interval } from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { COVERAGE_PROBABILITY } from './coverage.ts';
 import { type Comparison, claimModel } from './gauge-blocks.ts';
 
 /** The whole distribution of a claim: the interval in its middle that holds as much as the strip stands for, and its curve. */

@@ -1,5 +1,6 @@
 import { evaluatePrefixes } from '#compute';
-import { type Chain, COVERAGE_PROBABILITY, chainFrom } from './chain.ts';
+import { type Chain, chainFrom } from './chain.ts';
+import { COVERAGE_PROBABILITY } from './coverage.ts';
 import type { Sheet } from './sheet.ts';
 import { toModel } from './to-model.ts';
 

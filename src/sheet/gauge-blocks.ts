@@ -10,7 +10,7 @@ import {
   type SumModel,
   stackModel,
 } from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { COVERAGE_PROBABILITY } from './coverage.ts';
 import { limits } from './link.ts';
 
 /** What is counted of the blocks: their nominal lengths alone, the limits of their grade, a certificate each, or one certificate for the set. */

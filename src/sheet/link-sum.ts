@@ -8,7 +8,7 @@ import {
   type SumModel,
   triangular,
 } from '#compute';
-import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from './chain.ts';
+import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from './coverage.ts';
 
 /** Shapes that a link may have here. */
 export const LINK_SHAPES = ['rectangular', 'triangular', 'arcsine', 'normal'] as const;

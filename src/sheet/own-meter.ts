@@ -8,7 +8,7 @@ import {
   type SumModel,
   type TabledCorrection,
 } from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { COVERAGE_PROBABILITY } from './coverage.ts';
 import { limits } from './link.ts';
 
 /** What somebody does with the certificate: nothing, add the correction, or turn the screw instead. */

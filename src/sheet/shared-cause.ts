@@ -1,5 +1,5 @@
 import { type BandResult, componentOf, propagatePrefixes, type SumModel } from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { COVERAGE_PROBABILITY } from './coverage.ts';
 import { limits } from './link.ts';
 
 /** What is made of two values that have something in common. */

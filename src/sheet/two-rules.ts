@@ -1,5 +1,5 @@
 import { type BandResult, componentOf, type Input, propagatePrefixes, type SumModel } from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { COVERAGE_PROBABILITY } from './coverage.ts';
 import { limits } from './link.ts';
 
 /** What the builders know of their rules. */

@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { propagate } from '../../src/compute/combine/propagate.ts';
 import { componentOf } from '../../src/compute/component.ts';
-import { correctionLine, LINE_ID, readCorrection } from '../../src/compute/correction-line.ts';
+import { correctionLine } from '../../src/compute/correction-line.ts';
+import { LINE_ID, readCorrection } from '../../src/compute/read-correction.ts';
 
 const lender = () =>
   componentOf({

@@ -8,11 +8,11 @@ import {
   cheapestSteps,
   helpSteps,
   type JudgedModel,
-  readingsThatPay,
   whatWouldHelp,
 } from '../../src/compute/helpful.ts';
 import { exchanged, improved, linksOf, narrowed } from '../../src/compute/improve.ts';
 import type { Input, SumModel } from '../../src/compute/model.ts';
+import { readingsThatPay } from '../../src/compute/readings-that-pay.ts';
 import { judge } from '../../src/compute/verdict.ts';
 import { limited, quantity } from './combine/published-models.ts';
 

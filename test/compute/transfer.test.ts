@@ -3,14 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { propagate } from '../../src/compute/combine/propagate.ts';
 import { componentOf } from '../../src/compute/component.ts';
 import { evaluate } from '../../src/compute/evaluate.ts';
-import {
-  correctedReading,
-  correctionOf,
-  roundsOf,
-  TRANSFER_IDS,
-  type TransferRound,
-  transferModel,
-} from '../../src/compute/transfer.ts';
+import { correctedReading, TRANSFER_IDS, transferModel } from '../../src/compute/transfer.ts';
+import { correctionOf, roundsOf, type TransferRound } from '../../src/compute/transfer-rounds.ts';
 import { limited } from './combine/published-models.ts';
 
 const lender = () =>

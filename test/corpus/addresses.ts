@@ -53,6 +53,12 @@ export const addresses: readonly KeptAddress[] = [
     opens: { item: 'resistors', rule: 'guardBand', multiplier: 0.25, resistor: 1500.12, resistorSpread: 0.1 },
   },
   {
+    kind: 'spend',
+    version: 1,
+    address: 'li=r&re=28&pa=0.1&sc=0.2&n=12&v=1',
+    opens: { link: 'readings', level: 28, pad: 0.1, scatter: 0.2, count: 12, meter: 0.25 },
+  },
+  {
     kind: 'verdict',
     version: 1,
     address: 'ru=p&pr=99&re=27.8&ex=0.5&lo=25&up=29&sp=1&v=1',

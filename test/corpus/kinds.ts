@@ -18,6 +18,7 @@ import { presetSheet } from '../../src/widgets/reading-band/presets.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
 import { scopeSpec } from '../../src/widgets/scope/spec.ts';
 import { sharedSpec } from '../../src/widgets/shared-cause/spec.ts';
+import { spendSpec } from '../../src/widgets/spend/spec.ts';
 import { statedSpec } from '../../src/widgets/stated/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { triesSpec } from '../../src/widgets/tries/spec.ts';
@@ -86,6 +87,8 @@ export const kinds = {
   verdict: verdictSpec,
   /** `/learn/measuring/pads-into-a-meter/?...` */
   pads: padsSpec,
+  /** `/learn/measuring/where-to-spend/?...` */
+  spend: spendSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;
 
 export type Kind = keyof typeof kinds;

@@ -14,6 +14,7 @@ import { type Preset, presetSheet } from '../../src/widgets/reading-band/presets
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
 import { scopeSpec } from '../../src/widgets/scope/spec.ts';
 import { sharedSpec } from '../../src/widgets/shared-cause/spec.ts';
+import { spendSpec } from '../../src/widgets/spend/spec.ts';
 import { statedSpec } from '../../src/widgets/stated/spec.ts';
 import { traceSpec } from '../../src/widgets/trace/spec.ts';
 import { triesSpec } from '../../src/widgets/tries/spec.ts';
@@ -49,6 +50,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   VerdictFigure: () => verdictSpec,
   ScopeFigure: () => scopeSpec,
   DetectorFigure: () => detectorSpec,
+  SpendFigure: () => spendSpec,
   ChainFigure: ({ preset }) =>
     bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),
 };

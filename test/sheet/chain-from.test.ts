@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { levelDbm, propagatePrefixes } from '#compute';
 import { withLinkAmount } from '../../src/sheet/amount.ts';
-import { bandChainOf, COVERAGE_FACTOR, COVERAGE_PROBABILITY, chainFrom } from '../../src/sheet/chain.ts';
+import { bandChainOf, chainFrom } from '../../src/sheet/chain.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
+import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from '../../src/sheet/coverage.ts';
 import { blankLink } from '../../src/sheet/entries.ts';
 import { chainOf } from '../../src/sheet/evaluated-chain.ts';
 import { limits, linkOf, uShaped } from '../../src/sheet/link.ts';

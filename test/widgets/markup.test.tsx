@@ -30,6 +30,7 @@ import { TextField } from '../../src/widgets/parts/TextField.tsx';
 import ReadingBandWidget from '../../src/widgets/reading-band/ReadingBandWidget.tsx';
 import ScopeWidget from '../../src/widgets/scope/ScopeWidget.tsx';
 import SharedCause from '../../src/widgets/shared-cause/SharedCause.tsx';
+import SpendWidget from '../../src/widgets/spend/SpendWidget.tsx';
 import StatedLimits from '../../src/widgets/stated/StatedLimits.tsx';
 import TraceWidget from '../../src/widgets/trace/TraceWidget.tsx';
 import Tries from '../../src/widgets/tries/Tries.tsx';
@@ -48,6 +49,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'two rules': () => <TwoRules />,
   verdict: () => <VerdictWidget />,
   'pads into a meter': () => <PadsLineWidget />,
+  spending: () => <SpendWidget />,
   'own meter': () => <OwnMeter />,
   'pads end to end': () => <PadsInARow lay="straight" prepared={wholeRowOf(clubRow())} />,
   'pads at right angles': () => <PadsInARow lay="angles" prepared={wholeRowOf(clubRow())} />,

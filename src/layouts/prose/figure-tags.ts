@@ -13,6 +13,7 @@ import StageRow from '../../stage/StageRow.astro';
 import StageRules from '../../stage/StageRules.astro';
 import StageScope from '../../stage/StageScope.astro';
 import StageShared from '../../stage/StageShared.astro';
+import StageSpend from '../../stage/StageSpend.astro';
 import StageStated from '../../stage/StageStated.astro';
 import StageTrace from '../../stage/StageTrace.astro';
 import StageTree from '../../stage/StageTree.astro';
@@ -34,6 +35,7 @@ import RatioRuler from '../../widgets/ratio-ruler/RatioRuler.astro';
 import ReadingBandWidget from '../../widgets/reading-band/ReadingBandWidget.astro';
 import ScopeWidget from '../../widgets/scope/ScopeWidget.astro';
 import SharedCause from '../../widgets/shared-cause/SharedCause.astro';
+import SpendWidget from '../../widgets/spend/SpendWidget.astro';
 import StatedLimits from '../../widgets/stated/StatedLimits.astro';
 import TraceWidget from '../../widgets/trace/TraceWidget.astro';
 import Tries from '../../widgets/tries/Tries.astro';
@@ -66,6 +68,7 @@ export const figureTags = {
   ScopeFigure: { page: ScopeWidget, stage: StageScope },
   DetectorFigure: { page: DetectorWidget, stage: StageDetector },
   TriesFigure: { page: Tries, stage: StageTries },
+  SpendFigure: { page: SpendWidget, stage: StageSpend },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 

@@ -1,7 +1,8 @@
 import { gainDb, heatInPad, levelDbm, levelToPower, levelToVolts, ohms } from '#compute';
 import { amountOf, withLinkAmount } from '../../sheet/amount.ts';
-import { type Chain, COVERAGE_PROBABILITY, type Rung } from '../../sheet/chain.ts';
+import type { Chain, Rung } from '../../sheet/chain.ts';
 import { clubSheet } from '../../sheet/club.ts';
+import { COVERAGE_PROBABILITY } from '../../sheet/coverage.ts';
 import { chainOf } from '../../sheet/evaluated-chain.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';

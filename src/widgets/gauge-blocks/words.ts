@@ -1,5 +1,5 @@
 import type { Interval } from '#compute';
-import { COVERAGE_PROBABILITY } from '../../sheet/chain.ts';
+import { COVERAGE_PROBABILITY } from '../../sheet/coverage.ts';
 import { claimOf, differenceUm, endsOf, isCovered, lengthsOf, NOMINAL_MM } from '../../sheet/gauge-blocks.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';

@@ -1,4 +1,5 @@
-import { type BandChain, COVERAGE_FACTOR } from '../../sheet/chain.ts';
+import type { BandChain } from '../../sheet/chain.ts';
+import { COVERAGE_FACTOR } from '../../sheet/coverage.ts';
 import type { BandAction, BandState } from './state.ts';
 import { strings } from './strings.ts';
 

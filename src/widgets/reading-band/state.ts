@@ -1,6 +1,7 @@
 import { halfSpanFor } from '../../figures/reading-band.layout.ts';
 import { uncertaintyPerAmount, withLinkAmount } from '../../sheet/amount.ts';
-import { type BandChain, bandChainOf, COVERAGE_FACTOR } from '../../sheet/chain.ts';
+import { type BandChain, bandChainOf } from '../../sheet/chain.ts';
+import { COVERAGE_FACTOR } from '../../sheet/coverage.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 import { AMOUNT } from './amount.ts';
 

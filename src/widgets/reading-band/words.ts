@@ -1,6 +1,7 @@
 import { levelDbm, levelToPower } from '#compute';
 import { amountOf, withLinkAmount } from '../../sheet/amount.ts';
-import { type BandChain, bandChainOf, COVERAGE_FACTOR } from '../../sheet/chain.ts';
+import { type BandChain, bandChainOf } from '../../sheet/chain.ts';
+import { COVERAGE_FACTOR } from '../../sheet/coverage.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { powerText, powerWithEndsText } from '../../text/power-text.ts';

@@ -1,6 +1,6 @@
 import { randomFrom, simulate } from '#compute';
 import { sheetAt } from '../../sheet/at-point.ts';
-import { COVERAGE_PROBABILITY } from '../../sheet/chain.ts';
+import { COVERAGE_PROBABILITY } from '../../sheet/coverage.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 import { toModel } from '../../sheet/to-model.ts';
 import type { Simulable, SimulatedSheet, SimulationNews, SimulationOrder } from './messages.ts';
