@@ -23,8 +23,9 @@ export interface BarPoint extends LinePoint {
 export interface LineBandProps {
   readonly frame: LineBandFrame;
   readonly domain: Interval;
-  /** The upright axis reaches this far to both sides of nothing. */
+  /** The upright axis reaches this far to both sides of nothing, or from nothing up. */
   readonly span: number;
+  readonly upward?: boolean;
   readonly line: readonly LinePoint[];
   /** Empty where no band can be given. */
   readonly band: readonly BandPoint[];
@@ -84,7 +85,7 @@ export function lineBandLayout(props: LineBandProps): LineBandDrawing {
   const measures = lineBandMeasures(props.frame);
   const [top, bottom] = measures.down;
   const scaleX = linearScale({ domain: [props.domain.lower, props.domain.upper], range: measures.across });
-  const scaleY = linearScale({ domain: [-props.span, props.span], range: [bottom, top] });
+  const scaleY = linearScale({ domain: [props.upward ? 0 : -props.span, props.span], range: [bottom, top] });
   const outline = (band: readonly BandPoint[]): string => {
     if (band.length === 0) return '';
     const upper = band.map(({ x, upper: y }) => [scaleX(x), scaleY(y)] as const);
@@ -127,12 +128,12 @@ function edgeOf(x: number, { across: [left, right] }: LineBandMeasures) {
 }
 
 function axesOf(
-  { domain, span }: LineBandProps,
+  { domain, span, upward }: LineBandProps,
   { ticks, tickRoom }: LineBandMeasures,
   { scaleX, scaleY }: { readonly scaleX: LinearScale; readonly scaleY: LinearScale },
 ) {
   const along = levelTicks({ ...domain, count: ticks[0] });
-  const up = levelTicks({ lower: -span, upper: span, count: ticks[1] });
+  const up = levelTicks({ lower: upward ? 0 : -span, upper: span, count: ticks[1] });
   return {
     along: spaced(
       along.map((value) => ({ x: coordinate(scaleX(value)), value })),

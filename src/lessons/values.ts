@@ -16,6 +16,7 @@ import { shapeValues } from './values/the-whole-shape.ts';
 import { voltsValues } from './values/volts-and-watts.ts';
 import { statedValues } from './values/what-a-tolerance-says.ts';
 import { madeValues } from './values/what-a-watt-is-made-of.ts';
+import { backValues } from './values/what-comes-back.ts';
 import { spendValues } from './values/where-to-spend.ts';
 import { powerValues } from './values/which-power.ts';
 import { worstValues } from './values/worst-case.ts';
@@ -42,6 +43,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   verdict: verdictValues,
   pads: padsValues,
   scope: scopeValues,
+  back: backValues,
   detector: detectorValues,
   tries: triesValues,
   spend: spendValues,

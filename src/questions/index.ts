@@ -20,6 +20,7 @@ import { lossNearNothing, meanOfWatts, moreTrials, slopeOfNothing } from './trie
 import { finerMarks, frameMisfit, whichWord, whyNoFit } from './two-rules.ts';
 import { changeOfWatt, chargesOfWatt, exactConstants, whatCounts } from './unit-tree.ts';
 import { verdictAtLimit, verdictEdge, verdictOfEvening, verdictWhoPays } from './verdict.ts';
+import { backHidden, backHowMuch, backNet, backReturnLoss } from './what-comes-back.ts';
 
 const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'bands-mean': whichMean,
@@ -90,6 +91,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'tries-loss-near-nothing': lossNearNothing,
   'tries-more-trials': moreTrials,
   'tries-slope-of-nothing': slopeOfNothing,
+  'back-how-much': backHowMuch,
+  'back-return-loss': backReturnLoss,
+  'back-hidden': backHidden,
+  'back-net': backNet,
   'power-meter': powerMeter,
   'power-tones': powerTones,
   'power-reflected': powerReflected,

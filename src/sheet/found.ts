@@ -26,8 +26,8 @@ export function foundOf(outcome: MethodOutcome): Found {
   return { inRange: true, result };
 }
 
-/** How far a level that the club's specification allows lies above the nominal 27 dBm at most, as a level. Invented. */
-const SPECIFIED_UPPER_DBM = 28.5;
+/** The highest level that the specification of the club’s transmitter allows. Invented. */
+export const SPECIFIED_UPPER_DBM = 28.5;
 
 /** The power that cautions reckon with: what the specification allows at most, or the upper end of the result where that is more. */
 export function upperPower(found: Found<unknown>): PowerW {

@@ -72,6 +72,12 @@ export const addresses: readonly KeptAddress[] = [
     },
   },
   {
+    kind: 'back',
+    version: 1,
+    address: 'l=30&s=2.5&a=3&m=t&d=30&v=1',
+    opens: { level: 30, swr: 2.5, loss: 3, match: 'tuner', directivity: 30 },
+  },
+  {
     kind: 'scope',
     version: 1,
     address: 'pp=20.4&r=75&e=t&f=29&b=200&p=6&g=5&o=f&s=40&v=1',

@@ -27,6 +27,7 @@ import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
 import { treeSpec } from '../../src/widgets/unit-tree/spec.ts';
 import { verdictSpec } from '../../src/widgets/verdict/spec.ts';
+import { backSpec } from '../../src/widgets/what-comes-back/spec.ts';
 import { spec as codec } from '../address/demonstration.ts';
 
 /** Every kind of address that this site makes, with its present specification. A new kind is added here and in `addresses.ts`. */
@@ -77,6 +78,8 @@ export const kinds = {
   levelTable: levelTableSpec,
   /** `/learn/measuring/oscilloscope-across-a-load/?...` */
   scope: scopeSpec,
+  /** `/learn/measuring/what-comes-back/?...` */
+  back: backSpec,
   /** `/learn/measuring/peak-detector/?...` */
   detector: detectorSpec,
   /** `/learn/decibels/which-power/?...` */

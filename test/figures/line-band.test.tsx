@@ -18,6 +18,9 @@ import { strings as scopeStrings } from '../../src/widgets/scope/strings.ts';
 import { figureOf as rulesFigure } from '../../src/widgets/two-rules/figure.ts';
 import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { strings as rulesStrings } from '../../src/widgets/two-rules/strings.ts';
+import { figureOf as backFigure } from '../../src/widgets/what-comes-back/figure.ts';
+import { type BackFields, type BackState, backSpec } from '../../src/widgets/what-comes-back/spec.ts';
+import { strings as backStrings } from '../../src/widgets/what-comes-back/strings.ts';
 
 const rules = defaultState(rulesSpec.fields);
 const meter = defaultState(meterSpec.fields);
@@ -32,12 +35,15 @@ const ofScope = (now: Partial<ScopeState> = {}) =>
 const ofDetector = (now: Partial<DetectorState> = {}) =>
   detectorFigure(fieldsState<DetectorFields>({ ...defaultState(detectorSpec.fields), ...now }));
 
+const ofBack = (now: Partial<BackState> = {}) =>
+  backFigure(fieldsState<BackFields>({ ...defaultState(backSpec.fields), ...now }));
+
 type Figure = Omit<LineBandProps, 'frame'>;
 /** Every state that has a name, and a picture kept as markup. */
 const named: Readonly<
   Record<
     string,
-    { frame?: LineBandFrame; figure: () => Figure; of: 'rules' | 'meter' | 'scope' | 'detector' }
+    { frame?: LineBandFrame; figure: () => Figure; of: 'rules' | 'meter' | 'scope' | 'detector' | 'back' }
   >
 > = {
   'the club’s frame': { figure: () => ofRules(), of: 'rules' },
@@ -67,15 +73,21 @@ const named: Readonly<
     figure: () => ofDetector({ detected: 0.6 }),
     of: 'detector',
   },
+  'the club’s line': { figure: () => ofBack(), of: 'back' },
+  'a lossy line on the wall': { frame: 'stage', figure: () => ofBack({ loss: 3 }), of: 'back' },
   'the meter with its screw turned': { figure: () => ofMeter({ treatment: 'adjusted' }), of: 'meter' },
 };
 
 function draw(name: string, handle = true): string {
   const { frame = 'wide', figure, of } = named[name] ?? {};
   if (figure === undefined || of === undefined) throw new Error(`wish a named state, got ${name}`);
-  const words = { meter: meterStrings, rules: rulesStrings, scope: scopeStrings, detector: detectorStrings }[
-    of
-  ].axes;
+  const words = {
+    meter: meterStrings,
+    rules: rulesStrings,
+    scope: scopeStrings,
+    detector: detectorStrings,
+    back: backStrings,
+  }[of].axes;
   return render(
     <LineBand
       frame={frame}
@@ -146,6 +158,15 @@ describe('where a method ends', () => {
     expect(count(out, /data-handle="at"/g)).toBe(1);
     const { at, measures } = lineBandLayout({ frame: 'narrow', ...ofScope({ frequency: 145 }) });
     expect(at).toMatchObject({ known: false, y: measures.down[0] });
+  });
+});
+
+describe('an axis from nothing up', () => {
+  it('has nothing at its foot, and no tick below', () => {
+    const { zeroY, measures, up } = lineBandLayout({ frame: 'wide', ...ofBack() });
+    expect(zeroY).toBe(measures.down[1]);
+    expect(up.every(({ value }) => value >= 0)).toBe(true);
+    expect(lineBandLayout({ frame: 'wide', ...ofMeter() }).zeroY).toBeLessThan(measures.down[1]);
   });
 });
 

@@ -23,6 +23,7 @@ import { rulesSpec } from '../../src/widgets/two-rules/spec.ts';
 import { signalsSpec } from '../../src/widgets/two-signals/spec.ts';
 import { treeSpec } from '../../src/widgets/unit-tree/spec.ts';
 import { verdictSpec } from '../../src/widgets/verdict/spec.ts';
+import { backSpec } from '../../src/widgets/what-comes-back/spec.ts';
 
 /** Attributes of a tag as they stand in a lesson. */
 export type Attributes = Readonly<Record<string, string>>;
@@ -51,6 +52,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   ScopeFigure: () => scopeSpec,
   DetectorFigure: () => detectorSpec,
   SpendFigure: () => spendSpec,
+  BackFigure: () => backSpec,
   ChainFigure: ({ preset }) =>
     bandSpec(presetSheet(preset as Preset), { showLimits: true, showCurve: false }),
 };

@@ -37,6 +37,7 @@ import Tries from '../../src/widgets/tries/Tries.tsx';
 import TwoRules from '../../src/widgets/two-rules/TwoRules.tsx';
 import UnitTreeWidget from '../../src/widgets/unit-tree/UnitTreeWidget.tsx';
 import VerdictWidget from '../../src/widgets/verdict/VerdictWidget.tsx';
+import WhatComesBack from '../../src/widgets/what-comes-back/WhatComesBack.tsx';
 
 const read = readerOf({ kind: 'halfWidthDb', min: 0, max: 3, decimals: 2 });
 const nothing = (): void => {};
@@ -56,6 +57,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'stated limits': () => <StatedLimits />,
   'shared cause': () => <SharedCause />,
   oscilloscope: () => <ScopeWidget />,
+  'what comes back': () => <WhatComesBack />,
   'peak detector': () => <DetectorWidget />,
   'gauge blocks': () => <GaugeBlocks prepared={wholeClaimOf(clubBlocks())} />,
   'sum of links': () => <LinkSum prepared={wholeSumOf(halfDecibels(1))} />,

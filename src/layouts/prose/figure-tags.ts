@@ -1,3 +1,4 @@
+import StageBack from '../../stage/StageBack.astro';
 import StageBand from '../../stage/StageBand.astro';
 import StageBandRulers from '../../stage/StageBandRulers.astro';
 import StageBlocks from '../../stage/StageBlocks.astro';
@@ -44,6 +45,7 @@ import TwoRules from '../../widgets/two-rules/TwoRules.astro';
 import TwoSignals from '../../widgets/two-signals/TwoSignals.astro';
 import UnitTreeWidget from '../../widgets/unit-tree/UnitTreeWidget.astro';
 import VerdictWidget from '../../widgets/verdict/VerdictWidget.astro';
+import WhatComesBack from '../../widgets/what-comes-back/WhatComesBack.astro';
 
 /** The figures that a lesson may show, by tag: as a page has them, and as the wall has them. */
 export const figureTags = {
@@ -69,6 +71,7 @@ export const figureTags = {
   DetectorFigure: { page: DetectorWidget, stage: StageDetector },
   TriesFigure: { page: Tries, stage: StageTries },
   SpendFigure: { page: SpendWidget, stage: StageSpend },
+  BackFigure: { page: WhatComesBack, stage: StageBack },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 
