@@ -3,6 +3,7 @@ import { triesValues } from './values/a-million-tries.ts';
 import { blocksValues } from './values/blocks-and-warm-hands.ts';
 import { meterValues } from './values/calibration-changes-nothing.ts';
 import { lineValues } from './values/down-the-line.ts';
+import { inLineValues } from './values/in-line-meter.ts';
 import { verdictValues } from './values/inside-outside-cant-tell.ts';
 import { levelsValues } from './values/levels-and-gains.ts';
 import { rulesValues } from './values/measuring-is-comparing.ts';
@@ -29,6 +30,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   levels: levelsValues,
   ratios: ratiosValues,
   rules: rulesValues,
+  inline: inLineValues,
   meter: meterValues,
   chain: chainValues,
   stated: statedValues,

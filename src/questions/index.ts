@@ -2,6 +2,7 @@ import { oneDecibel, otherEnd, threePercentOfVolts, whichMean } from './bands.ts
 import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
 import { detectorAddBack, detectorHarmonic, detectorLow, detectorWhichErrs } from './detector.ts';
 import { howLong, oneInstrument, roomWarm, whatHappened } from './gauge-blocks.ts';
+import { inLineNet, inLineRange, inLineScale, inLineSwr } from './in-line.ts';
 import { levelsApart, throughTheChain, twoTransmitters, whatIsNegative } from './levels.ts';
 import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
 import { beyondHalf, likeliestPlace, oneBox, whichBell } from './link-sum.ts';
@@ -75,6 +76,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'stated-display': statedDisplay,
   'stated-mismatch': statedMismatch,
   'stated-certificate': statedCertificate,
+  'inline-scale': inLineScale,
+  'inline-net': inLineNet,
+  'inline-swr': inLineSwr,
+  'inline-range': inLineRange,
   'pads-match': padsMatch,
   'pads-worth': padsWorth,
   'pads-overload': padsOverload,

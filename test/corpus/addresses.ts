@@ -16,6 +16,12 @@ export interface KeptAddress {
 export const addresses: readonly KeptAddress[] = [
   { kind: 'levelTable', version: 1, address: 'r=75&v=1', opens: { resistance: 75 } },
   {
+    kind: 'inLine',
+    version: 1,
+    address: 'fw=3&re=0.5&sc=20&pc=2.5&di=30&wa=i&v=1',
+    opens: { forward: 3, reflected: 0.5, scale: 20, percent: 2.5, directivity: 30, wanted: 'incident' },
+  },
+  {
     kind: 'pads',
     version: 1,
     address: 're=10&mo=9.5&pa=6&wi=0.1&sp=1.1&so=2&sm=1.25&v=1',

@@ -6,6 +6,7 @@ import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
 import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
+import { inLineSpec } from '../../src/widgets/in-line/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { levelTableSpec } from '../../src/widgets/level-table/spec.ts';
@@ -88,6 +89,8 @@ export const kinds = {
   shared: sharedSpec,
   /** `/learn/measuring/inside-outside-cant-tell/?...` */
   verdict: verdictSpec,
+  /** `/learn/measuring/in-line-meter/?...` */
+  inLine: inLineSpec,
   /** `/learn/measuring/pads-into-a-meter/?...` */
   pads: padsSpec,
   /** `/learn/measuring/where-to-spend/?...` */

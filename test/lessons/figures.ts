@@ -3,6 +3,7 @@ import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
 import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
+import { inLineSpec } from '../../src/widgets/in-line/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { linkSumSpec } from '../../src/widgets/link-sum/spec.ts';
@@ -40,6 +41,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   MeterFigure: () => meterSpec,
   BlocksFigure: () => blocksSpec,
   LinkSumFigure: () => linkSumSpec,
+  InLineFigure: () => inLineSpec,
   PadsFigure: () => padsSpec,
   TriesFigure: () => triesSpec,
   LineFigure: () => lineSpec,

@@ -16,6 +16,7 @@ import CopyText from '../../src/widgets/copy-text/CopyText.tsx';
 import DetectorWidget from '../../src/widgets/detector/DetectorWidget.tsx';
 import EnvelopeWidget from '../../src/widgets/envelope/EnvelopeWidget.tsx';
 import GaugeBlocks from '../../src/widgets/gauge-blocks/GaugeBlocks.tsx';
+import InLineWidget from '../../src/widgets/in-line/InLineWidget.tsx';
 import LevelWidget from '../../src/widgets/level-diagram/LevelWidget.tsx';
 import LinkSum from '../../src/widgets/link-sum/LinkSum.tsx';
 import OwnMeter from '../../src/widgets/own-meter/OwnMeter.tsx';
@@ -49,6 +50,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'reading band': () => <ReadingBandWidget sheet={clubSheet()} />,
   'two rules': () => <TwoRules />,
   verdict: () => <VerdictWidget />,
+  'meter in the line': () => <InLineWidget />,
   'pads into a meter': () => <PadsLineWidget />,
   spending: () => <SpendWidget />,
   'own meter': () => <OwnMeter />,

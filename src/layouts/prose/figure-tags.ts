@@ -4,6 +4,7 @@ import StageBandRulers from '../../stage/StageBandRulers.astro';
 import StageBlocks from '../../stage/StageBlocks.astro';
 import StageDetector from '../../stage/StageDetector.astro';
 import StageEnvelope from '../../stage/StageEnvelope.astro';
+import StageInLine from '../../stage/StageInLine.astro';
 import StageLevels from '../../stage/StageLevels.astro';
 import StageLine from '../../stage/StageLine.astro';
 import StageLinkSum from '../../stage/StageLinkSum.astro';
@@ -26,6 +27,7 @@ import BandRulers from '../../widgets/band-rulers/BandRulers.astro';
 import DetectorWidget from '../../widgets/detector/DetectorWidget.astro';
 import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
 import GaugeBlocks from '../../widgets/gauge-blocks/GaugeBlocks.astro';
+import InLineWidget from '../../widgets/in-line/InLineWidget.astro';
 import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
 import LevelLine from '../../widgets/level-line/LevelLine.astro';
 import LinkSum from '../../widgets/link-sum/LinkSum.astro';
@@ -66,6 +68,7 @@ export const figureTags = {
   StatedFigure: { page: StatedLimits, stage: StageStated },
   SharedFigure: { page: SharedCause, stage: StageShared },
   VerdictFigure: { page: VerdictWidget, stage: StageVerdict },
+  InLineFigure: { page: InLineWidget, stage: StageInLine },
   PadsFigure: { page: PadsLineWidget, stage: StagePads },
   ScopeFigure: { page: ScopeWidget, stage: StageScope },
   DetectorFigure: { page: DetectorWidget, stage: StageDetector },
