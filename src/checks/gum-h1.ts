@@ -5,6 +5,9 @@ import { tableFactor } from './gum-annex-g.ts';
 import { blocksOfH1 } from './gum-h1-blocks.ts';
 import { endGauge, evaluated, gaugeInputs } from './gum-h1-model.ts';
 
+/** The same budget in the figure of a lesson, rounded on the way as in print. */
+const tried = { path: '/learn/stacking/writing-it-down/', state: 'su=g&n=5&k=99&r=w&v=1' } as const;
+
 const contribution = (id: string): number =>
   evaluated().budget.find((row) => row.id === id)?.contribution ?? Number.NaN;
 
@@ -52,6 +55,7 @@ const result = (): Check => ({
       compute: () => tableFactor({ percent: 99, degrees: 16 }),
     },
   ],
+  tried,
 });
 
 /** The formula as H.1.6 displays it, with the contributions as printed and any combined uncertainty put in. */
@@ -117,6 +121,7 @@ const expanded = (): Check => ({
       },
     },
   ],
+  tried,
 });
 
 const curvature = () => secondOrder({ model: endGauge() });

@@ -21,6 +21,7 @@ import { backValues } from './values/what-comes-back.ts';
 import { spendValues } from './values/where-to-spend.ts';
 import { powerValues } from './values/which-power.ts';
 import { worstValues } from './values/worst-case.ts';
+import { writingValues } from './values/writing-it-down.ts';
 
 type Values = Readonly<Record<string, () => string>>;
 
@@ -49,6 +50,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   detector: detectorValues,
   tries: triesValues,
   spend: spendValues,
+  writing: writingValues,
 };
 
 /** Ids of every number. */

@@ -23,6 +23,8 @@ import { changeOfWatt, chargesOfWatt, exactConstants, whatCounts } from './unit-
 import { verdictAtLimit, verdictEdge, verdictOfEvening, verdictWhoPays } from './verdict.ts';
 import { backHidden, backHowMuch, backNet, backReturnLoss } from './what-comes-back.ts';
 
+import { writingBrackets, writingFew, writingPlusMinus, writingRounded } from './writing.ts';
+
 const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'bands-mean': whichMean,
   'bands-other-end': otherEnd,
@@ -104,6 +106,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'power-tones': powerTones,
   'power-reflected': powerReflected,
   'power-efficiency': powerEfficiency,
+  'writing-plus-minus': writingPlusMinus,
+  'writing-rounded': writingRounded,
+  'writing-few': writingFew,
+  'writing-brackets': writingBrackets,
   'shared-two-pads': sharedTwoPads,
   'shared-difference': sharedDifference,
   'shared-mean': sharedMean,

@@ -452,6 +452,18 @@ export const addresses: readonly KeptAddress[] = [
   },
   { kind: 'shared', version: 1, address: 'of=x&co=50&v=1', opens: { of: 'X', counted: 50 } },
   {
+    kind: 'budget',
+    version: 1,
+    address: 'n=2&s=0.5&k=95&d=1&v=1',
+    opens: { subject: 'club', count: 2, scatter: 0.5, coverage: 'p95', digits: 'one', rounding: 'end' },
+  },
+  {
+    kind: 'budget',
+    version: 1,
+    address: 'su=g&n=5&k=99&r=w&v=1',
+    opens: { subject: 'gauge', coverage: 'p99', digits: 'two', rounding: 'way' },
+  },
+  {
     kind: 'borrow',
     version: 1,
     address:

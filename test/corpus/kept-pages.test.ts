@@ -19,6 +19,7 @@ const pages: ReadonlyMap<string, Kind> = new Map([
   ['/learn/stacking/what-a-tolerance-says/', 'stated'],
   ['/learn/stacking/shared-causes/', 'shared'],
   ['/learn/stacking/worst-case/', 'row'],
+  ['/learn/stacking/writing-it-down/', 'budget'],
   ['/examples/two-pads-into-a-receiver/', 'two-pads'],
   ['/bench/', 'bench'],
 ]);

@@ -1,5 +1,6 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
+import { budgetSpec } from '../../src/widgets/budget/spec.ts';
 import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
@@ -49,6 +50,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   EnvelopeFigure: () => keyedSpec,
   RowFigure: ({ lay }) => rowSpec(lay as Lay),
   StatedFigure: () => statedSpec,
+  BudgetFigure: () => budgetSpec,
   SharedFigure: () => sharedSpec,
   VerdictFigure: () => verdictSpec,
   ScopeFigure: () => scopeSpec,

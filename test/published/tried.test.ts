@@ -6,6 +6,8 @@ import { checksOf } from '../../src/checks/summary.ts';
 import { wholeSumOf } from '../../src/sheet/evaluated-link-sum.ts';
 import { bellOf } from '../../src/sheet/link-sum.ts';
 import { impedanceOf } from '../../src/sheet/simultaneous.ts';
+import { written } from '../../src/sheet/stated-budget.ts';
+import { budgetSpec, useOf } from '../../src/widgets/budget/spec.ts';
 import { type LinkSumState, linkSumSpec, sumOf } from '../../src/widgets/link-sum/spec.ts';
 import { sharedSpec, subjectOf } from '../../src/widgets/shared-cause/spec.ts';
 import { triesFigures } from './tries-figures.ts';
@@ -44,12 +46,32 @@ function sharedCause(address: string): Figures {
   return { [subject.output]: estimate, [`u(${subject.output})`]: standardUncertainty };
 }
 
+function budget(address: string): Figures {
+  const { state, problems } = decode(budgetSpec, address);
+  expect(problems).toEqual([]);
+  const use = useOf(state);
+  const found = written(use);
+  const part = (id: string): number => found.budget.find((row) => row.id === id)?.contribution ?? Number.NaN;
+  return {
+    'contribution of the standard': part('standard'),
+    'of the expansion difference': part('expansion difference'),
+    'of the temperature difference': part('temperature difference'),
+    'combined variance': found.budget.reduce((sum, { contribution }) => sum + contribution ** 2, 0),
+    'combined u': found.standardUncertainty,
+    length: found.stated.estimate,
+    't for 99 % and 16 degrees': found.coverageFactor,
+    'U for 99 %, u and ν rounded as in print': found.expanded,
+    'U for 99 %, nothing rounded': written({ ...use, onTheWay: false }).expanded,
+  };
+}
+
 /** What stands in a figure, by the page that it is on. */
 const pages: Readonly<Record<string, (address: string) => Figures>> = {
   '/learn/stacking/the-whole-shape/': linkSum,
   '/learn/stacking/shared-causes/': sharedCause,
   '/learn/stacking/a-million-tries/': triesFigures,
   '/learn/measuring/inside-outside-cant-tell/': verdictFigures,
+  '/learn/stacking/writing-it-down/': budget,
 };
 
 /** Checks of what propagation says, on a page that has trials as well. */
@@ -63,6 +85,11 @@ describe('published examples that a figure gives back', () => {
   it('are the three sums of JCGM 101, 9.2', () => {
     const ids = tried.map(({ id }) => id);
     for (const id of ['s1-9.2.2', 's1-9.2.3', 's1-9.2.4']) expect(ids).toContain(id);
+  });
+
+  it('are the end gauge of GUM H.1, as printed and unrounded', () => {
+    const ids = tried.map(({ id }) => id);
+    for (const id of ['gum-h1-result', 'gum-h1-expanded']) expect(ids).toContain(id);
   });
 
   it('are the outputs of GUM H.2', () => {

@@ -11,6 +11,7 @@ import { halfDecibels } from '../../src/sheet/link-sum.ts';
 import { clubRow } from '../../src/sheet/pads-in-a-row.ts';
 import { triedOf } from '../../src/sheet/tried.ts';
 import { clubTry } from '../../src/sheet/tries.ts';
+import BudgetWidget from '../../src/widgets/budget/BudgetWidget.tsx';
 import Choice from '../../src/widgets/choice/Choice.tsx';
 import CopyText from '../../src/widgets/copy-text/CopyText.tsx';
 import DetectorWidget from '../../src/widgets/detector/DetectorWidget.tsx';
@@ -57,6 +58,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'pads end to end': () => <PadsInARow lay="straight" prepared={wholeRowOf(clubRow())} />,
   'pads at right angles': () => <PadsInARow lay="angles" prepared={wholeRowOf(clubRow())} />,
   'stated limits': () => <StatedLimits />,
+  budget: () => <BudgetWidget />,
   'shared cause': () => <SharedCause />,
   oscilloscope: () => <ScopeWidget />,
   'what comes back': () => <WhatComesBack />,

@@ -2,6 +2,7 @@ import StageBack from '../../stage/StageBack.astro';
 import StageBand from '../../stage/StageBand.astro';
 import StageBandRulers from '../../stage/StageBandRulers.astro';
 import StageBlocks from '../../stage/StageBlocks.astro';
+import StageBudget from '../../stage/StageBudget.astro';
 import StageDetector from '../../stage/StageDetector.astro';
 import StageEnvelope from '../../stage/StageEnvelope.astro';
 import StageInLine from '../../stage/StageInLine.astro';
@@ -24,6 +25,7 @@ import StageTwoMeans from '../../stage/StageTwoMeans.astro';
 import StageTwoSignals from '../../stage/StageTwoSignals.astro';
 import StageVerdict from '../../stage/StageVerdict.astro';
 import BandRulers from '../../widgets/band-rulers/BandRulers.astro';
+import BudgetWidget from '../../widgets/budget/BudgetWidget.astro';
 import DetectorWidget from '../../widgets/detector/DetectorWidget.astro';
 import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
 import GaugeBlocks from '../../widgets/gauge-blocks/GaugeBlocks.astro';
@@ -66,6 +68,7 @@ export const figureTags = {
   LinkSumFigure: { page: LinkSum, stage: StageLinkSum },
   RowFigure: { page: PadsInARow, stage: StageRow },
   StatedFigure: { page: StatedLimits, stage: StageStated },
+  BudgetFigure: { page: BudgetWidget, stage: StageBudget },
   SharedFigure: { page: SharedCause, stage: StageShared },
   VerdictFigure: { page: VerdictWidget, stage: StageVerdict },
   InLineFigure: { page: InLineWidget, stage: StageInLine },
