@@ -15,6 +15,7 @@ export const folders = [
   'questions',
   'checks',
   'tables',
+  'corrections',
   'widgets',
   'bench',
   'borrow',
@@ -73,6 +74,7 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   questions: data,
   checks: data,
   tables: ['text'],
+  corrections: [],
   widgets: parts,
   bench: applications,
   borrow: [...applications, 'bench'],
@@ -82,6 +84,6 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   prose: frames,
   layouts: frames,
   lessons: frames,
-  pages: [...frames, 'lessons'],
+  pages: [...frames, 'lessons', 'corrections'],
   build: ['styles', 'figures', 'text'],
 };

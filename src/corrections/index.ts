@@ -1,0 +1,38 @@
+/** Something that this site said wrongly, and says rightly now. An entry is added and never taken away. */
+export interface Correction {
+  /** Its place on the page, small letters and hyphens; never changes. */
+  readonly id: string;
+  /** Day on which it was mended, year-month-day. */
+  readonly mended: string;
+  /** The first version that had it, and the first without. */
+  readonly since: string;
+  readonly until: string;
+  /** Pages that it stood on. */
+  readonly where: readonly { readonly path: string; readonly title: string }[];
+  readonly what: string;
+  /** The old value and the new one, in words with their numbers. */
+  readonly before: string;
+  readonly now: string;
+  /** Whom it concerns: which results somebody may have written down. */
+  readonly concerns: string;
+}
+
+/** All corrections, the newest first. Mended before the first release, the first of them had been seen by nobody outside. */
+export const corrections: readonly Correction[] = [
+  {
+    id: 'density-through-a-two-port',
+    mended: '2026-11-29',
+    since: '0.1.0, unpublished',
+    until: '0.1.0',
+    where: [
+      { path: '/bench/', title: 'Bench' },
+      { path: '/reference/formulas/mismatch/', title: 'Formula sheet: mismatch' },
+    ],
+    what: 'The curve of a mismatch through a pad or cable, between a source and a load that both reflect strongly (0.4 and 0.5 in magnitude through 3 dB).',
+    before:
+      'At some dozens of places the density rose without bound: each of the 32 phases that it is averaged over has two poles, and they were not smoothed.',
+    now: 'The density is a mean over a 64th of the width: right to 5 %, in the outermost tails to a sixth.',
+    concerns:
+      'The drawn curve alone. Shares, intervals, U and verdicts come from the share below a value, which was and is right to 0.0005 there.',
+  },
+];
