@@ -29,12 +29,12 @@ export interface LaidMeasures {
 const MEASURES: Readonly<Record<LaidFrame, LaidMeasures>> = {
   wide: {
     width: 880,
-    height: 422,
+    height: 472,
     across: [20, 860],
-    above: [12, 212],
-    bars: [260, 316],
+    above: [12, 262],
+    bars: [310, 366],
     barHalf: 9,
-    axis: 346,
+    axis: 396,
     rise: 19,
     lineHalf: 2.5,
     corner: 8,

@@ -1,5 +1,6 @@
 import { bandsValues } from './values/a-decibel-is-not-a-percentage.ts';
 import { triesValues } from './values/a-million-tries.ts';
+import { anglesValues } from './values/at-right-angles.ts';
 import { blocksValues } from './values/blocks-and-warm-hands.ts';
 import { meterValues } from './values/calibration-changes-nothing.ts';
 import { lineValues } from './values/down-the-line.ts';
@@ -36,6 +37,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   chain: chainValues,
   stated: statedValues,
   worst: worstValues,
+  angles: anglesValues,
   blocks: blocksValues,
   made: madeValues,
   power: powerValues,

@@ -12,6 +12,7 @@ import { worstCertificate, worstEight, worstGuess, worstSum } from './pads-in-a-
 import { powerEfficiency, powerMeter, powerReflected, powerTones } from './power.ts';
 import type { Question } from './question.ts';
 import { behindTwoPads, doublings, seventeen, twiceTheVolts } from './ratios.ts';
+import { anglesGuess, anglesLimits, anglesShare, anglesSum } from './right-angles.ts';
 import { scopeFullScale, scopeHowSure, scopeRange, scopeWhatHelps } from './scope.ts';
 import { sharedDifference, sharedMean, sharedResistors, sharedTwoPads } from './shared.ts';
 import { spendEnough, spendHalved, spendOnWhat, spendReadings } from './spend.ts';
@@ -74,6 +75,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'worst-four-pads': worstSum,
   'worst-certificate': worstCertificate,
   'worst-two-to-eight': worstEight,
+  'angles-perfect-pads': anglesGuess,
+  'angles-three-parts': anglesSum,
+  'angles-share': anglesShare,
+  'angles-of-limits': anglesLimits,
   'stated-lumps': statedLumps,
   'stated-display': statedDisplay,
   'stated-mismatch': statedMismatch,

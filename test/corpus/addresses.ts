@@ -539,6 +539,12 @@ export const addresses: readonly KeptAddress[] = [
     },
   },
   {
+    kind: 'angles',
+    version: 1,
+    address: 'n=2&mt=0&be=u&cl=r&v=1',
+    opens: { count: 2, pad: 0.3, between: 'arcsine', meter: 0, claim: 'root' },
+  },
+  {
     kind: 'row',
     version: 1,
     address: 'n=8&pa=0.1&be=u&mt=1&ms=c&cl=r&v=1',

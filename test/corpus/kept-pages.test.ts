@@ -20,6 +20,7 @@ const pages: ReadonlyMap<string, Kind> = new Map([
   ['/learn/stacking/shared-causes/', 'shared'],
   ['/learn/stacking/worst-case/', 'row'],
   ['/learn/stacking/writing-it-down/', 'budget'],
+  ['/learn/stacking/at-right-angles/', 'angles'],
   ['/examples/two-pads-into-a-receiver/', 'two-pads'],
   ['/bench/', 'bench'],
 ]);

@@ -72,6 +72,8 @@ export const kinds = {
   tries: triesSpec,
   /** `/learn/traceability/what-a-watt-is-made-of/?...` */
   units: treeSpec,
+  /** `/learn/stacking/at-right-angles/?...` */
+  angles: rowSpec('angles'),
   /** `/learn/stacking/worst-case/?...` */
   row: rowSpec('straight'),
   /** `/learn/stacking/what-a-tolerance-says/?...` */

@@ -44,6 +44,7 @@ export const strings = {
   meterWords: (without: string): string =>
     `of the variance; a meter that is never off would leave u = ${without}`,
   padWords: (share: string): string => `of the variance, all pads alike; the meter ${share}`,
+  padsOnly: 'of the variance, all pads alike, and nothing else brings any',
   expanded: (text: string): string => `U = ${text}`,
   expandedWords: 'k = 2: twice as long as the result of the path',
   expandedHolds: (share: string): string => `k = 2; holds ${share} of all sums`,
@@ -55,9 +56,9 @@ export const strings = {
     root: 'root of their squares',
   } satisfies Record<Exclude<Claim, 'none'>, string>,
   table: {
-    caption: 'Lengths and shares',
-    columns: ['Part', 'u', 'Share of the variance'],
-    pad: (index: number): string => `Pad ${index}`,
+    caption: 'Lengths, and shares of the variance',
+    columns: ['Part', 'u', 'Share'],
+    pad: (index: number): string => `Pad\u00a0${index}`,
     meter: 'Meter',
   },
   settings: {

@@ -113,7 +113,7 @@ function dominantAnswer(style: Style, values: RowState): Answer {
     return { figure, words: strings.meterWords(size(style, standardUncertainty)) };
   }
   const meter = rowResult(row).propagation.budget.find((each) => each.id === METER);
-  return { figure, words: strings.padWords(shareText(style, meter?.share ?? 0)) };
+  return { figure, words: meter ? strings.padWords(shareText(style, meter.share)) : strings.padsOnly };
 }
 
 /** Three answers under the figure. */
