@@ -1,3 +1,4 @@
+import { CLUB_READINGS } from '../sheet/borrowed.ts';
 import { type BorrowEntries, type BorrowKind, blankEntries } from './entries.ts';
 
 /** Names of the prepared calibrations; all of them invented. */
@@ -34,14 +35,6 @@ const ONE_LEVEL = [
   '7.40; 8.13; 7.36',
 ].join('\n');
 
-/** Levels in turn, A B A B A B A, from low to high. */
-const LEVELS: readonly (readonly string[])[] = [
-  ['-10.02', '-9.21', '-10.06', '-9.29', '-10.01', '-9.27', '-10.05'],
-  ['-0.04', '0.69', '-0.01', '0.77', '0.02', '0.72', '-0.03'],
-  ['7.35', '8.10', '7.32', '8.05', '7.38', '8.12', '7.36'],
-  ['12.96', '13.58', '12.99', '13.66', '13.02', '13.65', '12.97'],
-];
-
 /** A prepared calibration, as it would have been typed. */
 export function demonstrationEntries(name: Demonstration): BorrowEntries {
   switch (name) {
@@ -51,7 +44,7 @@ export function demonstrationEntries(name: Demonstration): BorrowEntries {
       return {
         ...detector(),
         later: '5.20',
-        places: LEVELS.map((readings, index) => ({
+        places: CLUB_READINGS.map((readings, index) => ({
           id: `place${index + 1}`,
           at: '',
           readings: readings.join('\n'),

@@ -1,32 +1,16 @@
-import { fitLine, readLine } from '#compute';
+import { thermometerAt, thermometerLine } from '../sheet/thermometer.ts';
 import type { Check } from './check.ts';
 import { figure } from './figure.ts';
 
-const READINGS = `
-21.521 -0.171
-22.012 -0.169
-22.512 -0.166
-23.003 -0.159
-23.507 -0.164
-23.999 -0.165
-24.513 -0.156
-25.002 -0.157
-25.503 -0.159
-26.010 -0.161
-26.511 -0.160`;
+const about20 = () => thermometerLine(20);
+const aboutMean = () => thermometerLine(24.0085);
+const at30 = () => thermometerAt(30, 20);
 
-/** Temperature and correction of the thermometer, both in degrees Celsius. */
-const points = () =>
-  READINGS.trim()
-    .split('\n')
-    .map((line) => {
-      const [x = Number.NaN, y = Number.NaN] = line.split(' ').map(Number);
-      return { x, y };
-    });
-
-const about20 = () => fitLine({ points: points(), origin: 20 });
-const aboutMean = () => fitLine({ points: points(), origin: 24.0085 });
-const at30 = () => readLine({ line: about20(), at: 30 });
+/** The figure that has this line in it. */
+const tried = (state: string): NonNullable<Check['tried']> => ({
+  path: '/learn/measuring/borrowing-a-calibration/',
+  state: `it=t${state}&v=1`,
+});
 
 /** GUM H.3: calibration of a thermometer by a straight line. */
 export const annexH3 = (): Check[] => [
@@ -44,6 +28,7 @@ export const annexH3 = (): Check[] => [
       figure('correlation of the two', '-0.930', '', () => about20().correlation),
       figure('scatter about the line', '0.0035', '°C', () => about20().residualDeviation),
     ],
+    tried: tried(''),
   },
   {
     id: 'gum-h3-prediction',
@@ -56,6 +41,7 @@ export const annexH3 = (): Check[] => [
       figure('its variance', '1.71', '10⁻⁵ °C²', () => 1e5 * at30().standardUncertainty ** 2),
       figure('degrees of freedom', '9', '', () => at30().degreesOfFreedom),
     ],
+    tried: tried('&te=30'),
     note: 'Without the covariance of intercept and slope it would be 0.0073 °C (worked out here, not printed in the Guide).',
   },
   {
@@ -68,6 +54,7 @@ export const annexH3 = (): Check[] => [
       figure('intercept', '-0.1625', '°C', () => aboutMean().intercept),
       figure('u of the intercept', '0.0011', '°C', () => aboutMean().interceptUncertainty),
     ],
+    tried: tried('&or=24.0085'),
   },
   {
     id: 'gum-h3-recomputed',

@@ -2,6 +2,7 @@ import { bandsValues } from './values/a-decibel-is-not-a-percentage.ts';
 import { triesValues } from './values/a-million-tries.ts';
 import { anglesValues } from './values/at-right-angles.ts';
 import { blocksValues } from './values/blocks-and-warm-hands.ts';
+import { borrowedValues } from './values/borrowing-a-calibration.ts';
 import { meterValues } from './values/calibration-changes-nothing.ts';
 import { lineValues } from './values/down-the-line.ts';
 import { inLineValues } from './values/in-line-meter.ts';
@@ -53,6 +54,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   tries: triesValues,
   spend: spendValues,
   writing: writingValues,
+  borrowed: borrowedValues,
 };
 
 /** Ids of every number. */

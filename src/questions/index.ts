@@ -1,4 +1,5 @@
 import { oneDecibel, otherEnd, threePercentOfVolts, whichMean } from './bands.ts';
+import { borrowedBeyond, borrowedHowGood, borrowedLater, borrowedRound } from './borrowed.ts';
 import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
 import { detectorAddBack, detectorHarmonic, detectorLow, detectorWhichErrs } from './detector.ts';
 import { howLong, oneInstrument, roomWarm, whatHappened } from './gauge-blocks.ts';
@@ -123,6 +124,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'verdict-edge': verdictEdge,
   'verdict-at-limit': verdictAtLimit,
   'verdict-who-pays': verdictWhoPays,
+  'borrowed-how-good': borrowedHowGood,
+  'borrowed-round': borrowedRound,
+  'borrowed-later': borrowedLater,
+  'borrowed-beyond': borrowedBeyond,
   'spend-on-what': spendOnWhat,
   'spend-halved': spendHalved,
   'spend-readings': spendReadings,

@@ -59,6 +59,18 @@ export const addresses: readonly KeptAddress[] = [
     opens: { item: 'resistors', rule: 'guardBand', multiplier: 0.25, resistor: 1500.12, resistorSpread: 0.1 },
   },
   {
+    kind: 'borrowed',
+    version: 1,
+    address: 're=7.5&le=0.1&mo=18&sh=a&v=1',
+    opens: { item: 'meter', reading: 7.5, lender: 0.1, months: 18, shared: 'averaged' },
+  },
+  {
+    kind: 'borrowed',
+    version: 1,
+    address: 'it=t&te=25&or=24.0085&v=1',
+    opens: { item: 'thermometer', temperature: 25, origin: 24.0085 },
+  },
+  {
     kind: 'spend',
     version: 1,
     address: 'li=r&re=28&pa=0.1&sc=0.2&n=12&v=1',

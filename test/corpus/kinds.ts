@@ -3,6 +3,7 @@ import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
 import { borrowAddressSpec } from '../../src/borrow/address.ts';
 import { compareAddressSpec } from '../../src/compare/address.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
+import { borrowedSpec } from '../../src/widgets/borrowed/spec.ts';
 import { budgetSpec } from '../../src/widgets/budget/spec.ts';
 import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
@@ -100,6 +101,8 @@ export const kinds = {
   spend: spendSpec,
   /** `/learn/stacking/writing-it-down/?...` */
   budget: budgetSpec,
+  /** `/learn/measuring/borrowing-a-calibration/?...` */
+  borrowed: borrowedSpec,
 } as const satisfies Readonly<Record<string, AddressSpec>>;
 
 export type Kind = keyof typeof kinds;

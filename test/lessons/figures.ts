@@ -1,5 +1,6 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
+import { borrowedSpec } from '../../src/widgets/borrowed/spec.ts';
 import { budgetSpec } from '../../src/widgets/budget/spec.ts';
 import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
@@ -55,6 +56,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   VerdictFigure: () => verdictSpec,
   ScopeFigure: () => scopeSpec,
   DetectorFigure: () => detectorSpec,
+  BorrowedFigure: () => borrowedSpec,
   SpendFigure: () => spendSpec,
   BackFigure: () => backSpec,
   ChainFigure: ({ preset }) =>

@@ -10,6 +10,7 @@ import { written } from '../../src/sheet/stated-budget.ts';
 import { budgetSpec, useOf } from '../../src/widgets/budget/spec.ts';
 import { type LinkSumState, linkSumSpec, sumOf } from '../../src/widgets/link-sum/spec.ts';
 import { sharedSpec, subjectOf } from '../../src/widgets/shared-cause/spec.ts';
+import { thermometerFigures } from './thermometer-figures.ts';
 import { triesFigures } from './tries-figures.ts';
 import { verdictFigures } from './verdict-figures.ts';
 
@@ -72,6 +73,7 @@ const pages: Readonly<Record<string, (address: string) => Figures>> = {
   '/learn/stacking/a-million-tries/': triesFigures,
   '/learn/measuring/inside-outside-cant-tell/': verdictFigures,
   '/learn/stacking/writing-it-down/': budget,
+  '/learn/measuring/borrowing-a-calibration/': thermometerFigures,
 };
 
 /** Checks of what propagation says, on a page that has trials as well. */
@@ -90,6 +92,11 @@ describe('published examples that a figure gives back', () => {
   it('are the end gauge of GUM H.1, as printed and unrounded', () => {
     const ids = tried.map(({ id }) => id);
     for (const id of ['gum-h1-result', 'gum-h1-expanded']) expect(ids).toContain(id);
+  });
+
+  it('are the line of GUM H.3', () => {
+    const ids = tried.map(({ id }) => id);
+    for (const id of ['gum-h3-line', 'gum-h3-prediction', 'gum-h3-centred']) expect(ids).toContain(id);
   });
 
   it('are the outputs of GUM H.2', () => {

@@ -11,6 +11,7 @@ import { halfDecibels } from '../../src/sheet/link-sum.ts';
 import { clubRow } from '../../src/sheet/pads-in-a-row.ts';
 import { triedOf } from '../../src/sheet/tried.ts';
 import { clubTry } from '../../src/sheet/tries.ts';
+import BorrowedWidget from '../../src/widgets/borrowed/BorrowedWidget.tsx';
 import BudgetWidget from '../../src/widgets/budget/BudgetWidget.tsx';
 import Choice from '../../src/widgets/choice/Choice.tsx';
 import CopyText from '../../src/widgets/copy-text/CopyText.tsx';
@@ -54,6 +55,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'meter in the line': () => <InLineWidget />,
   'pads into a meter': () => <PadsLineWidget />,
   spending: () => <SpendWidget />,
+  'borrowed line': () => <BorrowedWidget />,
   'own meter': () => <OwnMeter />,
   'pads end to end': () => <PadsInARow lay="straight" prepared={wholeRowOf(clubRow())} />,
   'pads at right angles': () => <PadsInARow lay="angles" prepared={wholeRowOf(clubRow())} />,

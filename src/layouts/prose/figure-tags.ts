@@ -2,6 +2,7 @@ import StageBack from '../../stage/StageBack.astro';
 import StageBand from '../../stage/StageBand.astro';
 import StageBandRulers from '../../stage/StageBandRulers.astro';
 import StageBlocks from '../../stage/StageBlocks.astro';
+import StageBorrowed from '../../stage/StageBorrowed.astro';
 import StageBudget from '../../stage/StageBudget.astro';
 import StageDetector from '../../stage/StageDetector.astro';
 import StageEnvelope from '../../stage/StageEnvelope.astro';
@@ -25,6 +26,7 @@ import StageTwoMeans from '../../stage/StageTwoMeans.astro';
 import StageTwoSignals from '../../stage/StageTwoSignals.astro';
 import StageVerdict from '../../stage/StageVerdict.astro';
 import BandRulers from '../../widgets/band-rulers/BandRulers.astro';
+import BorrowedWidget from '../../widgets/borrowed/BorrowedWidget.astro';
 import BudgetWidget from '../../widgets/budget/BudgetWidget.astro';
 import DetectorWidget from '../../widgets/detector/DetectorWidget.astro';
 import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
@@ -76,6 +78,7 @@ export const figureTags = {
   ScopeFigure: { page: ScopeWidget, stage: StageScope },
   DetectorFigure: { page: DetectorWidget, stage: StageDetector },
   TriesFigure: { page: Tries, stage: StageTries },
+  BorrowedFigure: { page: BorrowedWidget, stage: StageBorrowed },
   SpendFigure: { page: SpendWidget, stage: StageSpend },
   BackFigure: { page: WhatComesBack, stage: StageBack },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
