@@ -12,6 +12,7 @@ import { rulesValues } from './values/measuring-is-comparing.ts';
 import { scopeValues } from './values/oscilloscope-across-a-load.ts';
 import { padsValues } from './values/pads-into-a-meter.ts';
 import { detectorValues } from './values/peak-detector.ts';
+import { heatValues } from './values/radio-watts-from-dc-watts.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
 import { sharedValues } from './values/shared-causes.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
@@ -34,6 +35,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   ratios: ratiosValues,
   rules: rulesValues,
   inline: inLineValues,
+  heat: heatValues,
   meter: meterValues,
   chain: chainValues,
   stated: statedValues,

@@ -1,6 +1,7 @@
 import { oneDecibel, otherEnd, threePercentOfVolts, whichMean } from './bands.ts';
 import { borrowedBeyond, borrowedHowGood, borrowedLater, borrowedRound } from './borrowed.ts';
 import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
+import { heatHow, heatKeyed, heatWaiting, heatWorth } from './dc-heat.ts';
 import { detectorAddBack, detectorHarmonic, detectorLow, detectorWhichErrs } from './detector.ts';
 import { howLong, oneInstrument, roomWarm, whatHappened } from './gauge-blocks.ts';
 import { inLineNet, inLineRange, inLineScale, inLineSwr } from './in-line.ts';
@@ -84,6 +85,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'stated-display': statedDisplay,
   'stated-mismatch': statedMismatch,
   'stated-certificate': statedCertificate,
+  'heat-how': heatHow,
+  'heat-waiting': heatWaiting,
+  'heat-worth': heatWorth,
+  'heat-keyed': heatKeyed,
   'inline-scale': inLineScale,
   'inline-net': inLineNet,
   'inline-swr': inLineSwr,

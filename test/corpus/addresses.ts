@@ -16,6 +16,22 @@ export interface KeptAddress {
 export const addresses: readonly KeptAddress[] = [
   { kind: 'levelTable', version: 1, address: 'r=75&v=1', opens: { resistance: 75 } },
   {
+    kind: 'heat',
+    version: 1,
+    address: 'wr=20&wd=30&tc=5&ro=0.3&rf=14.2&dc=14&th=0.05&vo=10&am=0.1995&v=1',
+    opens: {
+      waitedRf: 20,
+      waitedDc: 30,
+      timeConstant: 5,
+      room: 0.3,
+      riseRf: 14.2,
+      riseDc: 14,
+      within: 0.05,
+      volts: 10,
+      amperes: 0.1995,
+    },
+  },
+  {
     kind: 'inLine',
     version: 1,
     address: 'fw=3&re=0.5&sc=20&pc=2.5&di=30&wa=i&v=1',

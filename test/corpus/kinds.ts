@@ -5,6 +5,7 @@ import { compareAddressSpec } from '../../src/compare/address.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
 import { borrowedSpec } from '../../src/widgets/borrowed/spec.ts';
 import { budgetSpec } from '../../src/widgets/budget/spec.ts';
+import { heatSpec } from '../../src/widgets/dc-heat/spec.ts';
 import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
@@ -93,6 +94,8 @@ export const kinds = {
   shared: sharedSpec,
   /** `/learn/measuring/inside-outside-cant-tell/?...` */
   verdict: verdictSpec,
+  /** `/learn/measuring/radio-watts-from-dc-watts/?...` */
+  heat: heatSpec,
   /** `/learn/measuring/in-line-meter/?...` */
   inLine: inLineSpec,
   /** `/learn/measuring/pads-into-a-meter/?...` */

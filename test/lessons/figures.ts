@@ -2,6 +2,7 @@ import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';
 import { borrowedSpec } from '../../src/widgets/borrowed/spec.ts';
 import { budgetSpec } from '../../src/widgets/budget/spec.ts';
+import { heatSpec } from '../../src/widgets/dc-heat/spec.ts';
 import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
@@ -43,6 +44,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   MeterFigure: () => meterSpec,
   BlocksFigure: () => blocksSpec,
   LinkSumFigure: () => linkSumSpec,
+  DcHeatFigure: () => heatSpec,
   InLineFigure: () => inLineSpec,
   PadsFigure: () => padsSpec,
   TriesFigure: () => triesSpec,

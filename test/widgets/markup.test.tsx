@@ -15,6 +15,7 @@ import BorrowedWidget from '../../src/widgets/borrowed/BorrowedWidget.tsx';
 import BudgetWidget from '../../src/widgets/budget/BudgetWidget.tsx';
 import Choice from '../../src/widgets/choice/Choice.tsx';
 import CopyText from '../../src/widgets/copy-text/CopyText.tsx';
+import DcHeat from '../../src/widgets/dc-heat/DcHeat.tsx';
 import DetectorWidget from '../../src/widgets/detector/DetectorWidget.tsx';
 import EnvelopeWidget from '../../src/widgets/envelope/EnvelopeWidget.tsx';
 import GaugeBlocks from '../../src/widgets/gauge-blocks/GaugeBlocks.tsx';
@@ -52,6 +53,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'reading band': () => <ReadingBandWidget sheet={clubSheet()} />,
   'two rules': () => <TwoRules />,
   verdict: () => <VerdictWidget />,
+  'load warmed twice': () => <DcHeat />,
   'meter in the line': () => <InLineWidget />,
   'pads into a meter': () => <PadsLineWidget />,
   spending: () => <SpendWidget />,

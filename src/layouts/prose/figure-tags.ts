@@ -4,6 +4,7 @@ import StageBandRulers from '../../stage/StageBandRulers.astro';
 import StageBlocks from '../../stage/StageBlocks.astro';
 import StageBorrowed from '../../stage/StageBorrowed.astro';
 import StageBudget from '../../stage/StageBudget.astro';
+import StageDcHeat from '../../stage/StageDcHeat.astro';
 import StageDetector from '../../stage/StageDetector.astro';
 import StageEnvelope from '../../stage/StageEnvelope.astro';
 import StageInLine from '../../stage/StageInLine.astro';
@@ -28,6 +29,7 @@ import StageVerdict from '../../stage/StageVerdict.astro';
 import BandRulers from '../../widgets/band-rulers/BandRulers.astro';
 import BorrowedWidget from '../../widgets/borrowed/BorrowedWidget.astro';
 import BudgetWidget from '../../widgets/budget/BudgetWidget.astro';
+import DcHeat from '../../widgets/dc-heat/DcHeat.astro';
 import DetectorWidget from '../../widgets/detector/DetectorWidget.astro';
 import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
 import GaugeBlocks from '../../widgets/gauge-blocks/GaugeBlocks.astro';
@@ -73,6 +75,7 @@ export const figureTags = {
   BudgetFigure: { page: BudgetWidget, stage: StageBudget },
   SharedFigure: { page: SharedCause, stage: StageShared },
   VerdictFigure: { page: VerdictWidget, stage: StageVerdict },
+  DcHeatFigure: { page: DcHeat, stage: StageDcHeat },
   InLineFigure: { page: InLineWidget, stage: StageInLine },
   PadsFigure: { page: PadsLineWidget, stage: StagePads },
   ScopeFigure: { page: ScopeWidget, stage: StageScope },
