@@ -16,6 +16,7 @@ import { heatValues } from './values/radio-watts-from-dc-watts.ts';
 import { ratiosValues } from './values/ratios-that-add.ts';
 import { sharedValues } from './values/shared-causes.ts';
 import { chainValues } from './values/the-chain-to-the-definition.ts';
+import { joinedValues } from './values/the-meter-joins-the-circuit.ts';
 import { shapeValues } from './values/the-whole-shape.ts';
 import { voltsValues } from './values/volts-and-watts.ts';
 import { statedValues } from './values/what-a-tolerance-says.ts';
@@ -48,6 +49,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   trace: voltsValues,
   shape: shapeValues,
   shared: sharedValues,
+  joined: joinedValues,
   verdict: verdictValues,
   pads: padsValues,
   scope: scopeValues,

@@ -5,6 +5,7 @@ import { heatHow, heatKeyed, heatWaiting, heatWorth } from './dc-heat.ts';
 import { detectorAddBack, detectorHarmonic, detectorLow, detectorWhichErrs } from './detector.ts';
 import { howLong, oneInstrument, roomWarm, whatHappened } from './gauge-blocks.ts';
 import { inLineNet, inLineRange, inLineScale, inLineSwr } from './in-line.ts';
+import { joinsNeedle, joinsProbe, joinsSquare, joinsWhich } from './joined.ts';
 import { levelsApart, throughTheChain, twoTransmitters, whatIsNegative } from './levels.ts';
 import { lineAtInput, lineBack, lineErp, lineHeat } from './line.ts';
 import { beyondHalf, likeliestPlace, oneBox, whichBell } from './link-sum.ts';
@@ -121,6 +122,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'writing-rounded': writingRounded,
   'writing-few': writingFew,
   'writing-brackets': writingBrackets,
+  'joins-needle': joinsNeedle,
+  'joins-square': joinsSquare,
+  'joins-probe': joinsProbe,
+  'joins-which': joinsWhich,
   'shared-two-pads': sharedTwoPads,
   'shared-difference': sharedDifference,
   'shared-mean': sharedMean,

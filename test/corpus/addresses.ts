@@ -491,6 +491,19 @@ export const addresses: readonly KeptAddress[] = [
     address: 'su=g&n=5&k=99&r=w&v=1',
     opens: { subject: 'gauge', coverage: 'p99', digits: 'two', rounding: 'way' },
   },
+  { kind: 'joined', version: 1, address: 'rs=200&v=1', opens: { meter: 'needle', source: 200 } },
+  {
+    kind: 'joined',
+    version: 1,
+    address: 'me=a&wa=q&kh=1.5&v=1',
+    opens: { meter: 'alternating', wave: 'square', kilohertz: 1.5 },
+  },
+  {
+    kind: 'joined',
+    version: 1,
+    address: 'me=10&mh=20&r=1000&v=1',
+    opens: { meter: 'probe10', megahertz: 20, resistance: 1000 },
+  },
   {
     kind: 'borrow',
     version: 1,

@@ -21,6 +21,7 @@ const pages: ReadonlyMap<string, Kind> = new Map([
   ['/learn/stacking/worst-case/', 'row'],
   ['/learn/stacking/writing-it-down/', 'budget'],
   ['/learn/stacking/at-right-angles/', 'angles'],
+  ['/learn/measuring/the-meter-joins-the-circuit/', 'joined'],
   ['/examples/two-pads-into-a-receiver/', 'two-pads'],
   ['/bench/', 'bench'],
 ]);

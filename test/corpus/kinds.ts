@@ -10,6 +10,7 @@ import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { inLineSpec } from '../../src/widgets/in-line/spec.ts';
+import { joinedSpec } from '../../src/widgets/joined/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { levelTableSpec } from '../../src/widgets/level-table/spec.ts';
@@ -92,6 +93,8 @@ export const kinds = {
   keyed: keyedSpec,
   /** `/learn/stacking/shared-causes/?...` */
   shared: sharedSpec,
+  /** `/learn/measuring/the-meter-joins-the-circuit/?...` */
+  joined: joinedSpec,
   /** `/learn/measuring/inside-outside-cant-tell/?...` */
   verdict: verdictSpec,
   /** `/learn/measuring/radio-watts-from-dc-watts/?...` */

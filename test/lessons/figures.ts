@@ -7,6 +7,7 @@ import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { inLineSpec } from '../../src/widgets/in-line/spec.ts';
+import { joinedSpec } from '../../src/widgets/joined/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { lineSpec } from '../../src/widgets/level-line/spec.ts';
 import { linkSumSpec } from '../../src/widgets/link-sum/spec.ts';
@@ -54,6 +55,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   RowFigure: ({ lay }) => rowSpec(lay as Lay),
   StatedFigure: () => statedSpec,
   BudgetFigure: () => budgetSpec,
+  JoinedFigure: () => joinedSpec,
   SharedFigure: () => sharedSpec,
   VerdictFigure: () => verdictSpec,
   ScopeFigure: () => scopeSpec,

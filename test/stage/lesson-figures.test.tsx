@@ -2,10 +2,12 @@ import type { VNode } from 'preact';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import StageBudget from '../../src/stage/StageBudget.tsx';
+import StageJoined from '../../src/stage/StageJoined.tsx';
 import StageShared from '../../src/stage/StageShared.tsx';
 
 const walls: Readonly<Record<string, () => VNode>> = {
   'shared cause': () => <StageShared />,
+  'meter that joins': () => <StageJoined />,
   budget: () => <StageBudget />,
 };
 const markup = (name: string): string => {
@@ -26,7 +28,7 @@ describe.each(Object.keys(walls))('%s on the wall, as the server writes it', (na
 
   it('shows three numbers at most beside its figure and what is changed', () => {
     const answers = all(markup(name), /class="stage-answer">([^<]*)</g);
-    expect(answers[0]).toMatch(/±\d/);
+    expect(answers[0]).toMatch(/[±\u2212]\d/);
   });
 
   it('shows no broken number, asks for no style, and is quiet until something changes', () => {

@@ -20,6 +20,7 @@ import DetectorWidget from '../../src/widgets/detector/DetectorWidget.tsx';
 import EnvelopeWidget from '../../src/widgets/envelope/EnvelopeWidget.tsx';
 import GaugeBlocks from '../../src/widgets/gauge-blocks/GaugeBlocks.tsx';
 import InLineWidget from '../../src/widgets/in-line/InLineWidget.tsx';
+import Joined from '../../src/widgets/joined/Joined.tsx';
 import LevelWidget from '../../src/widgets/level-diagram/LevelWidget.tsx';
 import LinkSum from '../../src/widgets/link-sum/LinkSum.tsx';
 import OwnMeter from '../../src/widgets/own-meter/OwnMeter.tsx';
@@ -63,6 +64,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'pads at right angles': () => <PadsInARow lay="angles" prepared={wholeRowOf(clubRow())} />,
   'stated limits': () => <StatedLimits />,
   budget: () => <BudgetWidget />,
+  'meter that joins': () => <Joined />,
   'shared cause': () => <SharedCause />,
   oscilloscope: () => <ScopeWidget />,
   'what comes back': () => <WhatComesBack />,

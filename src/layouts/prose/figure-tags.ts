@@ -8,6 +8,7 @@ import StageDcHeat from '../../stage/StageDcHeat.astro';
 import StageDetector from '../../stage/StageDetector.astro';
 import StageEnvelope from '../../stage/StageEnvelope.astro';
 import StageInLine from '../../stage/StageInLine.astro';
+import StageJoined from '../../stage/StageJoined.astro';
 import StageLevels from '../../stage/StageLevels.astro';
 import StageLine from '../../stage/StageLine.astro';
 import StageLinkSum from '../../stage/StageLinkSum.astro';
@@ -34,6 +35,7 @@ import DetectorWidget from '../../widgets/detector/DetectorWidget.astro';
 import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
 import GaugeBlocks from '../../widgets/gauge-blocks/GaugeBlocks.astro';
 import InLineWidget from '../../widgets/in-line/InLineWidget.astro';
+import Joined from '../../widgets/joined/Joined.astro';
 import LevelWidget from '../../widgets/level-diagram/LevelWidget.astro';
 import LevelLine from '../../widgets/level-line/LevelLine.astro';
 import LinkSum from '../../widgets/link-sum/LinkSum.astro';
@@ -73,6 +75,7 @@ export const figureTags = {
   RowFigure: { page: PadsInARow, stage: StageRow },
   StatedFigure: { page: StatedLimits, stage: StageStated },
   BudgetFigure: { page: BudgetWidget, stage: StageBudget },
+  JoinedFigure: { page: Joined, stage: StageJoined },
   SharedFigure: { page: SharedCause, stage: StageShared },
   VerdictFigure: { page: VerdictWidget, stage: StageVerdict },
   DcHeatFigure: { page: DcHeat, stage: StageDcHeat },

@@ -31,6 +31,13 @@ const ratio = (name: string, value: number): Kind => ({
   hints: { dBm: LEVEL },
 });
 
+const plain = (name: string, base: UnitName, units: Kind['units'], example: Kind['example']): Kind => ({
+  name,
+  base,
+  units,
+  example,
+});
+
 const make = {
   level: (): Kind => ({
     name: 'a level',
@@ -87,12 +94,8 @@ const make = {
     example: { value: 5, decimals: 0 },
   }),
   /** A reading of a meter for direct voltage, which has no plus-minus. */
-  voltsDc: (): Kind => ({
-    name: 'a DC voltage',
-    base: 'V',
-    units: { V: times(1), mV: times(1e-3) },
-    example: { value: 6.6, decimals: 1 },
-  }),
+  voltsDc: (): Kind =>
+    plain('a DC voltage', 'V', { V: times(1), mV: times(1e-3) }, { value: 6.6, decimals: 1 }),
   voltsRms: (): Kind => ({
     name: 'a voltage RMS (of a sine)',
     base: 'Vrms',
@@ -119,18 +122,12 @@ const make = {
     plusMinus: true,
     example: { value: 0.2, decimals: 1 },
   }),
-  ohms: (): Kind => ({
-    name: 'a resistance',
-    base: 'ohm',
-    units: { ohm: times(1), kohm: times(1e3) },
-    example: { value: 50, decimals: 0 },
-  }),
-  amperes: (): Kind => ({
-    name: 'a current',
-    base: 'A',
-    units: { A: times(1), mA: times(1e-3) },
-    example: { value: 0.2, decimals: 1 },
-  }),
+  ohms: (): Kind =>
+    plain('a resistance', 'ohm', { ohm: times(1), kohm: times(1e3) }, { value: 50, decimals: 0 }),
+  /** A resistance that is large. */
+  kiloohms: (): Kind =>
+    plain('a resistance', 'kohm', { kohm: times(1), ohm: times(1e-3) }, { value: 50, decimals: 0 }),
+  amperes: (): Kind => plain('a current', 'A', { A: times(1), mA: times(1e-3) }, { value: 0.2, decimals: 1 }),
   /** A limit or an uncertainty in amperes. */
   halfWidthAmperes: (): Kind => ({
     name: 'a limit',
@@ -139,12 +136,16 @@ const make = {
     plusMinus: true,
     example: { value: 1, decimals: 0 },
   }),
-  megahertz: (): Kind => ({
-    name: 'a frequency',
-    base: 'MHz',
-    units: { MHz: times(1), kHz: times(1e-3), GHz: times(1e3) },
-    example: { value: 3.58, decimals: 2 },
-  }),
+  /** A low frequency, as of a multimeter's AC range. */
+  kilohertz: (): Kind =>
+    plain('a frequency', 'kHz', { kHz: times(1), MHz: times(1e3) }, { value: 0.05, decimals: 2 }),
+  megahertz: (): Kind =>
+    plain(
+      'a frequency',
+      'MHz',
+      { MHz: times(1), kHz: times(1e-3), GHz: times(1e3) },
+      { value: 3.58, decimals: 2 },
+    ),
   kelvin: (): Kind => ({
     name: 'a difference of temperature',
     base: 'K',
@@ -153,12 +154,8 @@ const make = {
     example: { value: 5, decimals: 0 },
   }),
   /** How much warmer something is than the room, as read. */
-  rise: (): Kind => ({
-    name: 'a rise of temperature',
-    base: 'K',
-    units: { K: times(1), degC: times(1) },
-    example: { value: 14.2, decimals: 1 },
-  }),
+  rise: (): Kind =>
+    plain('a rise of temperature', 'K', { K: times(1), degC: times(1) }, { value: 14.2, decimals: 1 }),
   celsius: (): Kind => ({
     name: 'a temperature',
     base: 'degC',
@@ -172,12 +169,8 @@ const make = {
     plusMinus: true,
     example: { value: 0.2, decimals: 1 },
   }),
-  growth: (): Kind => ({
-    name: 'a growth in each kelvin',
-    base: 'ppm',
-    units: { ppm: times(1) },
-    example: { value: 11.5, decimals: 1 },
-  }),
+  growth: (): Kind =>
+    plain('a growth in each kelvin', 'ppm', { ppm: times(1) }, { value: 11.5, decimals: 1 }),
   millimetres: (): Kind => ({
     name: 'a length',
     base: 'mm',
@@ -185,12 +178,7 @@ const make = {
     plusMinus: true,
     example: { value: 600, decimals: 0 },
   }),
-  number: (): Kind => ({
-    name: 'a number without a unit',
-    base: 'none',
-    units: { none: times(1) },
-    example: { value: 2, decimals: 0 },
-  }),
+  number: (): Kind => plain('a number without a unit', 'none', { none: times(1) }, { value: 2, decimals: 0 }),
 } as const;
 
 /** Names of the kinds of quantity that can be typed. */
