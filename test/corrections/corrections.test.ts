@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { gainDb, mismatch } from '#compute';
+import { gainDb, mismatch, normal, normalShareBelow, risksOf } from '#compute';
 import { corrections } from '../../src/corrections/index.ts';
 
 describe('the list of corrections', () => {
   it('has every entry that it ever had, the newest first', () => {
-    expect(corrections.map(({ id }) => id)).toEqual(['density-through-a-two-port']);
+    expect(corrections.map(({ id }) => id)).toEqual(['risks-of-a-narrow-kind', 'density-through-a-two-port']);
     const days = corrections.map(({ mended }) => mended);
     expect(days).toEqual(days.toSorted().toReversed());
     for (const day of days) expect(new Date(`${day}T00:00:00Z`).toISOString().slice(0, 10)).toBe(day);
@@ -40,5 +40,24 @@ describe('the density of a mismatch through a two-port, as corrected', () => {
   it('holds everything between its limits', () => {
     const sum = places.reduce((total, x) => total + density(x), 0) * ((upper - lower) / 400);
     expect(sum).toBeCloseTo(1, 2);
+  });
+});
+
+describe('the risks of a narrow kind, as corrected', () => {
+  const given = { spread: 0.1, u: 0.35, half: 1.5 };
+  const accepted = given.half - 2 * given.u;
+  const { producer } = risksOf({
+    prior: normal({ mean: 27, standardDeviation: given.spread }),
+    measurementUncertainty: given.u,
+    specification: { lower: 27 - given.half, upper: 27 + given.half },
+    acceptance: { lower: 27 - accepted, upper: 27 + accepted },
+  });
+
+  /** All of them keep to the limits, so what is not accepted is the producer's: two bells together, by hand. */
+  it('are what two bells together leave outside of what is accepted', () => {
+    const outside = 2 * (1 - normalShareBelow(accepted / Math.hypot(given.spread, given.u)));
+    expect(producer).toBeCloseTo(outside, 9);
+    const entry = corrections.find(({ id }) => id === 'risks-of-a-narrow-kind');
+    expect(entry?.now).toContain(`It is ${(100 * outside).toFixed(2)} %.`);
   });
 });
