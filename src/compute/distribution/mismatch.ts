@@ -7,12 +7,12 @@ import { mismatchThroughTwoPort } from './mismatch-two-port.ts';
 import { DB_PER_LOG } from './phase.ts';
 import { transformed } from './transformed.ts';
 
-/** 20 lg|1 - r e^(i phase)| for every phase alike: a U shape turned into decibels. */
+/** 20 lg|1 - r e^(i phase)| for every phase alike: a U shape turned into decibels. Small r keeps all its digits. */
 function circle(r: number): Distribution {
   const { limits, density, shareBelow, quantile, sample } = transformed({
     of: arcsine({ centre: 0, halfWidth: 1 }),
-    forward: (cosine) => DB_PER_LOG * Math.log(1 + r * r - 2 * r * cosine),
-    inverse: (level) => (1 + r * r - Math.exp(level / DB_PER_LOG)) / (2 * r),
+    forward: (cosine) => DB_PER_LOG * Math.log1p(r * (r - 2 * cosine)),
+    inverse: (level) => (r - Math.expm1(level / DB_PER_LOG) / r) / 2,
     slope: (cosine) => (-2 * r * DB_PER_LOG) / (1 + r * r - 2 * r * cosine),
   });
   // The mean of ln|1 - z| over a circle inside the unit circle is exactly 0 (Jensen's formula); its series in z gives the variance.

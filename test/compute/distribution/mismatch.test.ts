@@ -345,3 +345,20 @@ describe('mismatch through a two-port', () => {
     ).toBe('constant');
   });
 });
+
+describe('a mismatch of next to nothing', () => {
+  test('keeps its U shape, however small both reflections are', () => {
+    for (const magnitude of [1e-2, 1e-6, 1e-9, 1e-12, 1e-70]) {
+      const { limits, quantile, shareBelow, standardDeviation } = mismatch({
+        source: magnitude,
+        load: magnitude,
+      });
+      const halfWidth = (20 / Math.LN10) * magnitude ** 2;
+      expect(limits.upper / halfWidth).toBeCloseTo(1, 3);
+      expect((standardDeviation ?? Number.NaN) / halfWidth).toBeCloseTo(Math.SQRT1_2, 3);
+      // an arcsine shape has a tenth of its values below the cosine of a tenth of half a turn
+      expect(quantile(0.1) / halfWidth).toBeCloseTo(-Math.cos(0.1 * Math.PI), 3);
+      expect(shareBelow(0)).toBeCloseTo(0.5, 2);
+    }
+  });
+});
