@@ -1,4 +1,5 @@
 import { bandsValues } from './values/a-decibel-is-not-a-percentage.ts';
+import { readingsValues } from './values/a-few-readings.ts';
 import { triesValues } from './values/a-million-tries.ts';
 import { anglesValues } from './values/at-right-angles.ts';
 import { blocksValues } from './values/blocks-and-warm-hands.ts';
@@ -59,6 +60,7 @@ const groups: Readonly<Record<string, () => Values>> = {
   spend: spendValues,
   writing: writingValues,
   borrowed: borrowedValues,
+  readings: readingsValues,
 };
 
 /** Ids of every number. */

@@ -3,6 +3,7 @@ import { borrowedBeyond, borrowedHowGood, borrowedLater, borrowedRound } from '.
 import { betterLaboratory, certificateTwice, weakestRung, whatIsTraceable } from './chain.ts';
 import { heatHow, heatKeyed, heatWaiting, heatWorth } from './dc-heat.ts';
 import { detectorAddBack, detectorHarmonic, detectorLow, detectorWhichErrs } from './detector.ts';
+import { fourTimes, oneReading, threeReadings, whatIsCured } from './few-readings.ts';
 import { howLong, oneInstrument, roomWarm, whatHappened } from './gauge-blocks.ts';
 import { inLineNet, inLineRange, inLineScale, inLineSwr } from './in-line.ts';
 import { joinsNeedle, joinsProbe, joinsSquare, joinsWhich } from './joined.ts';
@@ -106,6 +107,10 @@ const QUESTIONS: Readonly<Record<string, () => Question>> = {
   'detector-add-back': detectorAddBack,
   'detector-harmonic': detectorHarmonic,
   'detector-low': detectorLow,
+  'readings-three': threeReadings,
+  'readings-four-times': fourTimes,
+  'readings-one': oneReading,
+  'readings-what-is-cured': whatIsCured,
   'tries-mean-of-watts': meanOfWatts,
   'tries-loss-near-nothing': lossNearNothing,
   'tries-more-trials': moreTrials,

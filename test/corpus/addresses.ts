@@ -591,4 +591,10 @@ export const addresses: readonly KeptAddress[] = [
     address: 'n=8&pa=0.1&be=u&mt=1&ms=c&cl=r&v=1',
     opens: { count: 8, pad: 0.1, between: 'arcsine', meter: 1, says: 'certificate', claim: 'root' },
   },
+  {
+    kind: 'readings',
+    version: 1,
+    address: 'n=10&kn=p&a=0.5&v=1',
+    opens: { count: 10, known: 'pooled', limits: 0.5 },
+  },
 ];

@@ -8,6 +8,7 @@ import { budgetSpec } from '../../src/widgets/budget/spec.ts';
 import { heatSpec } from '../../src/widgets/dc-heat/spec.ts';
 import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
+import { readingsSpec } from '../../src/widgets/few-readings/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { inLineSpec } from '../../src/widgets/in-line/spec.ts';
 import { joinedSpec } from '../../src/widgets/joined/spec.ts';
@@ -73,6 +74,8 @@ export const kinds = {
   shape: linkSumSpec,
   /** `/learn/stacking/a-million-tries/?...` */
   tries: triesSpec,
+  /** `/learn/stacking/a-few-readings/?...` */
+  readings: readingsSpec,
   /** `/learn/traceability/what-a-watt-is-made-of/?...` */
   units: treeSpec,
   /** `/learn/stacking/at-right-angles/?...` */

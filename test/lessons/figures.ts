@@ -5,6 +5,7 @@ import { budgetSpec } from '../../src/widgets/budget/spec.ts';
 import { heatSpec } from '../../src/widgets/dc-heat/spec.ts';
 import { detectorSpec } from '../../src/widgets/detector/spec.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
+import { readingsSpec } from '../../src/widgets/few-readings/spec.ts';
 import { blocksSpec } from '../../src/widgets/gauge-blocks/spec.ts';
 import { inLineSpec } from '../../src/widgets/in-line/spec.ts';
 import { joinedSpec } from '../../src/widgets/joined/spec.ts';
@@ -49,6 +50,7 @@ export const figureSpecs: Readonly<Record<string, (attributes: Attributes) => Ad
   InLineFigure: () => inLineSpec,
   PadsFigure: () => padsSpec,
   TriesFigure: () => triesSpec,
+  ReadingsFigure: () => readingsSpec,
   LineFigure: () => lineSpec,
   StairsFigure: () => stairsSpec,
   EnvelopeFigure: () => keyedSpec,

@@ -6,6 +6,8 @@ import { clubSheet } from '../../src/sheet/club.ts';
 import { wholeClaimOf } from '../../src/sheet/evaluated-blocks.ts';
 import { wholeSumOf } from '../../src/sheet/evaluated-link-sum.ts';
 import { wholeRowOf } from '../../src/sheet/evaluated-pads.ts';
+import { foundMeanOf } from '../../src/sheet/evaluated-readings.ts';
+import { clubReadings } from '../../src/sheet/evening.ts';
 import { clubBlocks } from '../../src/sheet/gauge-blocks.ts';
 import { halfDecibels } from '../../src/sheet/link-sum.ts';
 import { clubRow } from '../../src/sheet/pads-in-a-row.ts';
@@ -18,6 +20,7 @@ import CopyText from '../../src/widgets/copy-text/CopyText.tsx';
 import DcHeat from '../../src/widgets/dc-heat/DcHeat.tsx';
 import DetectorWidget from '../../src/widgets/detector/DetectorWidget.tsx';
 import EnvelopeWidget from '../../src/widgets/envelope/EnvelopeWidget.tsx';
+import FewReadings from '../../src/widgets/few-readings/FewReadings.tsx';
 import GaugeBlocks from '../../src/widgets/gauge-blocks/GaugeBlocks.tsx';
 import InLineWidget from '../../src/widgets/in-line/InLineWidget.tsx';
 import Joined from '../../src/widgets/joined/Joined.tsx';
@@ -72,6 +75,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   'gauge blocks': () => <GaugeBlocks prepared={wholeClaimOf(clubBlocks())} />,
   'sum of links': () => <LinkSum prepared={wholeSumOf(halfDecibels(1))} />,
   trials: () => <Tries prepared={triedOf({ ...clubTry(), trials: '1000' })} />,
+  'few readings': () => <FewReadings prepared={foundMeanOf(clubReadings())} />,
   'tree of units': () => <UnitTreeWidget />,
   guess: () => <Choice question={questionOf('chain-weakest-rung')} use="guess" />,
   check: () => <Choice question={questionOf('chain-certificate-once')} use="check" />,

@@ -15,6 +15,7 @@ import StageLinkSum from '../../stage/StageLinkSum.astro';
 import StageMeter from '../../stage/StageMeter.astro';
 import StagePads from '../../stage/StagePads.astro';
 import StageRatio from '../../stage/StageRatio.astro';
+import StageReadings from '../../stage/StageReadings.astro';
 import StageRow from '../../stage/StageRow.astro';
 import StageRules from '../../stage/StageRules.astro';
 import StageScope from '../../stage/StageScope.astro';
@@ -33,6 +34,7 @@ import BudgetWidget from '../../widgets/budget/BudgetWidget.astro';
 import DcHeat from '../../widgets/dc-heat/DcHeat.astro';
 import DetectorWidget from '../../widgets/detector/DetectorWidget.astro';
 import EnvelopeWidget from '../../widgets/envelope/EnvelopeWidget.astro';
+import FewReadings from '../../widgets/few-readings/FewReadings.astro';
 import GaugeBlocks from '../../widgets/gauge-blocks/GaugeBlocks.astro';
 import InLineWidget from '../../widgets/in-line/InLineWidget.astro';
 import Joined from '../../widgets/joined/Joined.astro';
@@ -87,6 +89,7 @@ export const figureTags = {
   BorrowedFigure: { page: BorrowedWidget, stage: StageBorrowed },
   SpendFigure: { page: SpendWidget, stage: StageSpend },
   BackFigure: { page: WhatComesBack, stage: StageBack },
+  ReadingsFigure: { page: FewReadings, stage: StageReadings },
   ChainFigure: { page: ReadingBandWidget, stage: StageBand },
 };
 
