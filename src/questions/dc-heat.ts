@@ -63,7 +63,7 @@ export function heatWaiting(): Question {
     id: 'heat-waiting',
     stem: `The load takes ${use.timeConstant} minutes to ${percent} of its rise. Somebody reads the rise with RF after ${use.waitedRf} minutes, but lets the DC run for an hour. How far is the result off?`,
     answer: 'b',
-    worked: `After ${use.waitedRf} minutes ${percent} of the rise is there, and the result is as much too small: ${change(off)}. Five times as long leaves less than a hundredth to come. Waiting alike in both runs would do as well, if nothing else changes.`,
+    worked: `After ${use.waitedRf} minutes ${percent} of the rise is there, and the result is ${percent} of what it should be: ${change(off)}. Five times as long leaves less than a hundredth to come. Waiting alike in both runs would do as well, if nothing else changes.`,
     options: [
       {
         id: 'a',

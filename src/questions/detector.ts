@@ -44,7 +44,7 @@ export function detectorWhichErrs(): Question {
       {
         id: 'b',
         text: 'The weak one',
-        reply: `By ${quantityText('shown', { value: forgottenDb(strong) - forgottenDb(weak), decimals: 1, unit: 'dB' })} more.`,
+        reply: `By ${quantityText('shown', { value: forgottenDb(strong) - forgottenDb(weak), decimals: 1, unit: 'dB' })} more: the missing share is larger.`,
       },
       {
         id: 'c',
@@ -139,7 +139,7 @@ export function detectorLow(): Question {
     id: 'detector-low',
     stem: `The same detector shows ${volts(use.detectedV)} of a small beacon. The only figure that you have for its diode is ${volts(use.dropV)}, from a test at half a watt. What do you write down?`,
     answer: 'c',
-    worked: `The sum would say ${level(true)}, far below ${powerText('shown', { powerW: LEAST_W, digits: 2 })}. At such volts a diode is leaving the law that the sum is made of, and a drop from half a watt says nothing of it. A curve of this detector, taken with DC at this level, would give a number.`,
+    worked: `The sum would say ${level(true)}, far below ${powerText('shown', { powerW: LEAST_W, digits: 2 })}. At such volts a diode is leaving the law that the sum is made of, and a drop from half a watt is not the drop at this level. A curve of this detector, taken with DC at this level, would give a number.`,
     options: [
       {
         id: 'a',
@@ -154,9 +154,8 @@ export function detectorLow(): Question {
       { id: 'c', text: 'No number', reply: 'And what would help: a curve taken with DC.' },
       {
         id: 'd',
-        text: `Somewhere from ${level(false)} to ${level(true)}`,
-        reply:
-          'That looks careful. But nobody has shown that the truth lies between two sums that do not hold.',
+        text: `${level(true)}, with the band twice as wide`,
+        reply: 'Twice what? The drop at this level has not been measured, so its limits are not known.',
       },
     ],
   };

@@ -1,4 +1,4 @@
-import { dbToPercentOfPower, gainDb, mismatchLossDb, percentOfPowerToDb } from '#compute';
+import { dbToPercentOfPower, gainDb, mismatchLossDb, percentOfPowerToDb, swrOfReflection } from '#compute';
 import { clubInLine, type InLineUse, inLineFound, scaleErrorW, swrFound } from '../sheet/in-line-meter.ts';
 import { deviationsText } from '../text/deviation-text.ts';
 import { powerIntervalText, powerText } from '../text/power-text.ts';
@@ -62,9 +62,9 @@ export function inLineNet(): Question {
   const { forwardW, reflectedW } = whip();
   return {
     id: 'inline-net',
-    stem: `A portable whip: the meter shows ${watts(forwardW)} forward and ${watts(reflectedW)} reflected. How much power stays in the whip?`,
+    stem: `A portable whip, with the meter at its foot: it shows ${watts(forwardW)} forward and ${watts(reflectedW)} reflected. How much power stays in the whip?`,
     answer: 'b',
-    worked: `What goes out and does not come back has stayed: ${watts(forwardW)} less ${watts(reflectedW)}, ${watts(forwardW - reflectedW)}. That is right for any load, as long as the meter was made for the impedance of the line.`,
+    worked: `What goes out and does not come back has stayed: ${watts(forwardW)} less ${watts(reflectedW)}, ${watts(forwardW - reflectedW)}. That is right for any load, provided that the meter tells the two waves apart at the impedance it was made for. (Its SWR is that of your line only if your line has the same impedance.)`,
     options: [
       {
         id: 'a',
@@ -92,12 +92,15 @@ export function inLineSwr(): Question {
   const outcome = swrFound(whip());
   if (!outcome.found) throw new RangeError('inLineSwr: an SWR must be there, got none');
   const { swr, lower, upper } = outcome;
-  const percent = 0.056;
+  const { forwardW, reflectedW, directivityDb } = whip();
+  const [ofVolts, ofPower] = [10 ** (-directivityDb / 20), 10 ** (-directivityDb / 10)];
+  const asPower = (sign: 1 | -1): string =>
+    two(swrOfReflection(Math.sqrt(reflectedW / forwardW + sign * ofPower)));
   return {
     id: 'inline-swr',
     stem: `The same whip reads SWR ${two(swr)}. The coupler in the meter has a directivity of 25 dB; take its needles as exact. Between what does the true SWR lie?`,
     answer: 'c',
-    worked: `A directivity of 25 dB lets ${percentText('shown', { percent: 100 * percent, decimals: 1 })} of the forward volts leak into the reflected side. They add to the reflection or take from it, by an unknown phase: from ${two(lower)} to ${two(upper)}.`,
+    worked: `A directivity of 25 dB lets ${percentText('shown', { percent: 100 * ofVolts, decimals: 1 })} of the forward volts leak into the reflected side. They add to the reflection or take from it, by an unknown phase: from ${two(lower)} to ${two(upper)}.`,
     options: [
       {
         id: 'a',
@@ -107,8 +110,8 @@ export function inLineSwr(): Question {
       },
       {
         id: 'b',
-        text: `${two(swr * (1 - percent ** 2))} to ${two(swr * (1 + percent ** 2))}`,
-        reply: '25 dB are three thousandths of the power, but waves add as volts.',
+        text: `${asPower(-1)} to ${asPower(1)}`,
+        reply: 'That adds the leak, three thousandths of the power, as power. Waves add as volts.',
       },
       {
         id: 'c',

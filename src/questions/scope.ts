@@ -85,13 +85,13 @@ export function scopeHowSure(): Question {
 
 /** Percent of full scale for a trace of half the screen. */
 export function scopeFullScale(): Question {
-  const [screen, trace, percent] = [40, 20.4, 3];
+  const [screen, finer, trace, percent] = [40, 16, 15.2, 3];
   const ofReading = (percent * screen) / trace;
   return {
     id: 'scope-full-scale',
     stem: `A data sheet says: gain ${limit(percent)} of full scale. The screen is ${volts(screen)} from bottom to top, the trace ${volts(trace)} from trough to crest. What does that leave of the power?`,
     answer: 'b',
-    worked: `${percentText('shown', { percent, decimals: 0 })} of ${volts(screen)} is ${volts((percent * screen) / 100)}, wherever the trace stands: ${percentText('shown', { percent: ofReading, decimals: 1 })} of ${volts(trace)}. As power, in dB: ${inDb(ofReading, 'volts')}. A finer setting of the screen would halve it.`,
+    worked: `${percentText('shown', { percent, decimals: 0 })} of ${volts(screen)} is ${volts((percent * screen) / 100)}, wherever the trace stands: ${percentText('shown', { percent: ofReading, decimals: 1 })} of ${volts(trace)}. As power, in dB: ${inDb(ofReading, 'volts')}. On a screen of ${quantityText('shown', { value: finer, decimals: 0, unit: 'V' })}, which it just fits, it would be less than half: ${inDb((percent * finer) / trace, 'volts')}.`,
     options: [
       {
         id: 'a',
@@ -111,7 +111,8 @@ export function scopeFullScale(): Question {
       {
         id: 'd',
         text: inDb((percent * trace) / screen, 'volts'),
-        reply: 'Half a screen makes the share larger, not smaller: the volts of the limit stay.',
+        reply:
+          'A trace that fills less of the screen makes the share larger, not smaller: the volts of the limit stay.',
       },
     ],
   };

@@ -14,7 +14,12 @@ const either = (share: number): string => {
   return up === down ? `±${up}${nb}dB` : `+${up}/${minus}${down}${nb}dB`;
 };
 /** Twice the root of squares of limits over root three: voltmeter, drop, harmonics, load. */
-const band = (detected: number, harmonics: number, drop = { volts: 0.55, known: 0.1 }): string => {
+const band = (
+  detected: number,
+  harmonics: number,
+  drop = { volts: 0.55, known: 0.1 },
+  ofHarmonics: 2 | 3 = 3,
+): string => {
   const peak = detected + drop.volts;
   const limits = [
     ((20 / Math.LN10) * (0.005 * detected + 0.02)) / peak,
@@ -22,7 +27,8 @@ const band = (detected: number, harmonics: number, drop = { volts: 0.55, known: 
     -lg20(1 - 10 ** (harmonics / 20)),
     (10 / Math.LN10) * 0.01,
   ];
-  const u = 2 * Math.sqrt(limits.reduce((sum, limit) => sum + limit ** 2 / 3, 0));
+  const squares = limits.map((limit, i) => limit ** 2 / (i === 2 ? ofHarmonics : 3));
+  const u = 2 * Math.sqrt(squares.reduce((sum, square) => sum + square, 0));
   return `±${u.toFixed(u < 1 ? 2 : 1)}${nb}dB`;
 };
 
@@ -65,6 +71,13 @@ describe('the numbers of the lesson on the peak detector, each by hand', () => {
     expect(detector('cleanerBand')).toBe(band(6.53, -30));
     expect(detector('cleanBand')).toBe(band(6.53, -40));
     expect(detector('dirtyCost')).toBe(`${band(6.53, -40)} claimed where ${band(6.53, -20)} is due`);
+  });
+
+  it('are a wider band where the level of the harmonics is known and only the phase is not: over root two', () => {
+    const drop = { volts: 0.55, known: 0.1 };
+    expect(detector('cleanerExactly')).toBe(band(6.53, -30, drop, 2));
+    expect(detector('dirtyExactly')).toBe(band(6.53, -20, drop, 2));
+    expect([detector('cleanerExactly'), detector('dirtyExactly')]).toEqual([`±0.43${nb}dB`, `±1.3${nb}dB`]);
   });
 
   it('are where the method ends, and what a curve gives below', () => {

@@ -40,6 +40,10 @@ describe('the numbers of the lesson on the meter in the line, each by hand', () 
     );
     expect(inline('result')).toMatch(/^26\.97\u00a0dBm ±0\.77\u00a0dB$/);
     expect(2 * u).toBeCloseTo(0.77, 1);
+    expect(inline('plain')).toBe(`${(10 * Math.log10(500)).toFixed(2)}${nb}dBm`);
+    // ln(1 + x) is x - x²/2 + x³/3 - x⁴/4; a triangle of ±a has mean squares a²/6 and a⁴/15, the needle's rectangle a²/3.
+    const lower = db(0.2 ** 2 / 6 / 2 + 0.2 ** 4 / 15 / 4 + 0.02 ** 2 / 3 / 2);
+    expect(inline('middle')).toBe(`${(10 * Math.log10(500) - lower).toFixed(2)}${nb}dBm`);
   });
 
   it('are the whip: 5 W out, 0.2 W back, one fifth of the volts', () => {

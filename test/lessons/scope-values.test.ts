@@ -26,6 +26,10 @@ describe('the numbers of the lesson on the oscilloscope, each by hand', () => {
     expect(scope('watts')).toMatch(/^50[89]\u00a0mW, 46\d to 55\d$/);
   });
 
+  it('are what a third harmonic 40 dB down does to the crest, as the table rounds it', () => {
+    expect(scope('harmonics')).toBe(band(20 * Math.log10(1 + 10 ** (-40 / 20))));
+  });
+
   it('are the worst case: the sum of all limits, up and down', () => {
     const rollOff = lg(1 + (3.58 / together) ** 2);
     const load = { up: -lg(0.99), down: lg(1.01) };

@@ -58,7 +58,7 @@ describe('a detector below its range', () => {
       level(1.15),
       level(0.6),
       'No number',
-      `Somewhere from ${level(0.6)} to ${level(1.15)}`,
+      `${level(1.15)}, with the band twice as wide`,
     ]);
     expect(detectorLow().worked).toContain(`50${nb}mW`);
   });

@@ -33,6 +33,9 @@ describe('how far an SWR can be believed', () => {
     expect(right(inLineSwr())).toBe(`${swr(0.2 - leak)} to ${swr(0.2 + leak)}`);
     expect(inLineSwr().worked).toContain(`${(100 * leak).toFixed(1)}${nb}%`);
     expect(texts(inLineSwr())[0]).toMatch(/^1\.50:/);
+    const asPower = (sign: 1 | -1): string => swr(Math.sqrt(0.04 + sign * leak ** 2));
+    expect(texts(inLineSwr())[1]).toBe(`${asPower(-1)} to ${asPower(1)}`);
+    expect(texts(inLineSwr())[1]).toBe('1.48 to 1.52');
   });
 });
 

@@ -34,12 +34,21 @@ describe('how sure a trace is', () => {
 });
 
 describe('a percentage of full scale', () => {
-  const share = (3 * 40) / 20.4;
+  const share = (3 * 40) / 15.2;
 
   it('is volts of the whole screen, as percent of the trace', () => {
     expect(right(scopeFullScale())).toBe(ends(volts, share));
-    expect(right(scopeFullScale())).toBe(`+0.50/−0.53${nb}dB`);
+    expect(right(scopeFullScale())).toBe(`+0.66/−0.71${nb}dB`);
     expect(scopeFullScale().worked).toContain(`${share.toFixed(1)}${nb}%`);
+  });
+
+  it('is less than half on the next finer screen, on which the trace still fits', () => {
+    const finer = (3 * 16) / 15.2;
+    expect(scopeFullScale().worked).toContain(`On a screen of 16${nb}V`);
+    expect(scopeFullScale().worked).toContain(ends(volts, finer));
+    expect(15.2).toBeLessThan(16);
+    expect(volts(finer)).toBeLessThan(volts(share) / 2);
+    expect(volts(-finer)).toBeGreaterThan(volts(-share) / 2);
   });
 
   it('has wrong options: of the reading, of power, and the wrong way round', () => {
@@ -47,7 +56,7 @@ describe('a percentage of full scale', () => {
       ends(volts, 3),
       ends(volts, share),
       ends(power, share),
-      ends(volts, (3 * 20.4) / 40),
+      ends(volts, (3 * 15.2) / 40),
     ]);
   });
 });

@@ -1,4 +1,5 @@
 import {
+  type BandResult,
   dbToPercentOfPower,
   gainDb,
   levelDbm,
@@ -7,6 +8,8 @@ import {
   mismatchLossDb,
   ohms,
   percentOfPowerToDb,
+  powerToLevel,
+  powerW,
   reflectionOfSwr,
 } from '#compute';
 import { clubSheet } from '../../sheet/club.ts';
@@ -70,6 +73,9 @@ function netValues() {
     back: () => watts(club.reflectedW, 2),
     net: () => watts(club.forwardW - club.reflectedW, 2),
     result: () => bandOf(club),
+    middle: () => levelOf(resultOf(club)),
+    plain: () =>
+      levelText('shown', { levelDbm: powerToLevel(powerW(club.forwardW - club.reflectedW)), decimals: 2 }),
     clubError: () => `±${watts(scaleErrorW(club), 1)}`,
   };
 }
@@ -118,13 +124,19 @@ const watts = (powerW: number, digits: number): string =>
 const ends = (upper: number, lower: number): string =>
   deviationsText('shown', { upper, lower, decimals: 2, unit: 'dB' });
 
-function bandOf(use: InLineUse): string {
+function resultOf(use: InLineUse): BandResult {
   const outcome = inLineFound(use);
   if (!outcome.found) throw new RangeError('inLineValues: a result must be there, got none');
-  const { estimate, propagation } = outcome.result;
-  const decimals = decimalsFor(propagation.expanded);
-  const band = plusMinusText('shown', { halfWidth: propagation.expanded, decimals, unit: 'dB' });
-  return `${levelText('shown', { levelDbm: estimate, decimals })} ${band}`;
+  return outcome.result;
+}
+
+const levelOf = ({ estimate, propagation }: BandResult): string =>
+  levelText('shown', { levelDbm: estimate, decimals: decimalsFor(propagation.expanded) });
+
+function bandOf(use: InLineUse): string {
+  const result = resultOf(use);
+  const halfWidth = result.propagation.expanded;
+  return `${levelOf(result)} ${plusMinusText('shown', { halfWidth, decimals: decimalsFor(halfWidth), unit: 'dB' })}`;
 }
 
 function swrOf(use: InLineUse) {

@@ -117,6 +117,10 @@ function cautionValues(use: ScopeUse): Readonly<Record<string, () => string>> {
   };
 }
 
+/** What the table of the figure says of a part. */
+const statedOf = (part: string): string =>
+  partsOf(defaultState(scopeSpec.fields)).find(({ id }) => id === part)?.stated ?? '';
+
 /** Numbers about frequency: what is allowed for, and where nothing is. */
 function rangeValues(use: ScopeUse): Readonly<Record<string, () => string>> {
   const sister = SISTER_HZ / bandwidthOf(use);
@@ -168,7 +172,8 @@ export function scopeValues(): Readonly<Record<string, () => string>> {
     fullScaleCost: () => `${band({ ...coarse, gainOf: 'reading' })} claimed where ${band(coarse)} is due`,
     loadDb: () => ofLoad(LOAD_PERCENT),
     markedDb: () => ofLoad(MARKED_PERCENT),
-    probe: () => partsOf(defaultState(scopeSpec.fields)).find(({ id }) => id === 'probe')?.stated ?? '',
+    probe: () => statedOf('probe'),
+    harmonics: () => statedOf('harmonics'),
     openCost: () => `no number; from a matched source it would be ${change(amplitudeRatioToDb(2))}`,
     twoCost: () =>
       open.inRange || open.reason.code !== 'twoLoads'

@@ -8,6 +8,7 @@ import {
   levelToPower,
   levelToVolts,
   ohms,
+  peakDetector,
   peakOfPower,
   peakOfRms,
   percentLimitsToDb,
@@ -18,11 +19,14 @@ import {
   type DetectorUse,
   detectedLevel,
   detectorFound,
+  detectorParts,
   forgottenDb,
+  harmonicsDb,
   LEAST_W,
   leastVolts,
 } from '../../sheet/detector.ts';
-import { upperPower } from '../../sheet/found.ts';
+import { foundOf, upperPower } from '../../sheet/found.ts';
+import { uShaped } from '../../sheet/link.ts';
 import { deviationsText, plusMinusText } from '../../text/deviation-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, levelText, quantityText } from '../../text/quantity-text.ts';
@@ -63,6 +67,23 @@ function knownAt(use: DetectorUse, power: number): string {
 
 const harmonic = (responds: 'peak' | 'mean') => harmonicsLimitsDb({ harmonicsDbc: [DIRTY_DBC], responds });
 
+/** The band at exactly this level of harmonics, where only their phase is not known: its limits are U-shaped. */
+function exactlyAt(use: DetectorUse): string {
+  const found = foundOf(
+    peakDetector({
+      detectedV: use.detectedV,
+      diodeDropV: use.dropV,
+      resistance: ohms(use.loadOhm),
+      curveFromDc: false,
+      influences: detectorParts(use).map((part) =>
+        part.id === 'harmonics' ? { ...part, statement: uShaped(harmonicsDb(use)) } : part,
+      ),
+    }),
+  );
+  if (!found.inRange) throw new RangeError(`exactlyAt: use must be in range, got ${found.reason.code}`);
+  return bandText('shown', found.result.propagation.expanded);
+}
+
 /** What harmonics do. */
 function harmonicValues(use: DetectorUse): Readonly<Record<string, () => string>> {
   const at = (harmonicsDbc: number): string => band({ ...use, harmonicsDbc });
@@ -72,6 +93,8 @@ function harmonicValues(use: DetectorUse): Readonly<Record<string, () => string>
     dirtyBand: () => at(DIRTY_DBC),
     cleanerBand: () => band(use),
     cleanBand: () => at(CLEAN_DBC),
+    cleanerExactly: () => exactlyAt(use),
+    dirtyExactly: () => exactlyAt({ ...use, harmonicsDbc: DIRTY_DBC }),
     dirtyCost: () => `${at(CLEAN_DBC)} claimed where ${at(DIRTY_DBC)} is due`,
   };
 }

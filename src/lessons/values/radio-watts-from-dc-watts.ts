@@ -6,7 +6,7 @@ import { decimalsFor } from '../../text/place.ts';
 import { powerText, powerWithEndsText } from '../../text/power-text.ts';
 import { changeText, levelText, percentText, quantityText } from '../../text/quantity-text.ts';
 
-/** A larger transmitter on the same load: 2 W. */
+/** A larger transmitter on another, larger box, which gets less warm by each watt: 2 W. */
 const twoWatts = (): HeatUse => ({ ...clubHeat(), volts: 10, amperes: 0.1995, riseRfK: 14.2, riseDcK: 14 });
 const impatient = (): HeatUse => ({ ...clubHeat(), waitedRf: 10 });
 const draughty = (): HeatUse => ({ ...clubHeat(), roomK: 0.5 });
