@@ -101,7 +101,7 @@ export function whichBell(): Question {
     id: 'shape-which-bell',
     stem: 'k = 2 is meant to hold 95.45 in a hundred. For which of these sums does it come nearest to that?',
     answer: 'd',
-    worked: `The last holds ${held('like')}: its parts are of one size, or nearly. The others are ruled by one part, and what counts then is the shape of that part.`,
+    worked: `The last holds ${held('like')}: no part outweighs all others together. The others are ruled by one part, and what counts then is the shape of that part.`,
     options: [
       {
         id: 'a',
@@ -120,8 +120,8 @@ export function whichBell(): Question {
       },
       {
         id: 'd',
-        text: `The same after comparing: a receiver of ${even(0.3)}, two pads of ${even(0.1)}, a cable of ${even(0.1)}, a mismatch of ${even(0.2)}.`,
-        reply: 'No part stands out. This is what the rule of two was made for.',
+        text: `A receiver of ${even(0.3)}, two pads and a cable of ${even(0.1)}, a mismatch of ${even(0.2)}.`,
+        reply: 'No part outweighs the rest. This is what the rule of two was made for.',
       },
     ],
   };

@@ -18,9 +18,9 @@ export function worstGuess(): Question {
   const rare = 1 - wholeRowOf(row).withinNineTenths;
   return {
     id: 'worst-near-the-end',
-    stem: `Three pads, each within ${band(row.padDb)}, and a meter within ${band(row.meterDb)}, so together certainly within ${band(sum)}. How often do four such parts, picked at random, come within a tenth of that end: off by more than ${dbText('shown', { db: 0.9 * sum, decimals: 2 })}?`,
+    stem: `Three pads, each within ${band(row.padDb)}, and a meter within ${band(row.meterDb)}, so together, reflections left out, certainly within ${band(sum)}. How often do four such parts, picked at random, come within a tenth of that end: off by more than ${dbText('shown', { db: 0.9 * sum, decimals: 2 })}?`,
     answer: 'c',
-    worked: `To be that far out, all four have to be near their limits, and all in the same direction. That happens to ${percent(100 * rare, 3)} of the rows, once in about ${numberText('shown', { value: 1 / rare, decimals: -2 })}. The limits are kept by all of them; hardly one comes near.`,
+    worked: `To be that far out, all four have to be off in the same direction, and nearly all of them close to their limits. That happens to ${percent(100 * rare, 3)} of the rows, once in about ${numberText('shown', { value: 1 / rare, decimals: -2 })}. The limits are kept by all of them; hardly one comes near.`,
     options: [
       {
         id: 'a',
@@ -36,8 +36,8 @@ export function worstGuess(): Question {
       },
       {
         id: 'c',
-        text: `About ${percent(100 * rare, 2)}.`,
-        reply: 'All four far out, and all the same way.',
+        text: `About ${percent(100 * rare, 3)}.`,
+        reply: 'All four off the same way, and together hardly short of their limits.',
       },
       {
         id: 'd',
@@ -54,7 +54,7 @@ export function worstSum(): Question {
   const row: PadsInARow = { ...clubRow(), count: 4, padDb: 0.3, meterDb: 0.2 };
   return {
     id: 'worst-four-pads',
-    stem: `Four pads of ${band(row.padDb)} each in front of a receiver of ${band(row.meterDb)}, all of them limits. How far off can the result be at most?`,
+    stem: `Four pads of ${band(row.padDb)} each in front of a receiver of ${band(row.meterDb)}, all of them limits. How far off can the result be at most (reflections left out)?`,
     answer: 'b',
     worked: `Four times ${band(row.padDb).slice(1)} and ${band(row.meterDb).slice(1)}: ${band(sumOfStated(row))}. Limits in decibels add, and nothing has to be known about shapes or about whether the parts are independent.`,
     options: [

@@ -87,21 +87,22 @@ export function sharedMean(): Question {
   const pair: SharedPair = { combined: 'mean', ownDb: 0.1, sharedDb: 0.3 };
   return {
     id: 'shared-mean',
-    stem: `The same power is read twice with one meter and the mean is taken. The meter’s calibration leaves ${limit(pair.sharedDb)}, each reading scatters within ${limit(pair.ownDb)} for itself. How sure is the mean (U, k = 2)?`,
+    stem: `The same power is read twice with one meter and the mean is taken. The meter may be off by up to ${limit(pair.sharedDb)}, alike in both readings; each reading by up to ${limit(pair.ownDb)} more for itself. How sure is the mean (U, k = 2)?`,
     answer: 'b',
-    worked: `Only what is new at each reading averages out. The calibration is the same both times and stays in full: ${expanded(pair)}, hardly less than for one reading.`,
+    worked: `Only what is new at each reading averages out. What the meter is off is the same both times and stays in full: ${expanded(pair)}, hardly less than for one reading.`,
     options: [
       {
         id: 'a',
         text: independent(pair),
         reply:
-          'Everything divided by the root of two, the calibration too. It did not change between the readings.',
+          'Everything divided by the root of two, what the meter is off as well. That did not change between the readings.',
       },
       { id: 'b', text: expanded(pair), reply: 'Repeat to be rid of scatter; compare to be rid of the rest.' },
       {
         id: 'c',
         text: expanded({ ...pair, combined: 'difference' }),
-        reply: 'That holds for a difference of the two. In their mean the calibration does not cancel.',
+        reply:
+          'That holds for a difference of the two. In their mean, what the meter is off does not cancel.',
       },
       {
         id: 'd',

@@ -90,7 +90,7 @@ export function statedMismatch(): Question {
   const a = wave.halfWidthDb;
   return {
     id: 'stated-mismatch',
-    stem: `Two reflections meet at a phase that nobody knows. Their sizes say that the reading may be off by ${limit(a)} at most. What is the standard uncertainty?`,
+    stem: `Two reflections meet at a phase that nobody knows. Their sizes are known, and say that the reading may be off by ${limit(a)} at most. What is the standard uncertainty?`,
     answer: 'c',
     worked: `A wave spends most of its turn near its ends, so values there are the likeliest (U-shaped). The lumps sit farther out than those of an even bar: ${limit(a)} divided by the root of 2 is ${sized(right)}.`,
     options: [

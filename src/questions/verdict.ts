@@ -37,12 +37,12 @@ export function verdictOfEvening(): Question {
     id: 'verdict-of-an-evening',
     stem: `The hidden transmitter may give ${level(limit)} at most. With a fresh battery the club measures ${level(held.estimate)} ${band} (k = 2). Does it keep to its limit?`,
     answer: 'c',
-    worked: `The level may lie anywhere from ${span}: partly below ${level(limit)}, partly above. Taken for itself the reading leaves a chance of ${percent(chance)} that the limit is kept. Whether that is enough is no matter of physics: a rule says it, and it has to be agreed on first. By the club’s, U kept off the limit, this measurement can’t tell.`,
+    worked: `The level may lie anywhere from ${span}: partly below ${level(limit)}, partly above. Taken for itself the reading leaves a chance of ${percent(chance, 1)} that the limit is kept. Whether that is enough is no matter of physics: a rule says it, and it has to be agreed on first. By the club’s, U kept off the limit, this measurement can’t tell.`,
     options: [
       {
         id: 'a',
         text: 'Yes: the reading is below the limit.',
-        reply: `The reading is. The power is another thing: with a chance of ${percent(1 - chance)} it lies beyond.`,
+        reply: `The reading is. The power is another thing: with a chance of ${percent(1 - chance, 1)} it lies beyond.`,
       },
       {
         id: 'b',
@@ -57,7 +57,7 @@ export function verdictOfEvening(): Question {
       {
         id: 'd',
         text: 'Yes, and one can be 95 % sure of it.',
-        reply: `About 95 % is the chance that the value lies within the strip. How much of it lies within the limit is another number: ${percent(chance)}.`,
+        reply: `About 95 % is the chance that the value lies within the strip. How much of it lies within the limit is another number: ${percent(chance, 1)}.`,
       },
     ],
   };

@@ -137,13 +137,14 @@ export function writingFew(): Question {
 export function writingBrackets(): Question {
   const u = 0.04;
   const statement = { form: 'standard', standardUncertainty: u } as const;
+  const twice = plusMinus(propagationOf(statement, { coverageFactor: 2 }).expanded, 2);
   return {
     id: 'writing-brackets',
     stem: 'A table gives the loss of a pad as 20.02(4) dB. What is its expanded uncertainty with k = 2?',
     answer: 'a',
-    worked: `The digits in brackets are a standard uncertainty, counted in the last place of the number (GUM 7.2.2): u = ${quantityText('shown', { value: u, decimals: 2, unit: 'dB' })}. Times two: ${doubled(statement)}.`,
+    worked: `The digits in brackets are a standard uncertainty, counted in the last place of the number (GUM 7.2.2): u = ${quantityText('shown', { value: u, decimals: 2, unit: 'dB' })}. Times two: ${twice}.`,
     options: [
-      { id: 'a', text: doubled(statement), reply: 'Brackets hold u, in the last place.' },
+      { id: 'a', text: twice, reply: 'Brackets hold u, in the last place.' },
       { id: 'b', text: plusMinus(u, 2), reply: 'That is u. Brackets do not hold an expanded uncertainty.' },
       {
         id: 'c',

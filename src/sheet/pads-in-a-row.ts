@@ -26,7 +26,7 @@ export interface PadsInARow {
   readonly meterSays: MeterSays;
 }
 
-/** Three small pads into the lent meter. Invented, as is all of this. */
+/** Three pads in a row into a meter. Invented, as is all of this. */
 export const clubRow = (): PadsInARow => ({
   count: 3,
   padDb: 0.5,

@@ -38,6 +38,11 @@ describe('the numbers of the lesson on right angles, each by hand', () => {
     expect(angles('rootFactor')).toBe(Math.sqrt(3).toFixed(2));
   });
 
+  it('are other factors for other shapes: the root of 2 for mismatches, of 6 for triangles', () => {
+    expect(angles('rootFactorWave')).toBe(Math.SQRT2.toFixed(2));
+    expect(angles('rootFactorMiddle')).toBe(Math.sqrt(6).toFixed(2));
+  });
+
   it('are what that holds, by simple figures where there are any', () => {
     // One wide part, 2 dB, and two of 0.05 dB: what lies beyond root of squares is nearly nothing but the wide part's tails.
     expect(angles('holdsLarge')).toBe(`99.2${nb}%`);

@@ -18,7 +18,7 @@ describe('the numbers of the lesson on verdicts, each by hand', () => {
   it('are the chance that the limit is kept, and how far away it is', () => {
     const z = (limit - reading) / u;
     expect(value('distance')).toBe(z.toFixed(2));
-    expect(value('chance')).toBe(percent(normalShareBelow(z)));
+    expect(value('chance')).toBe(percent(normalShareBelow(z), 1));
   });
 
   it('are what each rule accepts, and the risk there', () => {

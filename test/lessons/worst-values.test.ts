@@ -15,7 +15,7 @@ describe('the numbers of the lesson on the worst case', () => {
   });
 
   it('are near the end what four even parts give by hand', () => {
-    expect(worst('rare')).toBe(`${((100 * 2 * 0.18 ** 4) / (24 * 0.6)).toFixed(2)}${nb}%`);
+    expect(worst('rare')).toBe(`${((100 * 2 * 0.18 ** 4) / (24 * 0.6)).toFixed(3)}${nb}%`);
   });
 
   it('have bands of 95 % between one and two standard uncertainties of a bell, narrower than k = 2 there', () => {
@@ -39,6 +39,12 @@ describe('the numbers of the lesson on the worst case', () => {
   it('are the level at the meter, at the upper limit with each pad at its lowest', () => {
     expect(worst('allowed')).toBe(`±1.5${nb}dB`);
     expect(worst('room')).toBe(`±0.46${nb}dB`);
+    expect(worst('room')).toBe(
+      `±${(1.5 - Number(/±([\d.]+)/.exec(worst('mostFine'))?.[1])).toFixed(2)}${nb}dB`,
+    );
+    expect(worst('pads')).toBe(`20${nb}dB, 10${nb}dB and 10${nb}dB`);
+    expect(worst('padLess')).toBe(`0.50${nb}dB`);
+    expect(Number.parseFloat(worst('lowest'))).toBe(20 + 10 + 10 - 3 * 0.5);
     expect(worst('upper')).toBe(`28.5${nb}dBm`);
     expect(worst('lowest')).toBe(`38.5${nb}dB`);
     expect(worst('atMeter')).toBe(`\u221210.0${nb}dBm`);

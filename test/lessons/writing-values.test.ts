@@ -32,9 +32,20 @@ describe('the numbers of the lesson on writing it down, each by hand', () => {
     const watts = (dbm: number): string => (10 ** (dbm / 10)).toFixed(0);
     const expanded = 2 * u(0.2, 3);
     expect(writing('watts')).toBe(`${watts(27.1 - expanded)} to ${watts(27.1 + expanded)}${nb}mW`);
-    const upper = 10 ** ((27.1 + expanded) / 10);
-    expect(writing('upper')).toBe(`${(10 * Math.round(upper / 10)).toFixed(0)}${nb}mW`);
-    expect(writing('heat')).toBe(`${(10 * Math.round((upper * 0.99) / 10)).toFixed(0)}${nb}mW`);
+  });
+
+  it('are for cautions the upper limit of the specification, 99 parts in 100 of it in a pad of 20 dB', () => {
+    const upper = 10 ** (28.5 / 10);
+    expect(writing('upperLevel')).toBe(`28.50${nb}dBm`);
+    expect(writing('upper')).toBe(`${upper.toFixed(0)}${nb}mW`);
+    expect(writing('heat')).toBe(`${(upper * 0.99).toFixed(0)}${nb}mW`);
+    expect(writing('heat')).toBe(textOfValue('chain.padHeat'));
+  });
+
+  it('are for a sum that a box rules: the pad is more than all others together', () => {
+    const pad = 0.25 / 3;
+    expect(pad).toBeGreaterThan(u(0.2, 3) ** 2 - pad);
+    expect(Number.parseFloat(writing('padShare'))).toBeGreaterThan(50);
   });
 
   it('are what GUM H.1 prints, and what it would be without rounding on the way', () => {

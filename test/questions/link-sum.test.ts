@@ -51,6 +51,13 @@ describe('which sum a bell may stand in for', () => {
     expect(Math.abs(nearest - 95.45)).toBeLessThan(1);
     expect(whichBell().answer).toBe('d');
   });
+
+  it('has no part in it that outweighs all others together, and an answer that is no longer than the others', () => {
+    const [receiver, ...others] = [0.3 ** 2 / 3, 0.1 ** 2 / 3, 0.1 ** 2 / 3, 0.1 ** 2 / 3, 0.2 ** 2 / 2];
+    expect(receiver).toBeLessThanOrEqual(others.reduce((sum, part) => sum + part, 0) + 1e-12);
+    const lengths = whichBell().options.map(({ text }) => text.length);
+    expect(lengths.at(-1)).toBeLessThan(Math.max(...lengths.slice(0, -1)));
+  });
 });
 
 describe('the likeliest place of a mismatch', () => {

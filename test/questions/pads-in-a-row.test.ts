@@ -12,7 +12,7 @@ describe('how near the end a row comes', () => {
     // Sums of four even parts within 0.18 dB of their ends: 0.18⁴/4! over the box 1 × 1 × 1 × 0.6, at both ends.
     const rare = (2 * 0.18 ** 4) / (24 * 0.6);
     expect(worstGuess().worked).toContain(`${(100 * rare).toFixed(3)}${nb}%`);
-    expect(right(worstGuess())).toBe(`About ${(100 * rare).toFixed(2)}${nb}%.`);
+    expect(right(worstGuess())).toBe(`About ${(100 * rare).toFixed(3)}${nb}%.`);
     expect(worstGuess().stem).toContain(`1.62${nb}dB`);
     expect(worstGuess().worked).toContain(`about ${Math.round(1 / rare / 100) * 100}.`);
   });

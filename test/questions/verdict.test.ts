@@ -18,10 +18,10 @@ describe('the guess', () => {
   it('has a strip with the limit inside it, and a chance that is the bell below the limit', () => {
     expect(28.2 + U).toBeGreaterThan(28.5);
     expect(28.2 - U).toBeLessThan(28.5);
-    const chance = Math.round(100 * normalShareBelow((28.5 - 28.2) / (U / 2)));
-    expect(verdictOfEvening().worked).toContain(`${chance}${nb}%`);
+    const chance = 100 * normalShareBelow((28.5 - 28.2) / (U / 2));
+    expect(verdictOfEvening().worked).toContain(`${chance.toFixed(1)}${nb}%`);
     expect(verdictOfEvening().worked).toContain(`27.51 to 28.89${nb}dBm`);
-    expect(verdictOfEvening().options[0]?.reply).toContain(`${100 - chance}${nb}%`);
+    expect(verdictOfEvening().options[0]?.reply).toContain(`${(100 - chance).toFixed(1)}${nb}%`);
     expect(right(verdictOfEvening())).toBe('This measurement can’t tell.');
   });
 });

@@ -63,8 +63,8 @@ describe('few degrees of freedom (GUM 7.2.4)', () => {
 
 describe('digits in brackets', () => {
   it('are u in the last place, so U is twice that', () => {
-    expect(texts(writingBrackets())).toEqual([`±0.080${nb}dB`, `±0.04${nb}dB`, `±4${nb}dB`, `±0.02${nb}dB`]);
-    expect(right(writingBrackets())).toBe(`±0.080${nb}dB`);
+    expect(texts(writingBrackets())).toEqual([`±0.08${nb}dB`, `±0.04${nb}dB`, `±4${nb}dB`, `±0.02${nb}dB`]);
+    expect(right(writingBrackets())).toBe(`±0.08${nb}dB`);
   });
 });
 

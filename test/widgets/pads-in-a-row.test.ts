@@ -91,7 +91,7 @@ describe('the row end to end', () => {
     expect(guarantee).toEqual({ figure: `±1.8${nb}dB`, words: strings.guaranteed });
     expect(most.figure).toBe(`95 % within ±1.0${nb}dB`);
     expect(most.words).toContain('1.73 times as wide');
-    expect(rare.figure).toBe(`0.01${nb}% come near`);
+    expect(rare.figure).toBe(`0.015${nb}% come near`);
     expect(answers('straight', { count: 8 })[2].figure).toBe(`less than 0.01${nb}% come near`);
   });
 
@@ -160,6 +160,7 @@ describe('a share in words', () => {
     expect(shareText('shown', 0.0844)).toBe(`8.4${nb}%`);
     expect(shareText('shown', 0.992)).toBe(`99.2${nb}%`);
     expect(shareText('shown', 0.0015)).toBe(`0.15${nb}%`);
+    expect(shareText('shown', 0.0001458)).toBe(`0.015${nb}%`);
     expect(shareText('shown', 3e-8)).toBe(`less than 0.01${nb}%`);
     expect(shareText('spoken', 0)).toBe('less than 0.01 percent');
     expect(shareText('shown', 1)).toBe(`100${nb}%`);

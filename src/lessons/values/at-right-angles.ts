@@ -41,7 +41,9 @@ export function anglesValues(): Readonly<Record<string, () => string>> {
     halfMeter: () => size(u({ ...row, meterDb: HALF * row.meterDb })),
     halfMeterGain: () => percent(100 * (1 - u({ ...row, meterDb: HALF * row.meterDb }) / u(row))),
     root: () => band(rootOfStated(row)),
-    rootFactor: () => numberText('shown', { value: rootOfStated(row) / u(row), decimals: 2 }),
+    rootFactor: () => factor(rootOfStated(row) / u(row)),
+    rootFactorWave: () => factor(rootOfStated(uShaped) / u(uShaped)),
+    rootFactorMiddle: () => factor(rootOfStated(middle) / u(middle)),
     holds: () => shareText('shown', wholeRowOf(row).withinRoot),
     holdsAlike: () => shareText('shown', wholeRowOf(alike).withinRoot),
     holdsWave: () => shareText('shown', wholeRowOf(uShaped).withinRoot),
@@ -59,5 +61,6 @@ export function anglesValues(): Readonly<Record<string, () => string>> {
 
 const band = (halfWidth: number): string =>
   plusMinusText('shown', { halfWidth, decimals: decimalsFor(halfWidth), unit: 'dB' });
+const factor = (value: number): string => numberText('shown', { value, decimals: 2 });
 const size = (db: number): string => dbText('shown', { db, decimals: decimalsFor(db) });
 const percent = (value: number): string => percentText('shown', { percent: value, decimals: 0 });

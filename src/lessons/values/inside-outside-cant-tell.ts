@@ -38,7 +38,7 @@ export function verdictValues(): Readonly<Record<string, () => string>> {
     },
     pickedAfter: () =>
       `${level(reading)} is ${verdictAt({ ...club, rule: 'simple' })} by one rule and ${verdictAt(club)} by another; whoever may choose now, chooses the verdict`,
-    blamed: () => `no reading at all would be inside; that takes U = ${wide(1.7)} or less`,
+    blamed: () => `by this rule no reading at all would be inside; that takes U = ${wide(1.7)} or less`,
   };
 }
 
@@ -48,7 +48,7 @@ const thousand = (of: number): string => numberText('shown', { value: 1000 * of,
 
 const chanceOf = (state: VerdictState): number => judgedBy(heldOf(state)).probabilityOfConformity ?? 0;
 const chanceAt = (state: VerdictState): string =>
-  percentText('shown', { percent: 100 * chanceOf(state), decimals: 0 });
+  percentText('shown', { percent: 100 * chanceOf(state), decimals: 1 });
 
 const verdictAt = (state: VerdictState): string =>
   verdictLabel(judgedBy(heldOf(state)).verdict).replace("'", '\u2019');

@@ -24,7 +24,13 @@ export function worstValues(): Readonly<Record<string, () => string>> {
     pad: () => band(row.padDb),
     meter: () => band(row.meterDb),
     sum: () => band(sumOfStated(row)),
+    pads: () => {
+      const [last, ...first] = PADS_DB.map(nominal).reverse();
+      return `${first.reverse().join(', ')} and ${last ?? ''}`;
+    },
+    padLess: () => band(row.padDb).slice(1),
     most: () => band(most(row)),
+    mostFine: () => plusMinusText('shown', { halfWidth: most(row), decimals: 2, unit: 'dB' }),
     ratio: () => times(sumOfStated(row) / most(row)),
     rare: () => shareText('shown', 1 - wholeRowOf(row).withinNineTenths),
     twoSum: () => band(sumOfStated(two)),
@@ -57,4 +63,5 @@ function specified(): { readonly lower: number; readonly upper: number } {
 
 const band = (halfWidth: number): string =>
   plusMinusText('shown', { halfWidth, decimals: decimalsFor(halfWidth), unit: 'dB' });
+const nominal = (db: number): string => dbText('shown', { db, decimals: 0 });
 const times = (value: number): string => numberText('shown', { value, decimals: 1 });

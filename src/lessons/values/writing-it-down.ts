@@ -5,7 +5,7 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { powerIntervalText, powerText } from '../../text/power-text.ts';
 import { probabilityText } from '../../text/probability-text.ts';
-import { numberText, percentText, quantityText } from '../../text/quantity-text.ts';
+import { levelText, numberText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { UnitName } from '../../text/units.ts';
 import { freedomText, statedText } from '../../widgets/budget/words.ts';
 
@@ -38,8 +38,9 @@ export function writingValues(): Readonly<Record<string, () => string>> {
     gaugeFactor: () => factor(gauge),
     gaugeStated: () => stated(gauge),
     gaugeExact: () => stated(exact),
-    upper: () => powerText('shown', { powerW: upperW(club), digits: 2 }),
-    heat: () => powerText('shown', { powerW: heat(club), digits: 2 }),
+    upper: () => powerText('shown', { powerW: upperW(), digits: 3 }),
+    upperLevel: () => levelText('shown', { levelDbm: upperDbm(), decimals: 2 }),
+    heat: () => powerText('shown', { powerW: heat(), digits: 3 }),
     twoReadings: () => {
       const claimed = written(few);
       return `${band(claimed.expanded)} is claimed, which covers ${probabilityText('shown', claimed.coverageProbability)}; for 95\u00a0% it takes ${band(written({ ...few, coverage: 'p95' }).expanded)}`;
@@ -72,15 +73,18 @@ function shareOf(use: BudgetUse, id: string): string {
   return percentText('shown', { percent: 100 * row.share, decimals: 0 });
 }
 
-/** The upper end of what was measured: what a caution has to reckon with. */
-function upperW(use: BudgetUse): number {
-  const { estimate, expanded } = written(use);
-  return watts(estimate + expanded);
+/** The upper limit of the specification: what a caution has to reckon with, as U is no limit. */
+function upperDbm(): number {
+  const { upper } = clubSheet().specification;
+  if (upper === undefined)
+    throw new RangeError('upperDbm: the specification must have an upper limit, got none');
+  return upper;
 }
+const upperW = (): number => watts(upperDbm());
 
 /** What of that stays in the pad. */
-function heat(use: BudgetUse): number {
+function heat(): number {
   const pad = clubSheet().links.find(({ id }) => id === 'pad');
   if (pad === undefined) throw new RangeError('heat: the club must have a pad, got none');
-  return heatInPad({ power: powerW(upperW(use)), gain: gainDb(-pad.lossDb) });
+  return heatInPad({ power: powerW(upperW()), gain: gainDb(-pad.lossDb) });
 }

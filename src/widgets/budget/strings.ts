@@ -34,7 +34,7 @@ export const strings = {
   perKelvin: (ppm: string): string => `${ppm}/K`,
   infinite: '∞',
   stated: ({ k, probability }: { k: string; probability: string }): string =>
-    `U = k u with k\u00a0=\u00a0${k}: ${probability} for these degrees of freedom`,
+    `U = k u with k\u00a0=\u00a0${k}: about ${probability} for these degrees of freedom, if the sum is a bell`,
   uncertainty: (u: string): string => `u\u00a0=\u00a0${u}`,
   uncertaintyWords: ({ largest, share }: { largest: string; share: string }): string =>
     `the combined standard uncertainty; largest part: ${largest}, ${share} of its square`,

@@ -17,18 +17,26 @@ type Answers = readonly [Answer, Answer, Answer];
 
 /** The smallest share of sums, in percent, that is given as a number. */
 const LEAST_PERCENT = 0.01;
+/** Below this, in percent, two places would leave one digit. */
+const SMALL_PERCENT = 0.1;
 
 const band = (style: Style, halfWidth: number): string =>
   plusMinusText(style, { halfWidth, decimals: decimalsFor(halfWidth), unit: 'dB' });
 const size = (style: Style, db: number): string => dbText(style, { db, decimals: decimalsFor(db) });
 const number = (style: Style, value: number): string => numberText(style, { value, decimals: 2 });
 
-/** A share of all sums as a percentage, with a place behind the point near its ends; what is too small for that is called less. */
+/** A share of all sums as a percentage, with places behind the point near its ends; what is too small for that is called less. */
 export function shareText(style: Style, share: number): string {
   const percent = 100 * share;
   const text = (value: number, decimals: number): string => percentText(style, { percent: value, decimals });
   if (percent < LEAST_PERCENT) return strings.rarely(text(LEAST_PERCENT, 2));
-  return text(percent, percent < 1 ? 2 : percent < 10 ? 1 : percent > 99 && percent < 100 ? 1 : 0);
+  return text(percent, decimalsOf(percent));
+}
+
+/** Two digits of a share that is small, one place for what is near a hundred. */
+function decimalsOf(percent: number): number {
+  if (percent < 1) return percent < SMALL_PERCENT ? 3 : 2;
+  return percent < 10 || (percent > 99 && percent < 100) ? 1 : 0;
 }
 
 const isEndless = ({ says, meter }: RowState): boolean => says === 'certificate' && meter > 0;

@@ -69,7 +69,7 @@ export const strings = {
       probability: (percent: string): string => `Probability of ${percent}`,
     },
     note: ({ good, among }: { good: string; among: string }): string =>
-      `Of the thousand, ${good} keep to their limits. By the rule in use ${among} of those sent back do. Sent back means: outside, or can’t tell.`,
+      `Of the thousand, ${good} keep to their limits. By the rule in use ${among} of those sent back keep to them as well. Sent back means: outside, or can’t tell.`,
   },
   settings: {
     caption: 'What is measured, and the rule',
