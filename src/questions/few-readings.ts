@@ -30,7 +30,7 @@ export function threeReadings(): Question {
     id: 'readings-three',
     stem: `The transmitter is read three times, everything unplugged and connected again in between: ${list} dBm. The mean is ${levelText('shown', { levelDbm: mean, decimals: 2 })}, the standard deviation ${size(s)}, divided by the root of three ${size(u)}. As far as scatter goes: which band about the mean holds ${asked()}?`,
     answer: 'd',
-    worked: `${even(wholeDb(use))}. Three readings tell their own scatter badly: it may as well be twice as large. Student’s t takes that into account; for three readings it makes ${numberText('shown', { value: coverageOf({ coverageProbability: COVERAGE_PROBABILITY, degreesOfFreedom: 2 }).coverageFactor, decimals: 2 })} out of the usual two.`,
+    worked: `${even(wholeDb(use))}. Three readings tell their own scatter badly: it may well be twice as large. Student’s t takes that into account; for three readings it makes ${numberText('shown', { value: coverageOf({ coverageProbability: COVERAGE_PROBABILITY, degreesOfFreedom: 2 }).coverageFactor, decimals: 2 })} out of the usual two.`,
     options: [
       {
         id: 'a',

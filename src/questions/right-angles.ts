@@ -69,7 +69,7 @@ export function anglesSum(): Question {
         text: size(first + second + third),
         reply: 'End to end. So they add if they all err alike, by one shared cause. Independent ones do not.',
       },
-      { id: 'b', text: size(Math.hypot(...parts)), reply: 'Pythagoras twice.' },
+      { id: 'b', text: size(Math.hypot(...parts)), reply: 'Pythagoras, and then once more.' },
       {
         id: 'c',
         text: size(third),
@@ -105,7 +105,7 @@ export function anglesShare(): Question {
         text: percent(100 * (large / Math.hypot(large, small))),
         reply: 'That is the length over the result. Such numbers do not add up to all: squares do.',
       },
-      { id: 'c', text: percent(100 * share), reply: 'Four squares to one.' },
+      { id: 'c', text: percent(100 * share), reply: 'The large square is four times the small one.' },
       { id: 'd', text: percent(50), reply: 'Each part has a share by its size, not by being one of two.' },
     ],
   };

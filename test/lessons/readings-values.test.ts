@@ -30,6 +30,11 @@ describe('the numbers of the lesson on few readings, each by hand', () => {
     expect(readings('pooledFactor')).toBe('2.13');
   });
 
+  it('are what twice ten readings take off: about a third, with 2.140 in the table for 19', () => {
+    const left = 2.14 / Math.sqrt(20) / (T[9] / Math.sqrt(10));
+    expect(readings('twiceTheWork')).toBe(`${Math.round(100 * (1 - left))}${nb}%`);
+  });
+
   it('are the careless band and the one that t wants', () => {
     const u = scatterOf(3) / Math.sqrt(3);
     expect(readings('careless')).toBe(even(2 * u));

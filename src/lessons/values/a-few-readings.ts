@@ -20,11 +20,13 @@ function whole(of: Repeated): string {
   return even((interval.upper - interval.lower) / 2);
 }
 
+const factorFrom = (degreesOfFreedom: number): number =>
+  coverageOf({ coverageProbability: COVERAGE_PROBABILITY, degreesOfFreedom }).coverageFactor;
 const factor = (degreesOfFreedom: number): string =>
-  numberText('shown', {
-    value: coverageOf({ coverageProbability: COVERAGE_PROBABILITY, degreesOfFreedom }).coverageFactor,
-    decimals: 2,
-  });
+  numberText('shown', { value: factorFrom(degreesOfFreedom), decimals: 2 });
+
+/** How far the band of so many readings reaches, in their standard deviations. */
+const reach = (count: number): number => factorFrom(count - 1) / Math.sqrt(count);
 
 /** How far a standard deviation of so many readings is itself in doubt, as a share of it. Source: GUM E.4.3. */
 function doubtOfScatter(count: number): number {
@@ -58,6 +60,7 @@ export function readingsValues(): Readonly<Record<string, () => string>> {
     factorTen: () => factor(9),
     wholeTwo: () => whole(two),
     wholeTen: () => whole(ten),
+    twiceTheWork: () => percent(1 - reach(20) / reach(10)),
     pooled: () => size(experience().standardDeviation),
     pooledDegrees: () => numberText('shown', { value: experience().degreesOfFreedom, decimals: 0 }),
     pooledFactor: () => factor(experience().degreesOfFreedom),
