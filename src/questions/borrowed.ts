@@ -2,6 +2,7 @@ import {
   CLUB_READINGS,
   clubBorrowed,
   correctionFor,
+  INFLUENCES,
   laterResult,
   lenderExpanded,
   readingsAlone,
@@ -21,7 +22,7 @@ export function borrowedHowGood(): Question {
     id: 'borrowed-how-good',
     stem: `A neighbouring club lends a meter with limits of ${band(of.lender)}. All evening the two are compared, level by level, in many rounds. How well can the club’s own meter be known afterwards?`,
     answer: 'b',
-    worked: `Whatever is wrong with the lent meter is wrong in every round, in the same direction. By the readings alone the correction is known to ${band(readingsAlone(of).expanded)}; with the lender’s part it is ${band(correctionFor(of).expanded)}, and it could never come below ${band(lenderExpanded(of))}.`,
+    worked: `Whatever is wrong with the lent meter is wrong in every round, in the same direction. By the readings alone the correction is known to ${band(readingsAlone(of).expanded)}; with the lender’s part (${band(lenderExpanded(of))}), the room’s warmth and the mismatch of the two inputs (each within ${band(INFLUENCES.mismatch)}) it is ${band(correctionFor(of).expanded)}. However many rounds, it never comes below the lender’s part.`,
     options: [
       {
         id: 'a',

@@ -1,4 +1,5 @@
-import { gainDb, heatInPad, levelDbm, levelToPower, mismatchLimits } from '#compute';
+import { gainDb, heatInPad, levelToPower, mismatchLimits } from '#compute';
+import { behindClubPad, clubPadHeat, clubUpperLevel } from '../sheet/club-pad.ts';
 import {
   clubPadsLine,
   EXTRA_ALLOWED_DB,
@@ -149,15 +150,14 @@ export function padsOverload(): Question {
 
 /** Which pad comes first? */
 export function padsOrder(): Question {
-  const power = levelToPower(levelDbm(28.5));
-  const watts = (powerW: number): string => powerText('shown', { powerW, digits: 2 });
+  const power = levelToPower(clubUpperLevel());
+  const watts = (powerW: number): string => powerText('shown', { powerW, digits: 3 });
   const ten = heatInPad({ power, gain: gainDb(-10) });
-  const twenty = heatInPad({ power, gain: gainDb(-20) });
   return {
     id: 'pads-order',
-    stem: `Up to ${watts(power)} come out of the transmitter. You have a ${db(20, 0)} pad that takes 1 W and a ${db(10, 0)} pad made of quarter-watt resistors, which takes 0.25 W. Which stands at the transmitter?`,
+    stem: `Up to ${watts(power)} come out of the transmitter. You have the club’s ${db(20, 0)} pad, known to half a decibel, that takes 1 W and a ${db(10, 0)} pad made of quarter-watt resistors, which takes 0.25 W. Which stands at the transmitter?`,
     answer: 'a',
-    worked: `The first pad turns nearly all of the power into heat: ${watts(twenty)} in the one, ${watts(ten)} in the other. Only the first is made for it. Behind it there is ${watts(power - twenty)} left, and the small pad is safe.`,
+    worked: `The first pad turns nearly all of the power into heat: up to ${watts(clubPadHeat())} in the one, ${watts(ten)} in the other. Only the first is made for it. Behind it there is ${watts(levelToPower(behindClubPad()))} left at most, and the small pad is safe.`,
     options: [
       {
         id: 'a',

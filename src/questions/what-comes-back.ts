@@ -136,9 +136,9 @@ export function backNet(): Question {
   const rho = reflectionOfSwr(swrThere);
   return {
     id: 'back-net',
-    stem: `A meter in the line shows ${watts(forward)} forward and ${watts(back)} back. What goes into the line, and how much less is that than a match would take?`,
+    stem: `A meter in the line shows ${watts(forward)} forward and ${watts(back)} back. What goes into the line, and how does that compare with the forward power?`,
     answer: 'a',
-    worked: `Forward less back: ${watts(into)}. Against ${watts(forward)} that is ${change(0 - mismatchLossDb(rho))}, hardly anything.`,
+    worked: `Forward less back: ${watts(into)}. Against ${watts(forward)} forward that is ${change(0 - mismatchLossDb(rho))}, hardly anything.`,
     options: [
       {
         id: 'a',

@@ -23,7 +23,7 @@ export const CLUB_READINGS: readonly (readonly string[])[] = [
   ['12.96', '13.58', '12.99', '13.66', '13.02', '13.65', '12.97'],
 ];
 
-/** Limits in dB of what counts besides: half a step of the display, the room's warmth, mismatch where the two are swapped. */
+/** Limits in dB of what counts besides: a last digit that does not rest, the room's warmth, mismatch where the two are swapped. */
 export const INFLUENCES = { resolution: 0.05, temperature: 0.1, mismatch: 0.1 } as const;
 /** What the maker says that one's own meter drifts in a year at most, in dB. */
 export const DRIFT_DB_PER_YEAR = 0.1;

@@ -44,8 +44,8 @@ const RANGE_OVER_THERE = 2;
 export const AC_MOST_KHZ = 1;
 /** Capacitance at the tip of each probe, and its bandwidth; the oscilloscope's own. */
 export const PROBES = {
-  probe1: { capacitanceF: 100e-12, bandwidthMhz: 10 },
-  probe10: { capacitanceF: 12e-12, bandwidthMhz: 200 },
+  probe1: { capacitanceF: 100e-12, bandwidthMhz: 6 },
+  probe10: { capacitanceF: 12e-12, bandwidthMhz: 150 },
 } as const;
 export const SCOPE_MHZ = 100;
 /** Share of the bandwidth above which no correction can be stood behind: common practice. */

@@ -40,9 +40,12 @@ export const clubSpending = (): Spending => ({
   count: 4,
 });
 
+/** What the standards above the lent meter bring, k = 2: a part of the chain that nothing can be spent on. */
+export const STANDARDS_EXPANDED_DB = Math.hypot(0.02, 0.06);
+
 function partsOf({ meter, mismatch, pad, coax, scatter, count }: Spending): readonly Part[] {
   return [
-    known('standards', Math.hypot(0.02, 0.06) / COVERAGE_FACTOR),
+    known('standards', STANDARDS_EXPANDED_DB / COVERAGE_FACTOR),
     known('meter', ofLimits(meter)),
     known('mismatch', ofUShape(mismatch)),
     known('pad', ofLimits(pad)),

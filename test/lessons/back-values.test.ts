@@ -31,7 +31,7 @@ describe('the numbers of the lesson on what comes back, each by hand', () => {
     expect(back('forward')).toBe(watts(nominal));
     expect(back('reflected')).toBe(watts(0.04 * nominal));
     expect(back('net')).toBe(watts(0.96 * nominal));
-    expect(back('gentleCost')).toBe(lost(0.96));
+    expect(back('gentleBelow')).toBe(`${(-lg(0.96)).toFixed(2)}${nb}dB`);
   });
 
   it('are what a tuner sends out again', () => {
@@ -70,7 +70,8 @@ describe('the numbers of the lesson on what comes back, each by hand', () => {
     expect(back('metersCost')).toBe(`${back('gentleShown')} of one antenna of 1.5`);
     const rho = (0.1 / 2.1) * 10 ** -0.01;
     expect(rho).toBeLessThan(leak);
-    expect(back('bestShown')).toContain(`1.0 to ${swrOf(rho + leak).toFixed(2)}`);
+    expect(back('bestShown')).toBe(`1.0 to ${swrOf(rho + leak).toFixed(2)}`);
+    expect([back('leak'), back('bestBack')]).toEqual([percent(leak), percent(rho)]);
   });
 
   it('are the caution, at the upper limit of the specification', () => {

@@ -20,6 +20,10 @@ describe('the numbers of the lesson on borrowing, each by hand', () => {
     expect(value('lender')).toBe(`±0.20${nb}dB`);
     expect(value('floor')).toBe(`±${(0.4 / Math.sqrt(3)).toFixed(2)}${nb}dB`);
     const size = (name: string): number => Number(/±([\d.]+)/.exec(value(name))?.[1]);
+    // What the parts come to by hand: readings alone, lender, warmth, and mismatch of the two inputs.
+    const parts = (size('alone') / 2) ** 2 + 0.2 ** 2 / 3 + 0.1 ** 2 / 3 + 0.1 ** 2 / 2;
+    expect(size('whole')).toBeCloseTo(2 * Math.sqrt(parts), 2);
+    expect([value('readOff'), value('within')]).toEqual([`±0.05${nb}dB`, `±0.10${nb}dB`]);
     expect(size('alone')).toBeLessThan(size('floor'));
     expect(size('whole')).toBeGreaterThan(size('floor'));
     expect(size('laterBand')).toBeGreaterThan(size('whole'));

@@ -65,7 +65,7 @@ describe('the numbers of the lesson on the chain, each by hand', () => {
   });
 
   it('are the heat in the pad: all but a hundredth at the upper limit', () => {
-    expect(value('padHeat')).toBe(`${(0.99 * milliwatts(28.5)).toFixed(0)}${nb}mW`);
+    expect(value('padHeat')).toBe(`${((1 - 10 ** -2.05) * milliwatts(28.5)).toFixed(0)}${nb}mW`);
   });
 
   it('are a band by the whole distribution a little narrower than the strip', () => {

@@ -31,9 +31,9 @@ describe('the numbers of the lesson on joining, each by hand', () => {
 
   it('are ends of ranges: what is stated, and three tenths of a bandwidth', () => {
     expect(joined('acMost')).toBe(`1${nb}kHz`);
-    expect(joined('probe1Band')).toBe(`${together(100, 10).toFixed(1)}${nb}MHz`);
-    expect(joined('probe1Most')).toBe(`${(0.3 * together(100, 10)).toFixed(1)}${nb}MHz`);
-    expect(joined('probe10Most')).toBe(`${(0.3 * together(100, 200)).toFixed(0)}${nb}MHz`);
+    expect(joined('probe1Band')).toBe(`${together(100, 6).toFixed(1)}${nb}MHz`);
+    expect(joined('probe1Most')).toBe(`${(0.3 * together(100, 6)).toFixed(1)}${nb}MHz`);
+    expect(joined('probe10Most')).toBe(`${(0.3 * together(100, 150)).toFixed(1)}${nb}MHz`);
   });
 
   it('are what probes take', () => {
@@ -41,8 +41,8 @@ describe('the numbers of the lesson on joining, each by hand', () => {
     expect(joined('probe10Loss')).toBe(`${minus}${loss(12, 3.58, 50).toFixed(4)}${nb}dB`);
     expect(joined('highPoint')).toBe(`${minus}${loss(12, 20, 1000).toFixed(2)}${nb}dB`);
     expect(joined('lowPoint')).toBe(`${minus}${loss(12, 20, 50).toFixed(3)}${nb}dB`);
-    expect(joined('onefold')).toBe(`${minus}${loss(100, 2.5, 1000).toFixed(1)}${nb}dB`);
-    expect(joined('tenfoldThere')).toBe(`${minus}${loss(12, 2.5, 1000).toFixed(2)}${nb}dB`);
+    expect(joined('onefold')).toBe(`${minus}${loss(100, 1.5, 1000).toFixed(1)}${nb}dB`);
+    expect(joined('tenfoldThere')).toBe(`${minus}${loss(12, 1.5, 1000).toFixed(2)}${nb}dB`);
     expect(joined('wire')).toContain(joined('onefold'));
     expect(joined('wire')).toContain(joined('probe1Most'));
   });
@@ -52,7 +52,7 @@ describe('the numbers of the lesson on joining, each by hand', () => {
     expect(joined('upperVolts')).toBe(`${Math.sqrt(50 * watts).toFixed(2)}${nb}V RMS`);
     expect(Math.sqrt(50 * watts)).toBeGreaterThan(5);
     expect(joined('upperPeak')).toBe(`${Math.sqrt(100 * watts).toFixed(1)}${nb}V peak`);
-    expect(joined('withPad')).toBe(`8.5${nb}dBm`);
+    expect(joined('withPad')).toBe(`9.0${nb}dBm`);
     expect(joined('withoutPad')).toBe(`28.5${nb}dBm`);
     expect(joined('damage')).toBe(`20${nb}dBm`);
   });

@@ -59,7 +59,7 @@ describe('the numbers of the lesson on where to spend, each by hand', () => {
     expect(value('coaxFirst')).toBe(`${value('band')} becomes ${value('coaxPerfect')}`);
   });
 
-  it('are the heat in the pad at the upper limit: all but a hundredth', () => {
-    expect(value('padHeat')).toBe(`${(0.99 * 10 ** 2.85).toFixed(0)}${nb}mW`);
+  it('are the heat in the pad at the upper limit, the pad taking half a decibel more', () => {
+    expect(value('padHeat')).toBe(`${((1 - 10 ** -2.05) * 10 ** 2.85).toFixed(0)}${nb}mW`);
   });
 });

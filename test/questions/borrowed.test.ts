@@ -15,6 +15,7 @@ const right = ({ options, answer }: Question): string | undefined =>
 describe('the guess', () => {
   it('has a floor that is the lender’s limits over the root of three, times 2', () => {
     expect(borrowedHowGood().worked).toContain(`±${((2 * 0.2) / Math.sqrt(3)).toFixed(2)}${nb}dB`);
+    expect(borrowedHowGood().worked).toContain(`(each within ±0.10${nb}dB) it is ±0.30${nb}dB`);
     expect(right(borrowedHowGood())).toMatch(/^Never better/);
   });
 });

@@ -21,6 +21,7 @@ describe('the guess', () => {
       expect(reply).toContain(band(left[index] ?? 0));
     expect(left.map((value) => value < 28.5 - 27.9)).toEqual([false, true, false, false]);
     expect(right(spendOnWhat())).toContain('pad');
+    expect(spendOnWhat().stem).toContain(`scatters by 0.15${nb}dB, as is known from many evenings`);
   });
 });
 

@@ -62,6 +62,7 @@ describe('forward and reflected power', () => {
       return `${(forward * share).toFixed(0)}${nb}mW, ${sign}${Math.abs(db).toFixed(2)}${nb}dB`;
     };
     expect(right(backNet())).toBe(text(0.96));
+    expect(backNet().stem).toMatch(/compare with the forward power\?$/);
     expect(texts(backNet())).toEqual([text(0.96), text(1.04), text(0.8), text(1)]);
   });
 });

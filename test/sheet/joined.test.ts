@@ -14,6 +14,7 @@ import {
   percentOfVoltsInDb,
   SCOPE_MHZ,
 } from '../../src/sheet/joined.ts';
+import { clubScope, edgeHz } from '../../src/sheet/scope.ts';
 
 const joinings: fc.Arbitrary<Joining> = fc.record({
   meter: fc.constantFrom(...METERS),
@@ -127,6 +128,14 @@ describe('a probe', () => {
     );
   });
 
+  it('is one of those that the lesson on the oscilloscope has: its own at 10x, and one at 1x that is too slow', () => {
+    const { scopeHz, probeHz } = clubScope();
+    expect(SCOPE_MHZ * 1e6).toBe(scopeHz);
+    expect(PROBES.probe10.bandwidthMhz * 1e6).toBe(probeHz);
+    expect(mostFrequency('probe10') * 1e6).toBeCloseTo(edgeHz(clubScope()), 3);
+    expect(mostFrequency('probe1')).toBeCloseTo(0.3 / Math.hypot(1 / 6, 1 / 100), 9);
+  });
+
   it('has less bandwidth with the oscilloscope than either alone', () => {
     for (const name of ['probe1', 'probe10'] as const) {
       const { bandwidthMhz: own } = PROBES[name];
@@ -145,7 +154,7 @@ describe('a probe', () => {
   it('at 10x takes less than at 1x, wherever both can be used', () => {
     fc.assert(
       fc.property(joinings, (joining) => {
-        const megahertz = 0.1 + (joining.megahertz % 2.8);
+        const megahertz = 0.1 + (joining.megahertz % 1.6);
         const one = inRange({ ...joining, meter: 'probe1', megahertz });
         const ten = inRange({ ...joining, meter: 'probe10', megahertz });
         expect(ten.error).toBeGreaterThan(one.error);

@@ -102,7 +102,7 @@ describe('the address of the line', () => {
 });
 
 describe('the figure', () => {
-  it('has a circle for each place, and the line without the lender inside the other', () => {
+  it('has a circle for each place, and the line by the readings alone inside the other', () => {
     const { points = [], band, ghost = [] } = figureOf(start);
     expect(points).toHaveLength(4);
     band.forEach(({ lower, upper }, index) => {

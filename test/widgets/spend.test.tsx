@@ -184,6 +184,7 @@ describe('the answers', () => {
 
   it('say how many readings pay', () => {
     expect(noteOf(club)).toContain('readings pay up to 2');
+    expect(noteOf(club)).toContain(`bring another ±0.06${nb}dB (k = 2)`);
     expect(noteOf({ ...club, scatter: 0.01 })).toContain('a second reading no longer pays');
   });
 

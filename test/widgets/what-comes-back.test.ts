@@ -130,7 +130,7 @@ describe('the answers', () => {
     expect(back.words).toContain('sends it out again');
   });
 
-  it('give no number of a standing wave where the coupler leaks as much as comes back', () => {
+  it('give no number of a standing wave where the coupler leaks at least as much as comes back', () => {
     expect(answersOf(at({ swr: 1.1 }))[0].words).toMatch(/gives no number but “at most”/);
     expect(answersOf(at({ swr: 20, loss: 0, directivity: 10 }))[0].words).toContain('and anything above');
     expect(answersOf(prepared)[0].words).toMatch(/may show 2\.\d\d to 3\.\d\d$/);

@@ -7,8 +7,8 @@ import {
   ohms,
   reflectionOfSwr,
 } from '#compute';
-import { sheetCautions, upperPowersOf } from '../../bench/cautions.ts';
 import { clubSheet } from '../../sheet/club.ts';
+import { behindClubPad, clubPadHeat, clubUpperLevel } from '../../sheet/club-pad.ts';
 import {
   clubPadsLine,
   EXTRA_ALLOWED_DB,
@@ -25,9 +25,6 @@ import { decimalsFor } from '../../text/place.ts';
 import { powerText, powerWithEndsText } from '../../text/power-text.ts';
 import { dbText, levelText, percentText, quantityText } from '../../text/quantity-text.ts';
 
-/** The highest level that the specification of the club's transmitter allows. */
-const upperDbm = (): number => clubSheet().specification.upper ?? 0;
-
 /** A transmitter of SWR 2 on a meter of SWR 1.25, through 6 dB. */
 export const unmatchedLine = (): PadsLine => ({
   ...clubPadsLine(),
@@ -41,7 +38,7 @@ export const unmatchedLine = (): PadsLine => ({
 export const overloadedLine = (): PadsLine => ({ ...clubPadsLine(), movedDb: 9.1 });
 
 /** The club's transmitter through 6 dB instead of 20 dB. */
-export const weakPadLine = (): PadsLine => ({ ...clubPadsLine(), padDb: 6, readingDbm: 20.9 });
+export const weakPadLine = (): PadsLine => ({ ...clubPadsLine(), padDb: 6, readingDbm: 21 });
 
 /** Numbers of the lesson on pads into a meter, all from the club's line. */
 export const padsValues = (): Readonly<Record<string, () => string>> => ({
@@ -77,8 +74,7 @@ function sumValues() {
 function matchValues() {
   const club = clubPadsLine();
   const unmatched = unmatchedLine();
-  const own = reflectionOfSwr(unmatched.padSwr);
-  const load = reflectionOfSwr(unmatched.meterSwr);
+  const own = reflectionOfSwr(club.padSwr);
   return {
     clubMatch: () => limitsText(club),
     clubU: () => uText(club),
@@ -90,7 +86,7 @@ function matchValues() {
     real: () => limitsText(unmatched),
     realU: () => uText(unmatched),
     manyDb: () => limitsText({ ...unmatched, padDb: 30 }),
-    accepted: () => deviations(mismatchLimits({ source: own, load })),
+    accepted: () => deviations(mismatchLimits({ source: own, load: reflectionOfSwr(club.meterSwr) })),
     acceptedLoss: () => dbText('shown', { db: mismatchLossDb(own), decimals: 2 }),
     costsMatch: () => `${limitsText(unmatched)} where it was ${limitsText({ ...unmatched, padDb: 0 })}`,
   };
@@ -112,11 +108,11 @@ function stepValues() {
 }
 
 const cautionValues = () => ({
-  upperPower: () => powerText('shown', { powerW: watts(upperDbm()), digits: 2 }),
-  upperVolts: () => volts(upperDbm()),
-  padHeat: () => powerText('shown', { powerW: padHeatW(), digits: 2 }),
-  atInput: () => level(inputDbm(undefined), 1),
-  withoutPad: () => `${level(inputDbm('pad'), 1)}, ${volts(inputDbm('pad'))}`,
+  upperPower: () => powerText('shown', { powerW: watts(clubUpperLevel()), digits: 3 }),
+  upperVolts: () => volts(clubUpperLevel()),
+  padHeat: () => powerText('shown', { powerW: clubPadHeat(), digits: 3 }),
+  atInput: () => level(behindClubPad(), 1),
+  withoutPad: () => `${level(clubUpperLevel(), 1)}, ${volts(clubUpperLevel())}`,
   damage: () => level(clubSheet().damageLevelDbm ?? 0, 0),
 });
 
@@ -150,26 +146,4 @@ function bandOf(line: PadsLine): string {
 function shareOf(line: PadsLine, id: string): string {
   const share = resultOf(line).propagation.budget.find((row) => row.id === id)?.share ?? 0;
   return percentText('shown', { percent: 100 * share, decimals: share < 0.1 ? 1 : 0 });
-}
-
-/** The club's cautions, as the bench reckons them: the upper power, the lowest attenuation. */
-function clubCautions() {
-  const sheet = clubSheet();
-  const upper = upperPowersOf(sheet, undefined);
-  if (upper === undefined) throw new RangeError('padsValues: an upper power must be known, got none');
-  return sheetCautions(sheet, upper);
-}
-
-function padHeatW(): number {
-  const heat = clubCautions().find((caution) => caution.code === 'padHeat' && caution.id === 'pad');
-  if (heat?.code !== 'padHeat') throw new RangeError('padsValues: the pad must get hot, got no heat');
-  return heat.heat;
-}
-
-function inputDbm(without: string | undefined): number {
-  const input = clubCautions().find(
-    (caution) => caution.code === 'inputLevel' && caution.without === without,
-  );
-  if (input?.code !== 'inputLevel') throw new RangeError(`padsValues: no level without ${without}`);
-  return input.level;
 }

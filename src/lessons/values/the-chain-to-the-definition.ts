@@ -1,7 +1,8 @@
-import { gainDb, heatInPad, levelDbm, levelToPower, levelToVolts, ohms } from '#compute';
+import { levelDbm, levelToPower, levelToVolts, ohms } from '#compute';
 import { amountOf, withLinkAmount } from '../../sheet/amount.ts';
 import type { Chain, Rung } from '../../sheet/chain.ts';
 import { clubSheet } from '../../sheet/club.ts';
+import { clubPadHeat } from '../../sheet/club-pad.ts';
 import { COVERAGE_PROBABILITY } from '../../sheet/coverage.ts';
 import { chainOf } from '../../sheet/evaluated-chain.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
@@ -50,10 +51,7 @@ export function chainValues(): Readonly<Record<string, () => string>> {
     upperVolts: () => volts(chain.sheet.specification.upper ?? NOMINAL_DBM),
     padHeat: () =>
       powerText('shown', {
-        powerW: heatInPad({
-          power: levelToPower(levelDbm(chain.sheet.specification.upper ?? NOMINAL_DBM)),
-          gain: gainDb(-20),
-        }),
+        powerW: clubPadHeat(),
         digits: 3,
       }),
   };

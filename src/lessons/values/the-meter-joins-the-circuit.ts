@@ -1,14 +1,6 @@
-import {
-  addGain,
-  dbToPercentOfPower,
-  gainDb,
-  levelDbm,
-  levelToPower,
-  ohms,
-  peakOfRms,
-  voltsOfPower,
-} from '#compute';
+import { dbToPercentOfPower, gainDb, levelToPower, ohms, peakOfRms, voltsOfPower } from '#compute';
 import { clubSheet } from '../../sheet/club.ts';
+import { behindClubPad, clubUpperLevel } from '../../sheet/club-pad.ts';
 import {
   bandwidthMhz,
   clubJoining,
@@ -30,7 +22,7 @@ export function joinedValues(): Readonly<Record<string, () => string>> {
   const triangle: Joining = { ...square, waveform: 'triangle' };
   const tenfold: Joining = { ...needle, meter: 'probe10' };
   const highPoint: Joining = { ...tenfold, megahertz: 20, resistanceOhm: 1000 };
-  const onefold: Joining = { ...needle, meter: 'probe1', megahertz: 2.5, resistanceOhm: 1000 };
+  const onefold: Joining = { ...needle, meter: 'probe1', megahertz: 1.5, resistanceOhm: 1000 };
   return {
     needle: () => percent(errorOf(needle)),
     needleOhms: () => amount(METER_KOHM.needle, 0, 'kohm'),
@@ -44,7 +36,7 @@ export function joinedValues(): Readonly<Record<string, () => string>> {
     probe1Farad: () => farad('probe1'),
     probe10Farad: () => farad('probe10'),
     probe1Most: () => amount(mostFrequency('probe1'), 1, 'MHz'),
-    probe10Most: () => amount(mostFrequency('probe10'), 0, 'MHz'),
+    probe10Most: () => amount(mostFrequency('probe10'), 1, 'MHz'),
     probe1Band: () => amount(bandwidthMhz('probe1'), 1, 'MHz'),
     probe10Loss: () => db(errorOf(tenfold), 4),
     highPoint: () => db(errorOf(highPoint), 2),
@@ -53,8 +45,8 @@ export function joinedValues(): Readonly<Record<string, () => string>> {
     tenfoldThere: () => db(errorOf({ ...onefold, meter: 'probe10' }), 2),
     upperVolts: () => amount(upperVolts(), 2, 'Vrms'),
     upperPeak: () => amount(peakOfRms(upperVolts()), 1, 'Vp'),
-    withPad: () => levelText('shown', { levelDbm: behindPad(), decimals: 1 }),
-    withoutPad: () => levelText('shown', { levelDbm: upperLevel(), decimals: 1 }),
+    withPad: () => levelText('shown', { levelDbm: behindClubPad(), decimals: 1 }),
+    withoutPad: () => levelText('shown', { levelDbm: clubUpperLevel(), decimals: 1 }),
     damage: () => levelText('shown', { levelDbm: clubSheet().damageLevelDbm ?? Number.NaN, decimals: 0 }),
     loaded: () => {
       const joining = { ...needle, sourceKohm: 200 };
@@ -82,10 +74,4 @@ const farad = (probe: Probe): string =>
   `${numberText('shown', { value: PROBES[probe].capacitanceF * 1e12, decimals: 0 })}\u00a0pF`;
 
 /** The upper end of the transmitter's specification: what a caution has to reckon with. */
-const upperLevel = () => levelDbm(clubSheet().specification.upper ?? Number.NaN);
-const upperVolts = () => voltsOfPower({ power: levelToPower(upperLevel()), resistance: ohms(50) });
-
-function behindPad(): number {
-  const pad = clubSheet().links.find(({ id }) => id === 'pad');
-  return addGain({ level: upperLevel(), gain: gainDb(-(pad?.lossDb ?? Number.NaN)) });
-}
+const upperVolts = () => voltsOfPower({ power: levelToPower(clubUpperLevel()), resistance: ohms(50) });

@@ -7,6 +7,7 @@ import {
   mismatchLossDb,
   ohms,
   powerRatioToDb,
+  reflectionOfReturnLoss,
   reflectionOfSwr,
   returnLossOfReflection,
 } from '#compute';
@@ -19,6 +20,7 @@ import {
   reachesDb,
   reflectionThere,
   returnLossThere,
+  shownSwr,
   swrHere,
 } from '../../sheet/what-comes-back.ts';
 import { powerText } from '../../text/power-text.ts';
@@ -64,6 +66,17 @@ function cautionValues(line: Line): Readonly<Record<string, () => string>> {
   };
 }
 
+/** A match so good that the coupler leaks more than comes back. */
+function bestValues(best: Line): Readonly<Record<string, () => string>> {
+  const { most } = shownSwr(best);
+  if (most === undefined) throw new RangeError('bestValues: the meter must show a range, got no end');
+  return {
+    bestShown: () => `${swr(1)} to ${swrText('shown', most)}`,
+    bestBack: () => percent(reflectionOfSwr(swrHere(best))),
+    leak: () => percent(reflectionOfReturnLoss(best.directivityDb)),
+  };
+}
+
 /** Numbers of the lesson on what comes back: the club's line, a gentle mismatch, and a lossy line. */
 export function backValues(): Readonly<Record<string, () => string>> {
   const line = clubLine();
@@ -77,7 +90,7 @@ export function backValues(): Readonly<Record<string, () => string>> {
     gentleReflection: () => share(rho),
     gentleShare: () => percent(rho ** 2),
     gentleReturn: () => db(returnLossOfReflection(rho)),
-    gentleCost: () => change(0 - mismatchLossDb(rho)),
+    gentleBelow: () => dbText('shown', { db: mismatchLossDb(rho), decimals: 2 }),
     gentleShown: () => rangeText('shown', gentle),
     there: () => swr(line.antennaSwr),
     thereReflection: () => share(reflectionThere(line)),
@@ -100,7 +113,7 @@ export function backValues(): Readonly<Record<string, () => string>> {
     shortDiffers: () => dbText('shown', { db: differsDb(line), decimals: 2 }),
     lossyDiffers: () => dbText('shown', { db: differsDb(lossy), decimals: 2 }),
     directivity: () => dbText('shown', { db: line.directivityDb, decimals: 0 }),
-    bestShown: () => rangeText('shown', { ...line, antennaSwr: BEST_SWR }),
+    ...bestValues({ ...line, antennaSwr: BEST_SWR }),
     metersCost: () => `${rangeText('shown', gentle)} of one antenna of ${swr(GENTLE_SWR)}`,
     ...cautionValues(line),
   };

@@ -1,4 +1,4 @@
-import { gainDb, heatInPad, levelDbm, levelToPower } from '#compute';
+import { clubPadHeat } from '../../sheet/club-pad.ts';
 import {
   clubSpending,
   enoughFactor,
@@ -49,11 +49,7 @@ export function spendValues(): Readonly<Record<string, () => string>> {
     meterFirst: () =>
       `${band(uOf(club))} becomes ${band(expandedWith(club, 'meter', 0))}, with a meter that no laboratory has: still no verdict`,
     coaxFirst: () => `${band(uOf(club))} becomes ${band(expandedWith(club, 'coax', 0))}`,
-    padHeat: () =>
-      powerText('shown', {
-        powerW: heatInPad({ power: levelToPower(levelDbm(SPECIFICATION.upper)), gain: gainDb(-20) }),
-        digits: 3,
-      }),
+    padHeat: () => powerText('shown', { powerW: clubPadHeat(), digits: 3 }),
     padMissing: () => levelText('shown', { levelDbm: SPECIFICATION.upper, decimals: 1 }),
   };
 }

@@ -71,7 +71,7 @@ export const strings = {
   } satisfies SettingsWords,
   note: {
     meter:
-      'Circles: the correction at each level, bars its U by the readings alone. Line: through them, by weight. Strip: U of the correction; the dashed outline is the same without the lender. The knob is a later reading.',
+      'Circles: the correction at each level, bars its U by the readings alone. Line: through them, by weight. Strip: U of the correction, with the lender’s part, warmth and mismatch; the dashed outline is by the readings alone. The knob is a later reading.',
     thermometer:
       'Circles: the corrections found, bars twice their scatter about the line. Strip: twice the u of the line; the dashed outline is what comes of taking height and slope for independent. The knob is the temperature that is asked for.',
   } satisfies Record<Item, string>,

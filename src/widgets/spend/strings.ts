@@ -44,8 +44,8 @@ export const strings = {
     upTo: (amount: string): string => `at ${amount}`,
     readings: (count: number): string => `at n = ${count}`,
   },
-  note: (pay: string): string =>
-    `Hours are invented. With this scatter ${pay}. Line: the reading. Strip: its U, if the chosen link were as good as the axis says. Firm lines: the room up to the nearer limit of 25.5 and 28.5 dBm; a strip within them earns “inside”. Dashed: the strip before the last change.`,
+  note: ({ pay, standards }: { pay: string; standards: string }): string =>
+    `The lent meter’s own standards bring another ${standards} (k = 2); nothing can be spent on them. Hours are invented. With this scatter ${pay}. Line: the reading. Strip: its U, if the chosen link were as good as the axis says. Firm lines: the room up to the nearer limit of 25.5 and 28.5 dBm; a strip within them earns “inside”. Dashed: the strip before the last change.`,
   pay: (count: number): string =>
     count === 1
       ? 'a second reading no longer pays: all further ones together would lower U by less than a twentieth'

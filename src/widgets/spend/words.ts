@@ -9,6 +9,7 @@ import {
   SPENDABLE,
   type Spendable,
   type Spending,
+  STANDARDS_EXPANDED_DB,
   shareOf,
   spentOn,
   verdictOf,
@@ -105,4 +106,7 @@ export function boughtRows(state: SpendState): readonly { link: Spendable; cells
 
 /** The note under the widget, with the number of readings that pay. */
 export const noteOf = (state: SpendState): string =>
-  strings.note(strings.pay(readingsWorth(spendingOf(state))));
+  strings.note({
+    pay: strings.pay(readingsWorth(spendingOf(state))),
+    standards: band('shown', STANDARDS_EXPANDED_DB),
+  });

@@ -26,7 +26,7 @@ export const strings = {
   range: ({ least, most }: { least: string; most: string }): string => `${least} to ${most}`,
   rangeOpen: (least: string): string => `${least} and anything above`,
   noLeast: ({ most }: { most: string }): string =>
-    `1.0 to ${most}: its coupler leaks as much as comes back, so it gives no number but “at most”`,
+    `1.0 to ${most}: its coupler leaks at least as much as comes back, so it gives no number but “at most”`,
   taken: (power: string): string => `${power} in the antenna`,
   takenWords: ({ change, given, heat }: { change: string; given: string; heat: string }): string =>
     `${change} of the ${given} that the transmitter gives; the line keeps ${heat}`,
