@@ -34,11 +34,11 @@ describe('the numbers of the lesson on writing it down, each by hand', () => {
     expect(writing('watts')).toBe(`${watts(27.1 - expanded)} to ${watts(27.1 + expanded)}${nb}mW`);
   });
 
-  it('are for cautions the upper limit of the specification, 99 parts in 100 of it in a pad of 20 dB', () => {
+  it('are for cautions the upper limit of the specification, and what stays of it in a pad of 20.5 dB', () => {
     const upper = 10 ** (28.5 / 10);
     expect(writing('upperLevel')).toBe(`28.50${nb}dBm`);
     expect(writing('upper')).toBe(`${upper.toFixed(0)}${nb}mW`);
-    expect(writing('heat')).toBe(`${(upper * 0.99).toFixed(0)}${nb}mW`);
+    expect(writing('heat')).toBe(`${(upper * (1 - 10 ** -2.05)).toFixed(0)}${nb}mW`);
     expect(writing('heat')).toBe(textOfValue('chain.padHeat'));
   });
 

@@ -1,5 +1,6 @@
-import { gainDb, heatInPad, levelDbm, levelToPower, powerW } from '#compute';
+import { levelDbm, levelToPower } from '#compute';
 import { clubSheet } from '../../sheet/club.ts';
+import { clubPadHeat } from '../../sheet/club-pad.ts';
 import { type BudgetUse, clubUse, printedGauge, written } from '../../sheet/stated-budget.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
@@ -40,7 +41,7 @@ export function writingValues(): Readonly<Record<string, () => string>> {
     gaugeExact: () => stated(exact),
     upper: () => powerText('shown', { powerW: upperW(), digits: 3 }),
     upperLevel: () => levelText('shown', { levelDbm: upperDbm(), decimals: 2 }),
-    heat: () => powerText('shown', { powerW: heat(), digits: 3 }),
+    heat: () => powerText('shown', { powerW: clubPadHeat(), digits: 3 }),
     twoReadings: () => {
       const claimed = written(few);
       return `${band(claimed.expanded)} is claimed, which covers ${probabilityText('shown', claimed.coverageProbability)}; for 95\u00a0% it takes ${band(written({ ...few, coverage: 'p95' }).expanded)}`;
@@ -81,10 +82,3 @@ function upperDbm(): number {
   return upper;
 }
 const upperW = (): number => watts(upperDbm());
-
-/** What of that stays in the pad. */
-function heat(): number {
-  const pad = clubSheet().links.find(({ id }) => id === 'pad');
-  if (pad === undefined) throw new RangeError('heat: the club must have a pad, got none');
-  return heatInPad({ power: powerW(upperW()), gain: gainDb(-pad.lossDb) });
-}
