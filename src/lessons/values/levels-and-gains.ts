@@ -1,8 +1,6 @@
 import {
   coherentSum,
   dbwToLevel,
-  gainDb,
-  heatInPad,
   type LevelDbm,
   levelDbm,
   levelToPower,
@@ -13,6 +11,7 @@ import {
   sumOfLevels,
 } from '#compute';
 import { clubSheet } from '../../sheet/club.ts';
+import { clubPadHeat } from '../../sheet/club-pad.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, dbText, levelText, quantityText } from '../../text/quantity-text.ts';
 
@@ -109,11 +108,7 @@ function cautionValues() {
     padLeast: () => db(CHAIN_DB[0] - PAD_LIMIT_DB, 1),
     meterLevel: () => level(upper - CHAIN_DB[0] + PAD_LIMIT_DB),
     stands: () => level(stands, 0),
-    padHeat: () =>
-      powerText('shown', {
-        powerW: heatInPad({ power: levelToPower(levelDbm(upper)), gain: gainDb(-CHAIN_DB[0]) }),
-        digits: 3,
-      }),
+    padHeat: () => powerText('shown', { powerW: clubPadHeat(), digits: 3 }),
     damage: () => db(upper - stands, 1),
   };
 }

@@ -4,7 +4,6 @@ import {
   dbToPercentOfPower,
   dbToPowerRatio,
   gainDb,
-  heatInPad,
   levelDbm,
   levelToPower,
   levelToVolts,
@@ -12,6 +11,7 @@ import {
   powerRatioToDb,
 } from '#compute';
 import { clubSheet } from '../../sheet/club.ts';
+import { clubPadHeat } from '../../sheet/club-pad.ts';
 import { factorText } from '../../text/factor-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, dbText, percentText, quantityText } from '../../text/quantity-text.ts';
@@ -90,7 +90,7 @@ export function ratiosValues(): Readonly<Record<string, () => string>> {
 function cautionValues(): Readonly<Record<string, () => string>> {
   const upperDbm = clubSheet().specification.upper ?? NOMINAL_DBM;
   return {
-    padHeat: () => watts(heatInPad({ power: levelToPower(levelDbm(upperDbm)), gain: gainDb(-20) })),
+    padHeat: () => watts(clubPadHeat()),
     upperVolts: () =>
       quantityText('shown', {
         value: levelToVolts({ level: levelDbm(upperDbm), resistance: ohms(LOAD_OHM) }),
