@@ -14,7 +14,7 @@ test('each table fits a sheet of paper, and another resistance changes its volts
   await expect(level.filter({ hasText: 'mW' })).toContainText('224\u00a0mV');
   await page.getByRole('textbox', { name: 'Resistance' }).fill('600');
   await expect(level.filter({ hasText: 'mW' })).toContainText('775\u00a0mV');
-  await expect(page.locator('caption').first()).toContainText('600\u00a0Ω');
+  await expect(page.getByText(/^Levels, powers/)).toContainText('600\u00a0Ω');
   await expect(page).toHaveURL(/\?r=600&v=1$/);
   await page.emulateMedia({ media: 'print' });
   const heights = await page
