@@ -3,7 +3,7 @@ import { figureOf } from '../widgets/what-comes-back/figure.ts';
 import { backSpec } from '../widgets/what-comes-back/spec.ts';
 import { strings } from '../widgets/what-comes-back/strings.ts';
 import { answersOf, summarise } from '../widgets/what-comes-back/words.ts';
-import { StageMethod } from './StageMethod.tsx';
+import { StageLineBand } from './StageLineBand.tsx';
 import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in dB. */
@@ -15,7 +15,7 @@ export default function StageBack() {
   const [state, send] = useStageFields(fields);
   const { values } = state;
   return (
-    <StageMethod
+    <StageLineBand
       send={send}
       drawn={figureOf(state)}
       field={fields.loss}

@@ -4,10 +4,7 @@ import { figureOf } from '../widgets/dc-heat/figure.ts';
 import { type HeatState, heatSpec } from '../widgets/dc-heat/spec.ts';
 import { strings } from '../widgets/dc-heat/strings.ts';
 import { answersOf, summarise } from '../widgets/dc-heat/words.ts';
-import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { LineBandFigure } from '../widgets/parts/LineBandFigure.tsx';
-import { StageStates } from './StageStates.tsx';
-import { StageWhatIf } from './StageWhatIf.tsx';
+import { StageLineBand } from './StageLineBand.tsx';
 import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in minutes. */
@@ -18,34 +15,20 @@ const { fields } = heatSpec;
 export default function StageDcHeat() {
   const prepared = useMemo((): HeatState => defaultState(fields), []);
   const [state, send] = useStageFields(fields, prepared);
-  const answers = answersOf(state.values);
-  const summary = summarise(state.values);
+  const { values } = state;
   return (
-    <div class="stage-band">
-      <LineBandFigure
-        place="stage"
-        figure={figureOf(state)}
-        words={strings.axes}
-        name={strings.name}
-        description={strings.description(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
-        onPull={(value) => send({ type: 'set', name: 'waitedRf', value })}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
-      />
-      <StageWhatIf
-        field={fields.waitedRf}
-        unit="none"
-        value={state.values.waitedRf}
-        press={PRESS}
-        onValue={(value) => send({ type: 'set', name: 'waitedRf', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
-      />
-      <StageStates
-        answer={answers[0].figure}
-        rows={answers.map(({ figure, words }) => ({ name: figure, text: words }))}
-      />
-      <Announcer summary={summary} />
-    </div>
+    <StageLineBand
+      send={send}
+      drawn={figureOf(state)}
+      field={fields.waitedRf}
+      pulls="waitedRf"
+      unit="none"
+      value={values.waitedRf}
+      press={PRESS}
+      onReset={() => send({ type: 'reset', values: prepared })}
+      answers={answersOf(values)}
+      summary={summarise(values)}
+      words={strings}
+    />
   );
 }

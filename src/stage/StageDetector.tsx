@@ -3,7 +3,7 @@ import { figureOf } from '../widgets/detector/figure.ts';
 import { detectorSpec } from '../widgets/detector/spec.ts';
 import { strings } from '../widgets/detector/strings.ts';
 import { answersOf, summarise } from '../widgets/detector/words.ts';
-import { StageMethod } from './StageMethod.tsx';
+import { StageLineBand } from './StageLineBand.tsx';
 import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in volts. */
@@ -15,7 +15,7 @@ export default function StageDetector() {
   const [state, send] = useStageFields(fields);
   const { values } = state;
   return (
-    <StageMethod
+    <StageLineBand
       send={send}
       drawn={figureOf(state)}
       field={fields.detected}

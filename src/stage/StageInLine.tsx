@@ -4,10 +4,7 @@ import { figureOf } from '../widgets/in-line/figure.ts';
 import { type InLineState, inLineSpec } from '../widgets/in-line/spec.ts';
 import { strings } from '../widgets/in-line/strings.ts';
 import { answersOf, summarise } from '../widgets/in-line/words.ts';
-import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { LineBandFigure } from '../widgets/parts/LineBandFigure.tsx';
-import { StageStates } from './StageStates.tsx';
-import { StageWhatIf } from './StageWhatIf.tsx';
+import { StageLineBand } from './StageLineBand.tsx';
 import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in watts. */
@@ -18,34 +15,21 @@ const { fields } = inLineSpec;
 export default function StageInLine() {
   const prepared = useMemo((): InLineState => defaultState(fields), []);
   const [state, send] = useStageFields(fields, prepared);
-  const answers = answersOf(state.values);
-  const summary = summarise(state.values);
+  const { values } = state;
   return (
-    <div class="stage-band">
-      <LineBandFigure
-        place="stage"
-        figure={figureOf(state)}
-        words={strings.axes}
-        name={strings.name}
-        description={strings.description(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
-        onPull={(value) => send({ type: 'set', name: 'forward', value })}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
-      />
-      <StageWhatIf
-        field={fields.forward}
-        unit="W"
-        value={state.values.forward}
-        press={PRESS}
-        onValue={(value) => send({ type: 'set', name: 'forward', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
-      />
-      <StageStates
-        answer={answers[1].figure}
-        rows={answers.map(({ figure, words }) => ({ name: figure, text: words }))}
-      />
-      <Announcer summary={summary} />
-    </div>
+    <StageLineBand
+      send={send}
+      drawn={figureOf(state)}
+      field={fields.forward}
+      pulls="forward"
+      unit="W"
+      value={values.forward}
+      press={PRESS}
+      onReset={() => send({ type: 'reset', values: prepared })}
+      answers={answersOf(values)}
+      leads={1}
+      summary={summarise(values)}
+      words={strings}
+    />
   );
 }

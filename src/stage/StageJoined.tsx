@@ -4,10 +4,7 @@ import { figureOf } from '../widgets/joined/figure.ts';
 import { joinedSpec } from '../widgets/joined/spec.ts';
 import { strings } from '../widgets/joined/strings.ts';
 import { answersOf, summarise } from '../widgets/joined/words.ts';
-import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { LineBandFigure } from '../widgets/parts/LineBandFigure.tsx';
-import { StageStates } from './StageStates.tsx';
-import { StageWhatIf } from './StageWhatIf.tsx';
+import { StageLineBand } from './StageLineBand.tsx';
 import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in kiloohms. */
@@ -18,34 +15,20 @@ const { fields } = joinedSpec;
 export default function StageJoined() {
   const prepared = useMemo(() => defaultState(fields), []);
   const [state, send] = useStageFields(fields, prepared);
-  const answers = answersOf(state.values);
-  const summary = summarise(state.values);
+  const { values } = state;
   return (
-    <div class="stage-band">
-      <LineBandFigure
-        place="stage"
-        figure={figureOf(state)}
-        words={strings.axes.source}
-        name={strings.name}
-        description={strings.description(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
-        onPull={(value) => send({ type: 'set', name: 'source', value })}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
-      />
-      <StageWhatIf
-        field={fields.source}
-        unit="kohm"
-        value={state.values.source}
-        press={PRESS}
-        onValue={(value) => send({ type: 'set', name: 'source', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
-      />
-      <StageStates
-        answer={answers[0].figure}
-        rows={answers.map(({ figure, words }) => ({ name: figure, text: words }))}
-      />
-      <Announcer summary={summary} />
-    </div>
+    <StageLineBand
+      send={send}
+      drawn={figureOf(state)}
+      field={fields.source}
+      pulls="source"
+      unit="kohm"
+      value={values.source}
+      press={PRESS}
+      onReset={() => send({ type: 'reset', values: prepared })}
+      answers={answersOf(values)}
+      summary={summarise(values)}
+      words={{ ...strings, axes: strings.axes.source }}
+    />
   );
 }

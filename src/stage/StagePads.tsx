@@ -4,10 +4,7 @@ import { figureOf } from '../widgets/pads-line/figure.ts';
 import { type PadsState, padsSpec } from '../widgets/pads-line/spec.ts';
 import { strings } from '../widgets/pads-line/strings.ts';
 import { answersOf, summarise } from '../widgets/pads-line/words.ts';
-import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { LineBandFigure } from '../widgets/parts/LineBandFigure.tsx';
-import { StageStates } from './StageStates.tsx';
-import { StageWhatIf } from './StageWhatIf.tsx';
+import { StageLineBand } from './StageLineBand.tsx';
 import { useStageFields } from './use-stage-fields.ts';
 
 /** One press of the standing-wave ratio. */
@@ -20,34 +17,22 @@ const { fields } = padsSpec;
 export default function StagePads() {
   const prepared = useMemo((): PadsState => ({ ...defaultState(fields), ...PREPARED }), []);
   const [state, send] = useStageFields(fields, prepared);
-  const answers = answersOf(state.values);
-  const summary = summarise(state.values);
+  const { values } = state;
   return (
-    <div class="stage-band">
-      <LineBandFigure
-        place="stage"
-        figure={figureOf(state)}
-        words={strings.axes}
-        name={strings.name}
-        description={strings.description(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
-        onPull={(value) => send({ type: 'set', name: 'pad', value })}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
-      />
-      <StageWhatIf
-        field={fields.source}
-        unit="none"
-        value={state.values.source}
-        press={PRESS}
-        onValue={(value) => send({ type: 'set', name: 'source', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
-      />
-      <StageStates
-        answer={answers[2].figure}
-        rows={answers.map(({ figure, words }) => ({ name: figure, text: words }))}
-      />
-      <Announcer summary={summary} />
-    </div>
+    <StageLineBand
+      send={send}
+      drawn={figureOf(state)}
+      field={fields.source}
+      pulls="pad"
+      presses="source"
+      unit="none"
+      value={values.source}
+      press={PRESS}
+      onReset={() => send({ type: 'reset', values: prepared })}
+      answers={answersOf(values)}
+      leads={2}
+      summary={summarise(values)}
+      words={strings}
+    />
   );
 }

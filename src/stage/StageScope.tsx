@@ -3,7 +3,7 @@ import { figureOf } from '../widgets/scope/figure.ts';
 import { scopeSpec } from '../widgets/scope/spec.ts';
 import { strings } from '../widgets/scope/strings.ts';
 import { answersOf, summarise } from '../widgets/scope/words.ts';
-import { StageMethod } from './StageMethod.tsx';
+import { StageLineBand } from './StageLineBand.tsx';
 import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in MHz. */
@@ -15,7 +15,7 @@ export default function StageScope() {
   const [state, send] = useStageFields(fields);
   const { values } = state;
   return (
-    <StageMethod
+    <StageLineBand
       send={send}
       drawn={figureOf(state)}
       field={fields.frequency}

@@ -1,13 +1,10 @@
 import { useMemo } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
-import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { LineBandFigure } from '../widgets/parts/LineBandFigure.tsx';
 import { figureOf } from '../widgets/shared-cause/figure.ts';
 import { sharedSpec } from '../widgets/shared-cause/spec.ts';
 import { strings } from '../widgets/shared-cause/strings.ts';
 import { answersOf, summarise } from '../widgets/shared-cause/words.ts';
-import { StageStates } from './StageStates.tsx';
-import { StageWhatIf } from './StageWhatIf.tsx';
+import { StageLineBand } from './StageLineBand.tsx';
 import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in dB. */
@@ -18,34 +15,20 @@ const { fields } = sharedSpec;
 export default function StageShared() {
   const prepared = useMemo(() => defaultState(fields), []);
   const [state, send] = useStageFields(fields, prepared);
-  const answers = answersOf(state.values);
-  const summary = summarise(state.values);
+  const { values } = state;
   return (
-    <div class="stage-band">
-      <LineBandFigure
-        place="stage"
-        figure={figureOf(state)}
-        words={strings.axes.pair}
-        name={strings.name}
-        description={strings.description(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
-        onPull={(value) => send({ type: 'set', name: 'shared', value })}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
-      />
-      <StageWhatIf
-        field={fields.shared}
-        unit="dB"
-        value={state.values.shared}
-        press={PRESS}
-        onValue={(value) => send({ type: 'set', name: 'shared', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
-      />
-      <StageStates
-        answer={answers[0].figure}
-        rows={answers.map(({ figure, words }) => ({ name: figure, text: words }))}
-      />
-      <Announcer summary={summary} />
-    </div>
+    <StageLineBand
+      send={send}
+      drawn={figureOf(state)}
+      field={fields.shared}
+      pulls="shared"
+      unit="dB"
+      value={values.shared}
+      press={PRESS}
+      onReset={() => send({ type: 'reset', values: prepared })}
+      answers={answersOf(values)}
+      summary={summarise(values)}
+      words={{ ...strings, axes: strings.axes.pair }}
+    />
   );
 }

@@ -5,21 +5,25 @@ import type { UnitName } from '../text/units.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import type { FieldsAction, PlainFields } from '../widgets/parts/fields.ts';
 import { LineBandFigure } from '../widgets/parts/LineBandFigure.tsx';
-import type { Answer } from '../widgets/parts/method-words.ts';
+import type { PlainAnswersProps } from '../widgets/parts/PlainAnswers.tsx';
 import { StageStates } from './StageStates.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
 
-export interface StageMethodProps<Of extends PlainFields> {
+export interface StageLineBandProps<Of extends PlainFields> {
   readonly send: (action: FieldsAction<Of>) => void;
   readonly drawn: Omit<LineBandProps, 'frame'>;
-  /** The field that the knob pulls and that one press changes. */
+  /** The number that one press changes. */
   readonly field: NumberSpec;
+  /** Name of the number that the knob pulls, and of the one that a press changes where that is another. */
   readonly pulls: keyof Of & string;
+  readonly presses?: keyof Of & string;
   readonly unit: UnitName;
   readonly value: number;
   readonly press: number;
   readonly onReset: () => void;
-  readonly answers: readonly Answer[];
+  readonly answers: PlainAnswersProps['answers'];
+  /** Place of the answer that stands in large; the first unless given. */
+  readonly leads?: number;
   readonly summary: string;
   readonly words: {
     readonly name: string;
@@ -28,10 +32,10 @@ export interface StageMethodProps<Of extends PlainFields> {
   };
 }
 
-/** A method with its band on the wall, one number to be changed in one press. */
-export function StageMethod<Of extends PlainFields>(props: StageMethodProps<Of>) {
-  const { send, words, answers, summary } = props;
-  const set = (value: number): void => send({ type: 'set', name: props.pulls, value });
+/** A line with its band on the wall, one number to be changed in one press. */
+export function StageLineBand<Of extends PlainFields>(props: StageLineBandProps<Of>) {
+  const { send, words, answers, summary, pulls, presses = pulls, leads = 0 } = props;
+  const set = (name: string, value: number): void => send({ type: 'set', name, value });
   return (
     <div class="stage-band">
       <LineBandFigure
@@ -41,7 +45,7 @@ export function StageMethod<Of extends PlainFields>(props: StageMethodProps<Of>)
         name={words.name}
         description={words.description(summary)}
         onGrasp={() => send({ type: 'grasp' })}
-        onPull={set}
+        onPull={(value) => set(pulls, value)}
         onRelease={() => send({ type: 'release' })}
         onCancel={() => send({ type: 'cancel' })}
       />
@@ -50,11 +54,11 @@ export function StageMethod<Of extends PlainFields>(props: StageMethodProps<Of>)
         unit={props.unit}
         value={props.value}
         press={props.press}
-        onValue={set}
+        onValue={(value) => set(presses, value)}
         onReset={props.onReset}
       />
       <StageStates
-        answer={answers[0]?.figure ?? ''}
+        answer={answers[leads]?.figure ?? ''}
         rows={answers.map(({ figure, words: text }) => ({ name: figure, text }))}
       />
       <Announcer summary={summary} />
