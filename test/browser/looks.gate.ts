@@ -58,7 +58,7 @@ const coloured = (page: Page): Promise<string[]> =>
 
 const hasFigures = (html: string): boolean => /<svg\b[^>]*role="img"/.test(html);
 
-// One visit for everything that can be seen of a page: a visit costs more than a look.
+// One visit for everything that can be seen of a page: a visit costs more than a look. Soft: it tells all that is wrong, then fails.
 for (const { path, html } of pages) {
   test(`${path} fits every width, passes axe in both schemes, and has its figures on paper`, async ({
     page,

@@ -124,6 +124,7 @@ for (const { path } of pages.filter((one) => one.path.startsWith('/stage/')))
     expect(steps).toBeGreaterThan(3);
     for (let step = 0; step < steps; step += 1) {
       const [id] = await shown(page);
+      // soft: one visit tells of every step and wall, and the test fails all the same
       for (const wall of walls) {
         await page.setViewportSize(wall);
         expect.soft(await small(page), `${id} at ${wall.width}, too small`).toEqual([]);

@@ -35,6 +35,7 @@ export function AsWritten({ as: Tag, children, stale, attributes }: AsWrittenPro
     if (held.current >= 0) controlsOf(place.current)[held.current]?.focus({ preventScroll: true });
     held.current = -1;
   }, [isDrawn]);
+  // `as never`: which tag it is, and so which element the reference holds, is known only when it is drawn
   return isDrawn ? (
     <Tag {...attributes} ref={place as never}>
       {children}
