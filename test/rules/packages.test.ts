@@ -8,9 +8,31 @@ const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.me
 >;
 
 /** Packages whose code a reader's browser may be sent. Astro sends the loader of islands, KaTeX a stylesheet and its faces. */
-const inBrowser = ['@astrojs/preact', 'astro', 'd3', 'fflate', 'idb', 'katex', 'preact', 'valibot'];
+const inBrowser = [
+  '@astrojs/preact',
+  'astro',
+  'd3',
+  'fflate',
+  'idb',
+  'katex',
+  'minisearch',
+  'preact',
+  'ts-fsrs',
+  'valibot',
+];
 /** Further packages that `src` uses while building alone. */
-const whileBuilding = ['@astrojs/markdown-satteri', '@astrojs/mdx', 'satteri', 'sirv', 'subset-font', 'vite'];
+const whileBuilding = [
+  '@astrojs/markdown-satteri',
+  '@astrojs/mdx',
+  '@astrojs/sitemap',
+  'fontkit',
+  'satteri',
+  'sharp',
+  'sirv',
+  'subset-font',
+  'uqr',
+  'vite',
+];
 
 /** The package of an import (`preact/hooks` -> `preact`); nothing for files, Node's own and what Astro makes up. */
 function packageOf(source: string): string | undefined {
