@@ -6,6 +6,7 @@ import { baseLinks } from './src/build/base-links.ts';
 import { hoistStylesIntegration } from './src/build/hoist-styles.ts';
 import { katexSheet } from './src/build/katex-sheet.ts';
 import { neededDirective } from './src/build/needed.ts';
+import { offline } from './src/build/offline.ts';
 import { plainImport } from './src/build/plain-import.ts';
 import { sharedScripts } from './src/build/shared-scripts.ts';
 import { tokensPlugin } from './src/build/tokens-plugin.ts';
@@ -23,7 +24,7 @@ export default defineConfig({
     syntaxHighlight: false, // the highlighter writes style attributes
     processor: satteri({ mdastPlugins: [baseLinks(base)] }),
   },
-  integrations: [mdx(), preact(), neededDirective(), hoistStylesIntegration(), sharedScripts()],
+  integrations: [mdx(), preact(), neededDirective(), hoistStylesIntegration(), sharedScripts(), offline()],
   fonts: [
     {
       provider: fontProviders.local(),

@@ -28,10 +28,14 @@ function listen(page: Page, complaints: string[]): void {
 }
 
 /** Playwright's test, where each page that a test opens has to keep quiet. */
-export const test = base.extend<{ quiet: undefined }>({
+export const test = base.extend<{ quiet: undefined; keepsSite: boolean }>({
+  /** Whether the browser may keep the whole site, as it does for readers; each test would fetch all of it anew. */
+  keepsSite: [false, { option: true }],
   quiet: [
-    async ({ context }, use) => {
+    async ({ context, keepsSite }, use) => {
       const complaints: string[] = [];
+      if (!keepsSite)
+        await context.addInitScript(() => Reflect.deleteProperty(Navigator.prototype, 'serviceWorker'));
       await context.addInitScript(() => {
         document.addEventListener('securitypolicyviolation', (event) =>
           console.error(`content policy: ${event.violatedDirective} ${event.blockedURI}`),

@@ -8,6 +8,7 @@ export const folders = [
   'figures',
   'address',
   'store',
+  'offline',
   'instruments',
   'exchange',
   'search',
@@ -52,6 +53,7 @@ const frames = [
   'stage',
   'prose',
   'layouts',
+  'offline',
 ] as const;
 
 /**
@@ -67,6 +69,7 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   figures: drawn,
   address: drawn,
   store: [...data, 'address'],
+  offline: [],
   instruments: [...data, 'store'],
   exchange: [...data, 'address', 'styles', 'figures'],
   search: data,
@@ -85,5 +88,5 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   layouts: frames,
   lessons: frames,
   pages: [...frames, 'lessons', 'corrections'],
-  build: ['styles', 'figures', 'text'],
+  build: ['styles', 'figures', 'text', 'offline'],
 };

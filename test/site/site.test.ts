@@ -83,6 +83,13 @@ describe('the weight of a page', () => {
     expect(weigh(heavy, heavy.pages[0] as Site['pages'][number]).script).toBe(wished);
   });
 
+  test('states the script that keeps the site apart from the script of the page', () => {
+    const files = { 'offline.js': 'keep()', 'a.js': 'globalThis.z=1' };
+    const page = start('<script src="/offline.js"></script><script src="/a.js"></script>', files);
+    const { script, offline } = weigh(page, page.pages[0] as Site['pages'][number]);
+    expect({ script, offline }).toEqual({ script: gz(files['a.js']), offline: gz(files['offline.js']) });
+  });
+
   test('counts style sheets, inline styles and a face that is named twice', () => {
     const html =
       '<link rel="stylesheet" href="/a.css"><style>b{}</style><link rel="preload" href="/f.woff2"><style>@font-face{src:url("/f.woff2")}</style>';

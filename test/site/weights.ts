@@ -7,6 +7,8 @@ import type { BuiltPage } from './pages.ts';
 /** Bytes of a page as they travel, compressed by gzip at its best. */
 export interface Weight {
   readonly script: number;
+  /** The script by which a page has the site kept for use without a network, the same on every page. */
+  readonly offline: number;
   readonly html: number;
   readonly css: number;
   readonly font: number;
@@ -45,9 +47,12 @@ export function weigh(site: Site, { html }: BuiltPage): Weight {
   );
   const inlineCss = [...html.matchAll(/<style\b[^>]*>([\s\S]*?)<\/style>/g)].map(([, css]) => css ?? '');
   const fonts = new Set([...html.matchAll(/[^"'()\s]+\.woff2/g)].map(([url]) => url));
+  const isOffline = (url: string): boolean => url === `${site.base}offline.js`;
+  const own = scripts.filter((url) => !isOffline(url));
   return {
+    offline: sum(scripts.filter(isOffline).map((url) => gz(read(site, url)))),
     script:
-      sum([...withImports(site, [...islands, ...scripts])].map((url) => gz(read(site, url)))) +
+      sum([...withImports(site, [...islands, ...own])].map((url) => gz(read(site, url)))) +
       sum(inlineScripts(html).map(gz)),
     html: gz(html),
     css: sum(styles.map((url) => gz(read(site, url)))) + sum(inlineCss.map(gz)),
@@ -69,6 +74,7 @@ const scriptBudgets: readonly (readonly [RegExp, number])[] = [
 /** What a page may weigh: a figure is paid for where there is one; a page of text stays a page of text. */
 export const budget = (path: string): Weight => ({
   script: scriptBudgets.find(([pattern]) => pattern.test(path))?.[1] ?? 0,
+  offline: kilo,
   html: 30 * kilo,
   css: 12 * kilo,
   font: 60 * kilo,

@@ -1,0 +1,77 @@
+import { createHash } from 'node:crypto';
+import { readdir, readFile, writeFile } from 'node:fs/promises';
+import { join, posix, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { build } from 'vite';
+import { bytesOf, type Listed, type ListedFile } from '../offline/listed.ts';
+
+/** What pages are made of. */
+const parts = /\.(html|css|js|svg|png|woff2|json|webmanifest)$/;
+/** What other sites show of this one, what is packed for carrying, and what speaks to hosts. */
+const notForReading = /^(cards|embed|carry|hosting)\/|^carry[^/]*$|^offline-worker\.js$/;
+
+/** Whether a file of the built site is kept for use without a network. */
+export const isKept = (file: string): boolean => parts.test(file) && !notForReading.test(file);
+
+/** The built files that are kept, in the order of their paths. */
+async function listedFiles(root: string): Promise<readonly ListedFile[]> {
+  const entries = await readdir(root, { recursive: true });
+  const files = entries.map((file) => file.replaceAll(sep, posix.sep)).filter(isKept);
+  return Promise.all(
+    files.sort().map(async (file): Promise<ListedFile> => {
+      const body = await readFile(join(root, file));
+      const hash = createHash('sha256').update(body).digest('base64url').slice(0, 12);
+      return [file.replace(/(^|\/)index\.html$/, '$1'), hash, body.length];
+    }),
+  );
+}
+
+/** One classic script of a module with all that it imports. */
+async function bundled(entry: string, define: Record<string, string>): Promise<string> {
+  const made = await build({
+    configFile: false,
+    logLevel: 'warn',
+    publicDir: false,
+    define,
+    build: {
+      write: false,
+      target: 'es2022',
+      lib: {
+        entry: fileURLToPath(new URL(`../offline/${entry}`, import.meta.url)),
+        formats: ['iife'],
+        name: 'offline',
+      },
+    },
+  });
+  const [first] = Array.isArray(made) ? made : [made];
+  const chunk = first && 'output' in first ? first.output[0] : undefined;
+  if (chunk === undefined) throw new Error(`offline: wish a script of ${entry}, got none`);
+  return chunk.code;
+}
+
+/**
+ * Writes the worker that keeps the whole site in the browser, and the small script by which each page starts it. It has to come after
+ * whatever else changes files: it lists them by their bytes.
+ */
+export function offline(): AstroIntegration {
+  let base = '/';
+  return {
+    name: 'offline',
+    hooks: {
+      'astro:config:done': ({ config }) => {
+        base = config.base.replace(/\/?$/, '/');
+      },
+      'astro:build:done': async ({ dir, logger }) => {
+        const root = fileURLToPath(dir);
+        await writeFile(join(root, 'offline.js'), await bundled('register.ts', {}));
+        const listed: Listed = { base, files: await listedFiles(root) };
+        const worker = await bundled('worker.ts', { __LISTED__: JSON.stringify(listed) });
+        await writeFile(join(root, 'offline-worker.js'), worker);
+        logger.info(
+          `${listed.files.length} files, ${bytesOf(listed.files)} bytes, for use without a network`,
+        );
+      },
+    },
+  };
+}

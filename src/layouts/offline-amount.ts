@@ -1,0 +1,26 @@
+import { sizeText } from '../exchange/file-size.ts';
+import type { Amount, Asked } from '../offline/messages.ts';
+import { offlineStrings } from './offline-strings.ts';
+
+/** How much the worker at work keeps. */
+const amountOf = (worker: ServiceWorker): Promise<Amount> =>
+  new Promise((resolve) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.addEventListener('message', ({ data }: MessageEvent<Amount>) => resolve(data), { once: true });
+    port1.start();
+    worker.postMessage('how much' satisfies Asked, [port2]);
+  });
+
+/** Says in the place how much of the site is kept in this browser, and follows until it is. */
+export async function tellAmount(place: HTMLElement): Promise<void> {
+  const container = navigator.serviceWorker;
+  if (!container) {
+    place.textContent = isSecureContext ? offlineStrings.unable : offlineStrings.insecure;
+    return;
+  }
+  place.textContent = offlineStrings.notYet;
+  const { active } = await container.ready;
+  if (!active) return;
+  const { files, bytes } = await amountOf(active);
+  place.textContent = offlineStrings.kept(files, sizeText(bytes));
+}

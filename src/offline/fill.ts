@@ -1,0 +1,93 @@
+import { bytesOf, keptAs, type Listed, type ListedFile } from './listed.ts';
+import type { NotKept } from './messages.ts';
+
+/** What of a browser's cache is used here. */
+export type Kept = Pick<Cache, 'keys' | 'put' | 'delete' | 'match'>;
+
+export interface Place {
+  readonly cache: Kept;
+  readonly listed: Listed;
+  readonly origin: string;
+  readonly fetch: (request: Request) => Promise<Response>;
+}
+
+/** How many files are fetched at a time: the page that the reader looks at goes first. */
+const AT_A_TIME = 4;
+/** Where the list of the version at work is kept. */
+const listAt = ({ origin, listed }: Place): string => `${origin}${listed.base}?kept-list`;
+
+/** The site could not be kept. */
+export class NotKeptError extends Error {
+  readonly why: NotKept;
+  constructor(why: NotKept, cause?: unknown) {
+    super(`not kept: ${why}`, { cause });
+    this.why = why;
+  }
+}
+
+const whyOf = (error: unknown): NotKept => {
+  const name = error instanceof Error || error instanceof DOMException ? error.name : '';
+  if (name === 'QuotaExceededError') return 'full';
+  return name === 'SecurityError' || name === 'InvalidStateError' ? 'refused' : 'network';
+};
+
+async function fetched({ origin, listed, fetch }: Place, [path]: ListedFile): Promise<Response> {
+  // a file with a hash in its name is what it was; of others the host is asked whether they have changed
+  const cache = path.startsWith('_astro/') ? 'default' : 'no-cache';
+  const response = await fetch(new Request(`${origin}${listed.base}${path}`, { cache }));
+  // some hosts send their page for wrong addresses as one
+  if (!response.ok && path !== '404.html') throw new Error(`${path}: ${response.status}`);
+  // what came by way of another address may not answer for this one
+  return response.redirected ? new Response(response.body, { headers: response.headers }) : response;
+}
+
+/**
+ * Fetches what is not kept yet, and keeps it beside what is. After a failure of the network the next try goes on from there; where there is no
+ * room, what was put in is taken out again, for the reader's own sheets need it.
+ * @param room bytes that the browser says are left
+ * @throws NotKeptError
+ */
+export async function fill(place: Place, room = Number.POSITIVE_INFINITY): Promise<void> {
+  const { cache, listed, origin } = place;
+  const put: string[] = [];
+  try {
+    const have = new Set((await cache.keys()).map(({ url }) => url));
+    const missing = listed.files.filter((file) => !have.has(keptAs(origin, listed.base, file)));
+    if (2 * bytesOf(missing) > room) throw new NotKeptError('full');
+    const queue = missing.values();
+    let goesOn = true;
+    const work = async (): Promise<void> => {
+      for (const file of queue) {
+        const response = await fetched(place, file);
+        if (!goesOn) return;
+        put.push(keptAs(origin, listed.base, file));
+        await cache.put(keptAs(origin, listed.base, file), response);
+      }
+    };
+    const works = Array.from({ length: AT_A_TIME }, () =>
+      work().catch((error: unknown) => {
+        goesOn = false;
+        throw error;
+      }),
+    );
+    await Promise.allSettled(works);
+    await Promise.all(works);
+  } catch (error) {
+    const why = error instanceof NotKeptError ? error.why : whyOf(error);
+    if (why === 'full') for (const address of put) await cache.delete(address).catch(() => false);
+    throw new NotKeptError(why, error);
+  }
+}
+
+/**
+ * Takes out what neither this version nor the one before it needs: a page that was open before an update may still fetch its
+ * own parts.
+ */
+export async function sweep(place: Place): Promise<void> {
+  const { cache, listed, origin } = place;
+  const mine = listed.files.map((file) => keptAs(origin, listed.base, file));
+  const before: unknown = await (await cache.match(listAt(place)))?.json();
+  const keep = new Set([...mine, listAt(place), ...(Array.isArray(before) ? before : [])]);
+  for (const request of await cache.keys()) if (!keep.has(request.url)) await cache.delete(request);
+  await cache.put(listAt(place), Response.json(mine));
+}

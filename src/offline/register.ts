@@ -1,0 +1,57 @@
+import type { Asked, Told } from './messages.ts';
+
+/** What the note at the foot of a page can say; its words stand in the page. */
+type Note = 'newer' | 'full' | 'refused';
+
+/** Says a note; a page without the place for it (the stage) keeps quiet. */
+function say(note: Note, act?: () => void): void {
+  const place = document.querySelector('#offline-says');
+  const words = document.querySelector<HTMLTemplateElement>(`#offline-${note}`);
+  if (!place || !words) return;
+  place.replaceChildren(words.content.cloneNode(true));
+  if (act) place.querySelector('button')?.addEventListener('click', act);
+}
+
+/** Offers a version that waits, and reloads the page once it is at work: at once where the reader said so, on request elsewhere. */
+function follow(container: ServiceWorkerContainer, registration: ServiceWorkerRegistration): void {
+  let had = container.controller !== null;
+  let wanted = false;
+  const takeOver = (): void => {
+    wanted = true;
+    registration.waiting?.postMessage('take over' satisfies Asked);
+  };
+  const offer = (): void => {
+    if (had && registration.waiting) say('newer', takeOver);
+  };
+  offer();
+  registration.addEventListener('updatefound', () => {
+    registration.installing?.addEventListener('statechange', offer);
+  });
+  container.addEventListener('controllerchange', () => {
+    if (wanted) location.reload();
+    else if (had) say('newer', () => location.reload());
+    had = true;
+  });
+}
+
+/** Has the browser keep the whole site, once the page itself is there. In a frame of another site nothing is kept. */
+async function start(place: string): Promise<void> {
+  const container = window === top ? navigator.serviceWorker : undefined;
+  if (!container) return;
+  container.addEventListener('message', ({ data }: MessageEvent<Told>) => {
+    if (data.notKept !== 'network') say(data.notKept);
+  });
+  try {
+    const worker = new URL('offline-worker.js', place);
+    follow(container, await container.register(worker, { updateViaCache: 'none' }));
+  } catch (error) {
+    // without a network nothing is told: what is kept is kept
+    if (error instanceof DOMException && error.name === 'SecurityError') say('refused');
+  }
+}
+
+const script = document.currentScript;
+if (script instanceof HTMLScriptElement) {
+  const { src } = script;
+  addEventListener('load', () => setTimeout(() => void start(src)));
+}

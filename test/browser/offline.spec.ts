@@ -1,0 +1,162 @@
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { BrowserContext, Page } from '@playwright/test';
+import { keepStrings } from '../../src/bench/keep/strings.ts';
+import { type RunningSite, serveSite } from '../../src/build/site-server.ts';
+import { offlineStrings } from '../../src/layouts/offline-strings.ts';
+import { built, underBase } from '../site/under-base.mjs';
+import { awake } from './awake.ts';
+import { expect, test } from './site.ts';
+
+test.use({ keepsSite: true });
+
+const serve = (site: { directory: string; base: string }): Promise<RunningSite> =>
+  serveSite({ ...site, host: '127.0.0.1', port: 0 });
+const says = (page: Page) => page.locator('#offline-says');
+
+/** Opens the page and waits until the whole site is kept. */
+async function visit(page: Page, url: string): Promise<void> {
+  await page.goto(url);
+  await page.waitForFunction(() => navigator.serviceWorker.controller !== null);
+}
+
+const lesson = 'learn/decibels/ratios-that-add/';
+
+for (const site of [built, underBase]) {
+  test(`one visit to ${site.base}, and the whole site works with its host gone`, async ({ page }) => {
+    const { url, close } = await serve(site);
+    await visit(page, url);
+    await close();
+
+    await test.step('a lesson with its figure', async () => {
+      await page.goto(`${url}${lesson}`);
+      await awake(page);
+      await page.getByRole('slider').first().press('ArrowRight');
+      await expect.poll(() => new URL(page.url()).search).toContain('v=');
+      await page.reload();
+      await awake(page);
+    });
+    await test.step('the bench with a sheet of one’s own', async () => {
+      await page.goto(`${url}bench/`);
+      await awake(page);
+      await page.getByLabel('Title').fill('Kept in the woods');
+      await expect(page.locator('.kept-line')).toContainText('Kept in this browser');
+      await expect(page.locator('.kept-line')).not.toContainText(keepStrings.failed.refused);
+      await page.goto(`${url}bench/sheets/`);
+      await awake(page);
+      await page.getByRole('link', { name: 'Kept in the woods' }).click();
+      await awake(page);
+      await expect(page.getByLabel('Title')).toHaveValue('Kept in the woods');
+      await expect(page.locator('.bench-result')).toContainText('dBm');
+    });
+    await test.step('the stage, worked examples, formulas', async () => {
+      for (const path of [`stage/${lesson}`, 'examples/', 'reference/formulas/', 'reference/words/']) {
+        await page.goto(url + path);
+        await awake(page);
+        await expect(page.locator('h1')).toHaveCount(1);
+      }
+    });
+    await test.step('what is kept is told', async () => {
+      await page.goto(`${url}about/`);
+      await expect(page.locator('#offline-amount')).toContainText(/whole site, \d+ files of [\d.]+\sMB/);
+    });
+    await test.step('an address without its slash at the end', async () => {
+      await page.goto(`${url}about#offline`);
+      expect(page.url()).toBe(`${url}about/#offline`);
+    });
+  });
+}
+
+test('a wrong address gets the page for wrong addresses with the host gone as well', async ({ browser }) => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  const { url, close } = await serve(underBase);
+  await visit(page, url);
+  await close();
+  const answer = await page.goto(`${url}no/such/page/`);
+  expect(answer?.status()).toBe(404);
+  await expect(page.getByRole('heading', { level: 1 })).toHaveText('There is no page at this address');
+  await context.close();
+});
+
+/** Publishes another version: the page says something else, and the worker lists it by another hash. */
+async function publish(directory: string): Promise<void> {
+  const about = join(directory, 'about/index.html');
+  const worker = join(directory, 'offline-worker.js');
+  await writeFile(about, (await readFile(about, 'utf8')).replace('About this site, and', 'Newer words, and'));
+  const listed = /about\/([`'"]),[`'"]([\w-]{12})/;
+  const code = await readFile(worker, 'utf8');
+  expect(code).toMatch(listed);
+  await writeFile(worker, code.replace(listed, (all, _quote, hash: string) => all.replace(hash, 'A-newer-hash')));
+}
+
+test('a newer version is offered and breaks no open page', async ({ context, page }) => {
+  const directory = await mkdtemp(join(tmpdir(), 'newer-'));
+  await cp(built.directory, directory, { recursive: true });
+  const { url, close } = await serve({ directory, base: '/' });
+  const heading = page.getByRole('heading', { level: 1 });
+  await visit(page, `${url}about/`);
+  const other = await context.newPage();
+  await other.goto(`${url}${lesson}`);
+  await publish(directory);
+  await page.reload();
+  await expect(says(page)).toContainText('A newer version');
+  await expect(heading).toHaveText('About this site, and cautions');
+  await page.reload();
+  await expect(heading, 'until the reader says so').toHaveText('About this site, and cautions');
+  await says(page).getByRole('button').click();
+  await expect(heading).toHaveText('Newer words, and cautions');
+  await expect(says(page)).toBeEmpty();
+  await expect(says(other)).toContainText('A newer version');
+  await awake(other);
+  await other.getByRole('slider').first().press('ArrowRight');
+  await expect.poll(() => new URL(other.url()).search).toContain('v=');
+  await close();
+  await rm(directory, { recursive: true });
+});
+
+const kept = (page: Page): Promise<number> =>
+  page.evaluate(async () => {
+    const caches = await Promise.all((await globalThis.caches.keys()).map((name) => globalThis.caches.open(name)));
+    return (await Promise.all(caches.map((cache) => cache.keys()))).flat().length;
+  });
+
+async function withRoomFor(context: BrowserContext, page: Page, bytes: number): Promise<void> {
+  const session = await context.newCDPSession(page);
+  const { origin } = new URL(process.env.SITE_ADDRESS ?? '');
+  await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: bytes });
+}
+
+test('a browser without room is told of, and nothing half is left', async ({ context, page }) => {
+  await withRoomFor(context, page, 1_000_000);
+  await page.goto('/about/');
+  await expect(says(page)).toContainText('no room to keep the site');
+  await expect(page.locator('#offline-amount')).toHaveText(offlineStrings.notYet);
+  expect(await kept(page)).toBe(0);
+});
+
+test('a browser that keeps nothing is told of', async ({ page }) => {
+  await page.addInitScript(() => {
+    ServiceWorkerContainer.prototype.register = () => Promise.reject(new DOMException('denied', 'SecurityError'));
+  });
+  await page.goto('/about/');
+  await expect(says(page)).toContainText('This browser keeps nothing for this site');
+});
+
+test('a page in a frame has nothing kept', async ({ page }) => {
+  await page.addInitScript(() => {
+    if (window !== top) return;
+    Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
+  });
+  await page.goto('/about/');
+  await page.evaluate(async () => {
+    const frame = document.createElement('iframe');
+    frame.src = '/404.html';
+    const loaded = new Promise((resolve) => frame.addEventListener('load', resolve));
+    document.body.append(frame);
+    await loaded;
+    await new Promise((resolve) => setTimeout(resolve, 300));
+  });
+  expect(await kept(page)).toBe(0);
+});

@@ -1,0 +1,171 @@
+import { describe, expect, test } from 'vitest';
+import { answer, isOurs, keptPaths } from '../../src/offline/answer.ts';
+import { fill, NotKeptError, type Place, sweep } from '../../src/offline/fill.ts';
+import { bytesOf, cacheName } from '../../src/offline/listed.ts';
+import { host, listed, MemoryCache, origin, place } from './kept.ts';
+
+const files = { '': 'start', 'learn/': 'lessons', '_astro/a.js': 'code', '404.html': 'no such page' };
+const gone: Place['fetch'] = () => Promise.reject(new TypeError('no network'));
+
+async function asks(here: Place, path: string, mode: RequestMode = 'navigate'): Promise<Response> {
+  const url = `${origin}${here.listed.base}${path}`;
+  return answer({ url, mode }, here, keptPaths(here));
+}
+const textOf = async (here: Place, path: string, mode?: RequestMode): Promise<string> =>
+  (await asks(here, path, mode)).text();
+
+const whyNot = (work: Promise<void>): Promise<unknown> =>
+  work.then(
+    () => 'kept',
+    (error: unknown) => (error instanceof NotKeptError ? error.why : error),
+  );
+
+describe('keeping a site', () => {
+  test('fetches each file once, and nothing again that is kept', async () => {
+    const cache = new MemoryCache();
+    const { fetch, asked } = host(files);
+    await fill(place(cache, listed(files), fetch));
+    expect(asked.sort()).toEqual(Object.keys(files).sort());
+    await fill(place(cache, listed(files), fetch));
+    expect(asked).toHaveLength(4);
+  });
+
+  test('goes on where the network failed', async () => {
+    const cache = new MemoryCache();
+    const { fetch, asked } = host(files);
+    const list = listed(files);
+    const breaks: Place['fetch'] = (request) =>
+      asked.length < 2 ? fetch(request) : Promise.reject(new TypeError('gone'));
+    expect(await whyNot(fill(place(cache, list, breaks)))).toBe('network');
+    const before = cache.held.size;
+    expect(before).toBeGreaterThan(0);
+    asked.length = 0;
+    await fill(place(cache, list, fetch));
+    expect(asked).toHaveLength(4 - before);
+  });
+
+  test('refuses a file that the host does not have, but for the page that says so', async () => {
+    const without = (path: string): Place['fetch'] => {
+      const { [path]: _, ...rest } = files as Record<string, string>;
+      return host(rest).fetch;
+    };
+    expect(await whyNot(fill(place(new MemoryCache(), listed(files), without('learn/'))))).toBe('network');
+    expect(await whyNot(fill(place(new MemoryCache(), listed(files), without('404.html'))))).toBe('kept');
+  });
+
+  test('takes out what it put in where there is no room', async () => {
+    const cache = new MemoryCache(2);
+    expect(await whyNot(fill(place(cache, listed(files), host(files).fetch)))).toBe('full');
+    expect([...cache.held]).toEqual([]);
+  });
+
+  test('does not begin where the browser says that there is no room', async () => {
+    const { fetch, asked } = host(files);
+    const list = listed(files);
+    const needed = 2 * bytesOf(list.files);
+    expect(await whyNot(fill(place(new MemoryCache(), list, fetch), needed - 1))).toBe('full');
+    expect(asked).toEqual([]);
+    expect(await whyNot(fill(place(new MemoryCache(), list, fetch), needed))).toBe('kept');
+  });
+
+  test('tells a browser that refuses', async () => {
+    const refuses = new MemoryCache();
+    refuses.put = () => Promise.reject(new DOMException('no', 'SecurityError'));
+    expect(await whyNot(fill(place(refuses, listed(files), host(files).fetch)))).toBe('refused');
+  });
+
+  test('has a cache of its own for each path of a host', () => {
+    expect(cacheName(listed({}, 'a', '/club/'))).not.toBe(cacheName(listed({})));
+  });
+});
+
+describe('an answer without a network', () => {
+  const kept = async (base = '/'): Promise<Place> => {
+    const cache = new MemoryCache();
+    await fill(place(cache, listed(files, 'a', base), host(files, base).fetch));
+    return place(cache, listed(files, 'a', base), gone);
+  };
+
+  test.each(['/', '/club/watt/'])('is the page, whatever state its address carries, at %s', async (base) => {
+    const here = await kept(base);
+    expect(await textOf(here, '')).toBe('start');
+    expect(await textOf(here, 'learn/?a=1&v=1')).toBe('lessons');
+    expect(await textOf(here, 'learn/index.html')).toBe('lessons');
+    expect(await textOf(here, '_astro/a.js', 'cors')).toBe('code');
+  });
+
+  test('leads to the slash at the end', async () => {
+    const answered = await asks(await kept(), 'learn?a=1');
+    expect(answered.status).toBe(301);
+    expect(answered.headers.get('location')).toBe(`${origin}/learn/?a=1`);
+  });
+
+  test('to an unknown address is the page that says so, and to an unknown part an error', async () => {
+    const here = await kept();
+    const page = await asks(here, 'no/such/');
+    expect([page.status, await page.text()]).toEqual([404, 'no such page']);
+    expect((await asks(here, 'no.png', 'no-cors')).type).toBe('error');
+  });
+
+  test('is an error where not even that page is kept', async () => {
+    const here = place(new MemoryCache(), listed({}), gone);
+    expect((await asks(here, 'no/such/')).type).toBe('error');
+  });
+
+  test('is given to what this site is asked for, and to nothing else', async () => {
+    const here = await kept('/club/');
+    const ours = (url: string, method = 'GET'): boolean => isOurs({ url, method }, here);
+    expect(ours(`${origin}/club/learn/`)).toBe(true);
+    expect(ours(`${origin}/club/learn/`, 'POST')).toBe(false);
+    expect(ours(`${origin}/other/`)).toBe(false);
+    expect(ours('https://elsewhere.example/club/')).toBe(false);
+  });
+});
+
+describe('a newer version', () => {
+  const older = { '': 'old start', '_astro/a.js': 'old code', 'same.svg': 'same' };
+  const newer = { '': 'new start', '_astro/b.js': 'new code', 'same.svg': 'same' };
+  const newest = { '': 'newest start', 'same.svg': 'same' };
+
+  async function update(cache: MemoryCache, now: Record<string, string>, version: string): Promise<Place> {
+    const list = listed(now, version);
+    const files = list.files.map((file) => (file[0] === 'same.svg' ? ([file[0], 'same', 4] as const) : file));
+    const { fetch, asked } = host(now);
+    const here = place(cache, { base: '/', files }, fetch);
+    await fill(here);
+    if (version !== '1') expect(asked).not.toContain('same.svg');
+    return here;
+  }
+
+  test('leaves the old one whole until it takes over', async () => {
+    const cache = new MemoryCache();
+    const before = await update(cache, older, '1');
+    await sweep(before);
+    await update(cache, newer, '2');
+    expect(await textOf({ ...before, fetch: gone }, '')).toBe('old start');
+  });
+
+  test('answers with its own pages, and with old parts for a page that is still open', async () => {
+    const cache = new MemoryCache();
+    await sweep(await update(cache, older, '1'));
+    const here = await update(cache, newer, '2');
+    await sweep(here);
+    expect(await textOf({ ...here, fetch: gone }, '')).toBe('new start');
+    expect(await textOf({ ...here, fetch: gone }, '_astro/a.js', 'cors')).toBe('old code');
+  });
+
+  test('lets go of what is two versions old', async () => {
+    const cache = new MemoryCache();
+    await sweep(await update(cache, older, '1'));
+    await sweep(await update(cache, newer, '2'));
+    await sweep(await update(cache, newest, '3'));
+    const paths = [...cache.held.keys()].map((url) => url.slice(origin.length));
+    expect(paths.sort()).toEqual([
+      '/?kept-list',
+      '/?kept=2',
+      '/?kept=3',
+      '/_astro/b.js?kept=2',
+      '/same.svg?kept=same',
+    ]);
+  });
+});
