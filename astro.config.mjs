@@ -1,9 +1,11 @@
 import { satteri } from '@astrojs/markdown-satteri';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
+import sitemap from '@astrojs/sitemap';
 import { defineConfig, fontProviders } from 'astro/config';
 import { baseLinks } from './src/build/base-links.ts';
 import { hoistStylesIntegration } from './src/build/hoist-styles.ts';
+import { hosting } from './src/build/hosting.ts';
 import { katexSheet } from './src/build/katex-sheet.ts';
 import { neededDirective } from './src/build/needed.ts';
 import { offline } from './src/build/offline.ts';
@@ -24,7 +26,17 @@ export default defineConfig({
     syntaxHighlight: false, // the highlighter writes style attributes
     processor: satteri({ mdastPlugins: [baseLinks(base)] }),
   },
-  integrations: [mdx(), preact(), neededDirective(), hoistStylesIntegration(), sharedScripts(), offline()],
+  integrations: [
+    mdx(),
+    preact(),
+    neededDirective(),
+    // the stage shows what a lesson's own page says, a frame what its figure's page does
+    sitemap({ filter: (page) => !/\/(stage|embed)\//.test(page) }),
+    hoistStylesIntegration(),
+    sharedScripts(),
+    offline(), // after all that changes files
+    hosting(),
+  ],
   fonts: [
     {
       provider: fontProviders.local(),

@@ -2,6 +2,8 @@ import { existsSync, readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { join } from 'node:path';
 import sirv from 'sirv';
+import { readHeadersText } from './header-files.ts';
+import { headersFor } from './header-rules.ts';
 
 export interface SiteOptions {
   /** Folder of the built site. */
@@ -12,6 +14,8 @@ export interface SiteOptions {
   readonly host: string;
   /** First port to try, 1 to 65535; 0 lets the system choose. */
   readonly port: number;
+  /** Whether it sends the headers that the built site asks for; it does unless told not to. */
+  readonly headers?: boolean;
 }
 
 export interface RunningSite {
@@ -37,8 +41,20 @@ function lacksSlash(directory: string, path: string): boolean {
   }
 }
 
+/** Sends the headers that the site's own file states for the address; those of the page for wrong addresses where it states none. */
+function sendHeaders({ directory, base }: SiteOptions, pathname: string, response: ServerResponse): void {
+  const file = join(directory, '_headers');
+  const rules = existsSync(file) ? readHeadersText(readFileSync(file, 'utf8')) : [];
+  const missing = headersFor(rules, `${base.replace(/\/?$/, '/')}404.html`);
+  const stated = headersFor(rules, pathname);
+  for (const [name, value] of Object.entries('Referrer-Policy' in stated ? stated : missing)) {
+    response.setHeader(name, value);
+  }
+}
+
 /** What a host of static files does: files under the base path, a redirect to the slash, the site's own page for the rest. */
-function handler({ directory, base }: SiteOptions) {
+function handler(options: SiteOptions) {
+  const { directory, base, headers = true } = options;
   const prefix = base.replace(/\/$/, '');
   const files = sirv(directory, {
     dev: true, // reads the folder anew, so that a rebuilt site is served at once
@@ -47,6 +63,7 @@ function handler({ directory, base }: SiteOptions) {
   return (request: IncomingMessage, response: ServerResponse): void => {
     const { pathname, search } = new URL(request.url ?? '/', 'http://site.invalid');
     const path = pathname.slice(prefix.length);
+    if (headers) sendHeaders(options, pathname, response);
     if (prefix !== '' && !`${pathname}/`.startsWith(`${prefix}/`)) {
       notFound(directory, response);
     } else if (lacksSlash(directory, path)) {

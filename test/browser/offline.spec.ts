@@ -88,7 +88,10 @@ async function publish(directory: string): Promise<void> {
   const listed = /about\/([`'"]),[`'"]([\w-]{12})/;
   const code = await readFile(worker, 'utf8');
   expect(code).toMatch(listed);
-  await writeFile(worker, code.replace(listed, (all, _quote, hash: string) => all.replace(hash, 'A-newer-hash')));
+  await writeFile(
+    worker,
+    code.replace(listed, (all, _quote, hash: string) => all.replace(hash, 'A-newer-hash')),
+  );
 }
 
 test('a newer version is offered and breaks no open page', async ({ context, page }) => {
@@ -118,7 +121,9 @@ test('a newer version is offered and breaks no open page', async ({ context, pag
 
 const kept = (page: Page): Promise<number> =>
   page.evaluate(async () => {
-    const caches = await Promise.all((await globalThis.caches.keys()).map((name) => globalThis.caches.open(name)));
+    const caches = await Promise.all(
+      (await globalThis.caches.keys()).map((name) => globalThis.caches.open(name)),
+    );
     return (await Promise.all(caches.map((cache) => cache.keys()))).flat().length;
   });
 
@@ -138,25 +143,41 @@ test('a browser without room is told of, and nothing half is left', async ({ con
 
 test('a browser that keeps nothing is told of', async ({ page }) => {
   await page.addInitScript(() => {
-    ServiceWorkerContainer.prototype.register = () => Promise.reject(new DOMException('denied', 'SecurityError'));
+    ServiceWorkerContainer.prototype.register = () =>
+      Promise.reject(new DOMException('denied', 'SecurityError'));
   });
   await page.goto('/about/');
   await expect(says(page)).toContainText('This browser keeps nothing for this site');
 });
 
 test('a page in a frame has nothing kept', async ({ page }) => {
+  // a host that sends no headers lets any page be framed
+  const { url, close } = await serveSite({ ...built, host: '127.0.0.1', port: 0, headers: false });
   await page.addInitScript(() => {
-    if (window !== top) return;
-    Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
+    if (window === top) Reflect.deleteProperty(Navigator.prototype, 'serviceWorker');
   });
-  await page.goto('/about/');
-  await page.evaluate(async () => {
+  await page.goto(url);
+  await page.evaluate(() => {
     const frame = document.createElement('iframe');
-    frame.src = '/404.html';
-    const loaded = new Promise((resolve) => frame.addEventListener('load', resolve));
+    frame.src = 'about/';
     document.body.append(frame);
-    await loaded;
-    await new Promise((resolve) => setTimeout(resolve, 300));
   });
-  expect(await kept(page)).toBe(0);
+  await expect(page.frameLocator('iframe').locator('#offline-amount')).toHaveText(offlineStrings.notYet);
+  await page.frameLocator('iframe').locator('body').click();
+  expect(await page.evaluate(async () => (await caches.keys()).length)).toBe(0);
+  await close();
+});
+
+test('no page but an embedded one may be framed', async ({ browser }) => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  const refused = page.waitForEvent('console', (message) => message.text().includes('frame-ancestors'));
+  await page.goto('/404.html');
+  await page.evaluate(() => {
+    const frame = document.createElement('iframe');
+    frame.src = '/bench/';
+    document.body.append(frame);
+  });
+  expect((await refused).type()).toBe('error');
+  await context.close();
 });

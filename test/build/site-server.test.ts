@@ -71,3 +71,36 @@ test('a folder without a site is refused', async () => {
   const empty = { directory: join(directory, 'learn'), base: '/', host, port: 0 };
   await expect(serveSite(empty)).rejects.toThrow('serveSite: wish a built site (npm run build), got ');
 });
+
+describe('a site that states its headers', () => {
+  const stated = `/
+  Referrer-Policy: no-referrer
+  X-Of: the start
+
+/404.html
+  Referrer-Policy: no-referrer
+  X-Of: what is not there
+
+/learn/*
+  Referrer-Policy: no-referrer
+  Cache-Control: no-cache
+  X-Of: lessons
+`;
+  const of = async (url: string): Promise<string | null> => (await fetch(url)).headers.get('x-of');
+  beforeAll(() => writeFileSync(join(directory, '_headers'), stated));
+  afterAll(() => rmSync(join(directory, '_headers')));
+
+  test('is served with them, wrong addresses with those of the page that says so', async () => {
+    const url = await serve({});
+    expect(await of(url)).toBe('the start');
+    expect(await of(`${url}learn/`)).toBe('lessons');
+    expect(await of(`${url}no/such/`)).toBe('what is not there');
+    expect((await fetch(`${url}learn/`)).headers.get('cache-control')).toBe('no-cache');
+  });
+
+  test('is served without them on request', async () => {
+    const site = await serveSite({ directory, base: '/', host, port: 0, headers: false });
+    running.push(site);
+    expect(await of(site.url)).toBeNull();
+  });
+});

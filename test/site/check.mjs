@@ -1,5 +1,6 @@
 // Checks the built site without a browser, and prints what its pages weigh: `npm run site`.
 import { mkdirSync, writeFileSync } from 'node:fs';
+import { headerProblems, manifestProblems, sitemapProblems } from './hosting.ts';
 import { brokenLinks } from './links.ts';
 import { fetchedFromElsewhere, headProblems, inlineStyles, invalidMarkup, weakPolicies } from './markup.ts';
 import { builtPages } from './pages.ts';
@@ -28,6 +29,9 @@ const checks = {
   'both builds have the same pages': site.pages.length === club.pages.length ? [] : ['they do not'],
   'no style attribute is left': inlineStyles(site),
   'the content policy is strict': weakPolicies(site),
+  'hosts are told the same policy': [...headerProblems(site), ...headerProblems(club)],
+  'the manifest leads to its icons': [...manifestProblems(site), ...manifestProblems(club)],
+  'the sitemap names the pages': [...sitemapProblems(site), ...sitemapProblems(club)],
   'nothing is fetched from elsewhere': fetchedFromElsewhere(site),
   'heads are whole and differ': headProblems(site),
   'script within budget': tooHeavy('script'),

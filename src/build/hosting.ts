@@ -1,0 +1,45 @@
+import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { headersText, htaccessText, nginxText } from './header-files.ts';
+import { type HeaderRule, headerRules } from './header-rules.ts';
+
+/** The policy that a page carries; the build gives all of them the same. */
+export function policyOf(html: string): string {
+  const [, policy] = /<meta http-equiv="content-security-policy" content="([^"]*)"/i.exec(html) ?? [];
+  if (policy === undefined) throw new Error('policyOf: wish a page with a content policy, got one without');
+  return policy.replace(/;?\s*$/, ';');
+}
+
+async function rulesOf(root: string, base: string): Promise<readonly HeaderRule[]> {
+  const entries = await readdir(root, { withFileTypes: true });
+  const seen = entries.filter(({ name }) => !/^[._]headers$|^\.|^hosting$/.test(name));
+  return headerRules({
+    base,
+    policy: policyOf(await readFile(join(root, 'index.html'), 'utf8')),
+    folders: seen.filter((entry) => entry.isDirectory()).map(({ name }) => name),
+    files: seen.filter((entry) => entry.isFile() && entry.name !== 'index.html').map(({ name }) => name),
+  });
+}
+
+/** Writes files by which hosts learn what headers to send: the pages’ policy, and that only `embed/` may be framed. */
+export function hosting(): AstroIntegration {
+  let base = '/';
+  return {
+    name: 'hosting',
+    hooks: {
+      'astro:config:done': ({ config }) => {
+        base = config.base.replace(/\/?$/, '/');
+      },
+      'astro:build:done': async ({ dir }) => {
+        const root = fileURLToPath(dir);
+        const rules = await rulesOf(root, base);
+        await writeFile(join(root, '_headers'), headersText(rules));
+        await writeFile(join(root, '.htaccess'), htaccessText(rules, base));
+        await mkdir(join(root, 'hosting'), { recursive: true });
+        await writeFile(join(root, 'hosting/nginx.conf'), nginxText(rules, base));
+      },
+    },
+  };
+}

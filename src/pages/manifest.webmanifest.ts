@@ -1,0 +1,30 @@
+import type { APIRoute } from 'astro';
+import { iconFiles } from '../layouts/icon-files.ts';
+import { link } from '../layouts/link.ts';
+
+/** What a browser needs to know to put the site beside other programs. */
+export const GET: APIRoute = () =>
+  new Response(
+    JSON.stringify({
+      name: 'How Sure Is a Watt?',
+      short_name: 'A Watt?',
+      description: 'What power really leaves a small transmitter, and how far to trust the figure.',
+      lang: 'en',
+      id: link('/'),
+      start_url: link('/'),
+      scope: link('/'),
+      display: 'minimal-ui',
+      background_color: '#fbfaf4',
+      theme_color: '#fbfaf4',
+      icons: [
+        { src: link('/icon.svg'), sizes: 'any', type: 'image/svg+xml' },
+        ...iconFiles.map(({ file, pixels, purpose }) => ({
+          src: link(`/icons/${file}.png`),
+          sizes: `${pixels}x${pixels}`,
+          type: 'image/png',
+          purpose,
+        })),
+      ],
+    }),
+    { headers: { 'content-type': 'application/manifest+json' } },
+  );

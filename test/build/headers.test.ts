@@ -1,0 +1,89 @@
+import { describe, expect, test } from 'vitest';
+import { headersText, htaccessText, nginxText, readHeadersText } from '../../src/build/header-files.ts';
+import { headerRules, headersFor } from '../../src/build/header-rules.ts';
+import { policyOf } from '../../src/build/hosting.ts';
+
+const policy = "default-src 'self';script-src 'self' 'sha256-abc=';";
+const site = (base: string) =>
+  headerRules({
+    base,
+    policy,
+    folders: ['learn', 'embed', '_astro', 'bench'],
+    files: ['404.html', 'offline-worker.js'],
+  });
+
+describe.each(['/', '/club/watt/'])('a site at %s', (base) => {
+  const rules = site(base);
+  const at = (path: string): Readonly<Record<string, string>> => headersFor(rules, base + path);
+  const paths = ['', '404.html', 'learn/', 'learn/decibels/halves/', 'bench/', 'embed/band/', '_astro/a.js'];
+
+  test.each(paths)('has just one rule for %s, for hosts join those of several', (path) => {
+    const fitting = rules.filter((rule) => headersFor([rule], base + path)['Referrer-Policy'] !== undefined);
+    expect(fitting).toHaveLength(1);
+    expect(at(path)).toMatchObject({ 'Referrer-Policy': 'no-referrer', 'X-Content-Type-Options': 'nosniff' });
+    expect(at(path)['Content-Security-Policy']).toContain(policy);
+  });
+
+  test('may be framed in what is meant for it, and nowhere else', () => {
+    for (const path of ['', '404.html', 'learn/', 'bench/']) {
+      expect(at(path)['Content-Security-Policy']).toMatch(/; frame-ancestors 'none'$/);
+      expect(at(path)['X-Frame-Options']).toBe('DENY');
+    }
+    expect(at('embed/band/')['Content-Security-Policy']).toMatch(/; frame-ancestors \*$/);
+    expect(at('embed/band/')).not.toHaveProperty('X-Frame-Options');
+  });
+
+  test('is asked for anew, but for what has its hash in its name', () => {
+    expect(at('_astro/a.js')['Cache-Control']).toContain('immutable');
+    for (const path of ['', 'learn/', 'offline-worker.js'])
+      expect(at(path)['Cache-Control']).toBe('no-cache');
+  });
+
+  test('lets pages observe nothing, and nobody else do anything', () => {
+    const permissions = at('bench/')['Permissions-Policy'] ?? '';
+    expect(permissions).toContain('camera=()');
+    expect(permissions.split(', ').filter((each) => !/=\((self)?\)$/.test(each))).toEqual([]);
+  });
+
+  test('has no rule for what is not its own', () => {
+    expect(headersFor(rules, '/elsewhere/')).toEqual({});
+  });
+
+  test('writes a file that says the same when read', () => {
+    expect(readHeadersText(headersText(rules))).toEqual(rules);
+  });
+
+  test('sets the headers of pages for all that nginx serves, and those of folders that differ', () => {
+    const text = nginxText(rules, base);
+    const blocks = [...text.matchAll(/^location (\S+) \{\n([\s\S]*?)\n\}/gm)];
+    expect(blocks.map(([, path]) => path).sort()).toEqual([base, `${base}_astro/`, `${base}embed/`].sort());
+    const page = blocks.find(([, path]) => path === base)?.[2] ?? '';
+    for (const [name, value] of Object.entries(at(''))) {
+      expect(page).toContain(`add_header ${name} "${value}" always;`);
+    }
+    expect(page).toContain(`error_page 404 ${base}404.html;`);
+  });
+
+  test('takes from framed pages what forbids frames, where Apache httpd serves', () => {
+    const text = htaccessText(rules, base);
+    const [, framed = ''] = new RegExp(`m#\\^${base}embed/#">([\\s\\S]*?)</If>`).exec(text) ?? [];
+    expect(framed).toContain('Header always unset X-Frame-Options');
+    expect(framed).toContain('frame-ancestors *');
+    expect(text).toContain(`ErrorDocument 404 ${base}404.html`);
+  });
+});
+
+test('a file of headers may have comments and blank lines', () => {
+  const text = '# rules\n\n/a/*\n  X-One: 1: 2\n\n  X-Two: b\n/b\n  X-One: 3\n';
+  expect(readHeadersText(text)).toEqual([
+    { path: '/a/*', headers: { 'X-One': '1: 2', 'X-Two': 'b' } },
+    { path: '/b', headers: { 'X-One': '3' } },
+  ]);
+});
+
+test('the policy is the page’s own, and a page without one stops the build', () => {
+  expect(policyOf(`<meta http-equiv="content-security-policy" content="default-src 'self'; ">`)).toBe(
+    "default-src 'self';",
+  );
+  expect(() => policyOf('<html>')).toThrow('got one without');
+});
