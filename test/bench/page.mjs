@@ -62,7 +62,7 @@ function answers(events) {
 
 /** @param {import('@playwright/test').Browser} browser @param {string} url @param {string} label */
 async function measure(browser, url, label) {
-  const page = await browser.newPage({ viewport: { width: 1024, height: 768 } });
+  const page = await browser.newPage({ viewport: { width: 1024, height: 768 }, serviceWorkers: 'block' });
   await page.goto(url);
   await awake(page);
   const field = page.getByLabel(label, { exact: false }).first();

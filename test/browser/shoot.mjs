@@ -33,7 +33,7 @@ const { values, positionals } = parseArgs({
 async function shoot(browser, view, url) {
   const options = views[view];
   if (!options) throw new Error(`shoot: wish one of ${Object.keys(views).join(', ')}, got ${view}`);
-  const context = await browser.newContext({ reducedMotion: 'reduce', ...options });
+  const context = await browser.newContext({ reducedMotion: 'reduce', serviceWorkers: 'block', ...options });
   const page = await context.newPage();
   await page.goto(url);
   if (options.javaScriptEnabled !== false) await awake(page);
