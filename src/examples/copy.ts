@@ -1,19 +1,46 @@
-import { judge, mean } from '#compute';
-import { chainOf } from '../sheet/evaluated-chain.ts';
 import { inForm, TEXT_FORMS, textFormNames } from '../text/summary/forms.ts';
+import { joined, type Line, line, type Summary } from '../text/summary/piece.ts';
+import { wholeLine, worstLine } from '../text/summary/result-lines.ts';
 import { summarise } from '../text/summary/summarise.ts';
-import type { Example } from './example.ts';
+import { evaluatedExample } from './evaluated.ts';
+import type { ChainExample, Example, Outcome, SumExample } from './example.ts';
+
+/** With what it was worked out: the version stays in texts that are quoted for years. */
+const MADE = 'How Sure Is a Watt? 0.1.0, invented data';
 
 /** An example's result as text to paste elsewhere, in the forms that mail, boards and forums take. */
 export function exampleTexts(
   example: Example,
   link: string,
 ): readonly { readonly name: string; readonly text: string }[] {
-  const sheet = example.sheet();
-  const { result } = chainOf(sheet);
-  const summary = summarise({
+  const summary = { lines: linesOf(example), link };
+  return TEXT_FORMS.map((form) => ({ name: textFormNames[form], text: inForm(form, summary) }));
+}
+
+/** Result, what is known, the sum with its numbers, what decides, what is assumed: enough to check it without the page. */
+const linesOf = (example: Example): readonly Line[] =>
+  example.kind === 'chain' ? chainLines(example) : sumLines(example);
+
+function chainLines(example: ChainExample): readonly Line[] {
+  const { lines } = summaryOf(example);
+  const before = lines.filter(({ kind }) => kind === 'result' || kind === 'whole');
+  const after = lines.filter(({ kind }) => kind !== 'result' && kind !== 'whole');
+  const named = new Set(example.known().map(({ what }) => what));
+  const told = example.sheet().links.every(({ label }) => named.has(label));
+  return [
+    ...before,
+    ...given(example),
+    ...stepLines(example),
+    ...(example.also?.() ?? []).map(outcomeLine),
+    ...after.filter(({ kind }) => kind !== 'taken' || !told),
+  ];
+}
+
+function summaryOf(example: ChainExample): Summary {
+  const { sheet, chain, judgement } = evaluatedExample(example);
+  return summarise({
     what: `${example.title}, ${sheet.measurand.plane}`,
-    result,
+    result: chain.result,
     unit: 'dBm',
     parts: sheet.links.map(({ id, label, lossDb, statement, unit }) => ({
       id,
@@ -21,16 +48,60 @@ export function exampleTexts(
       lossDb,
       stated: { statement, unit },
     })),
-    readings: { mean: mean(sheet.readings), count: sheet.readings.length, unit: 'dBm' },
-    judged: {
-      specification: sheet.specification,
-      rule: sheet.rule,
-      judgement: judge({ result, specification: sheet.specification, rule: sheet.rule }),
-    },
-    // On the page each is a sentence in a list; here they become parts of one.
-    assumptions: example.assumptions.map((sentence) => sentence.replace(/\.$/, '')),
-    made: 'How Sure Is a Watt? 0.1.0, invented data',
-    link,
+    judged: { specification: sheet.specification, rule: sheet.rule, judgement },
+    assumptions: example.assumptions.map(unstopped),
+    made: MADE,
   });
-  return TEXT_FORMS.map((form) => ({ name: textFormNames[form], text: inForm(form, summary) }));
 }
+
+function sumLines(example: SumExample): readonly Line[] {
+  const [first, ...others] = example.outcomes();
+  if (first === undefined) throw new RangeError(`${example.slug}: an example must have an outcome, got none`);
+  return [
+    line('result', { foreign: `${example.title}. ${first.name}` }, ': ', { sentence: first.value }),
+    ...statedLines(first),
+    ...others.map(outcomeLine),
+    ...given(example),
+    ...stepLines(example),
+    line('dominant', { foreign: unstopped(example.dominates()) }),
+    line(
+      'assumes',
+      'Assumed: ',
+      ...joined(
+        example.assumptions.map((assumption) => ({ foreign: unstopped(assumption) })),
+        '; ',
+      ),
+    ),
+    line('made', 'Worked out with ', { foreign: MADE }),
+  ];
+}
+
+/** The other ways to add up, where the outcome is a measured value. */
+function statedLines({ stated }: Outcome): readonly Line[] {
+  if (stated === undefined) return [];
+  return [wholeLine(stated), worstLine(stated, (id) => stated.labels[id] ?? id)];
+}
+
+const outcomeLine = ({ name, value }: Outcome): Line =>
+  line('result', { foreign: name }, ': ', { sentence: value });
+
+const given = (example: Example): readonly Line[] => [
+  line(
+    'known',
+    'Given: ',
+    ...joined(
+      example.known().map(({ what, value }) => [{ foreign: what }, ' ', { sentence: value }]),
+      '; ',
+    ).flat(),
+  ),
+];
+
+const stepLines = (example: Example): readonly Line[] =>
+  example
+    .steps()
+    .map(({ title, formula }) =>
+      line('sum', { foreign: title }, title.endsWith('?') ? ' ' : ': ', { sentence: formula }),
+    );
+
+/** On the page each is a sentence in a list; in the text they become parts of one. */
+const unstopped = (sentence: string): string => sentence.replace(/\.$/, '');

@@ -1,21 +1,62 @@
-import { gainDb, levelDbm, levelToPower } from '#compute';
-import { chainOf } from '../sheet/evaluated-chain.ts';
+import { gainDb, levelDbm, mean } from '#compute';
+import { measurementOf } from '../sheet/at-point.ts';
+import { bandChainOf } from '../sheet/chain.ts';
 import { twoPadsCalibrated, twoPadsSheet } from '../sheet/two-pads.ts';
-import { powerText } from '../text/power-text.ts';
-import type { Example } from './example.ts';
+import { statementText } from '../text/statement-text.ts';
+import { chainSteps } from './chain-steps.ts';
+import type { ChainExample, Known, Step } from './example.ts';
+import { formula, level, num, wattsOf } from './said.ts';
+
+/** Reading and losses as stated. */
+const reading = (): number => mean(twoPadsSheet().readings);
+
+const known = (): readonly Known[] => [
+  { what: 'Receiver’s display', value: (style) => level(style, reading(), 1) },
+  ...twoPadsSheet().links.map(
+    ({ label, lossDb, statement, unit }): Known => ({
+      what: label,
+      value: (style) => {
+        const limits = statementText(style, { statement, unit });
+        return lossDb === 0 ? limits : `${num(style, lossDb, 1, 'dB')} ${limits}`;
+      },
+    }),
+  ),
+];
+
+const steps = (): readonly Step[] => {
+  const sheet = twoPadsSheet();
+  const losses = sheet.links.filter(({ lossDb }) => lossDb !== 0);
+  const { estimate } = bandChainOf(sheet).result;
+  return [
+    {
+      id: 'add-back',
+      title: 'Add back what the line takes',
+      formula: formula(
+        (style) =>
+          `L = ${[level(style, reading(), 1), ...losses.map(({ lossDb }) => num(style, lossDb, 1, 'dB'))].join(' + ')} = ${level(style, estimate, 1)}`,
+      ),
+      words: 'Level plus gain is a level. What a pad takes away is added back to what was read behind it.',
+    },
+    ...chainSteps(sheet),
+  ];
+};
 
 /** Scenario: a receiver as power meter, behind two pads. Invented data. */
-export const twoPadsIntoAReceiver: Example = {
+export const twoPadsIntoAReceiver: ChainExample = {
+  kind: 'chain',
   slug: 'two-pads-into-a-receiver',
   title: 'Two pads into a receiver',
   summary:
     'A receiver shows −13.4\u00a0dBm behind two 20 dB pads. What leaves the transmitter, how sure is it, and is it in specification?',
   question:
     'My kit transmitter is specified 27\u00a0dBm ±1.5\u00a0dB. I put two 20 dB pads and a short cable between it and my receiver, and the receiver’s display says −13.4\u00a0dBm. What does it really put out, and is that good enough?',
+  wanted: 'the carrier power into 50\u00a0Ω at the transmitter’s socket, 28.2\u00a0MHz, key down',
   method:
     'Pads and cable into a receiver. Everything adds in decibels, so the sum is propagated in decibels; watts come last, end by end.',
+  space: 'decibels',
+  known,
   sheet: twoPadsSheet,
-  preset: 'two-pads',
+  steps,
   better: {
     sheet: twoPadsCalibrated,
     words:
@@ -33,17 +74,15 @@ export const twoPadsIntoAReceiver: Example = {
     'The first pad must stand the full power continuously, and mind which end is its input.',
     'Without a pad the receiver’s input may be destroyed: work it out, do not try it.',
   ],
-  lesson: {
-    id: 'traceability/the-chain-to-the-definition',
-    title: 'How far down the chain did your watt come?',
-  },
+  lesson: 'traceability/the-chain-to-the-definition',
+  bench: () => measurementOf(twoPadsSheet()),
 };
 
 /** What the answer would be with one pad forgotten in the sum: a factor of a hundred. */
 function forgottenPad(): string {
-  const { result, sheet } = chainOf(twoPadsSheet());
+  const sheet = twoPadsSheet();
+  const { estimate } = bandChainOf(sheet).result;
   const pad = sheet.links.find(({ id }) => id === 'first');
-  const without = levelToPower(levelDbm(result.estimate - gainDb(pad?.lossDb ?? 0)));
-  const right = levelToPower(levelDbm(result.estimate));
-  return `Forgetting one pad in the sum gives ${powerText('shown', { powerW: without, digits: 2 })} instead of ${powerText('shown', { powerW: right, digits: 2 })}: 20 dB is a factor of 100. Subtracting a loss that should be added back, or adding it twice because the instrument already has an offset entered, goes wrong the same way.`;
+  const without = levelDbm(estimate - gainDb(pad?.lossDb ?? 0));
+  return `Forgetting one pad in the sum gives ${wattsOf('shown', without, 2)} instead of ${wattsOf('shown', estimate, 2)}: 20 dB is a factor of 100. Subtracting a loss that should be added back, or adding it twice because the instrument already has an offset entered, goes wrong the same way.`;
 }

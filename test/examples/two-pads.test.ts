@@ -50,7 +50,7 @@ describe('two pads into a receiver, by hand', () => {
     // watts end by end: 10^(2.68 -+ 0.247) mW; one digit less than U has, so rounded to tens
     for (const part of [
       '26.8 dBm ±2.5 dB (k = 2, 95.45 %); 480 mW, 270 to 840',
-      'Reading -13.4 dBm; added back: Cable 0.2 dB, Second 20 dB pad 20.0 dB, First 20 dB pad 20.0 dB',
+      'L = -13.4 dBm + 0.2 dB + 20.0 dB + 20.0 dB = 26.8 dBm',
       'Worst case ±3.3 dB, 23.5 to 30.1 dBm, 0.22 to 1.02 W',
       "Receiver's level display, 88 % of the variance",
       "can't tell",

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { oscilloscopeOnALoad } from '../../src/examples/oscilloscope-on-a-load.ts';
 import { amountOf } from '../../src/sheet/amount.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import { chainOf } from '../../src/sheet/evaluated-chain.ts';
@@ -184,5 +185,23 @@ describe('prepared chains', () => {
   it('are the sheets of their names', () => {
     expect(presetSheet('club')).toEqual(clubSheet());
     expect(presetSheet('two-pads')).toEqual(twoPadsSheet());
+  });
+});
+
+describe('a rung that is stated in percent', () => {
+  const percent = (): BandState => initialState({ sheet: oscilloscopeOnALoad.sheet() });
+
+  it('takes as many percent as it is given, up to half, where decibels end at three', () => {
+    const set = (amount: number) => amounts(reduceBand(percent(), { type: 'set', id: 'gain', amount }));
+    expect(set(20)).toMatchObject({ gain: 20 });
+    expect(set(80)).toMatchObject({ gain: 50 });
+    expect(amounts(reduceBand(start(), { type: 'set', id: 'pad', amount: 20 }))).toMatchObject({ pad: 3 });
+  });
+
+  it('widens the band as its decibels say', () => {
+    const { sheet } = reduceBand(percent(), { type: 'set', id: 'gain', amount: 6 });
+    const before = chainOf(percent().sheet).result.propagation.budget[0]?.contribution ?? 0;
+    const after = chainOf(sheet).result.propagation.budget[0]?.contribution ?? 0;
+    expect(after / before).toBeCloseTo(2, 1);
   });
 });

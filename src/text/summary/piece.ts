@@ -25,6 +25,8 @@ export type LineKind =
   | 'checks'
   | 'result'
   | 'whole'
+  | 'known'
+  | 'sum'
   | 'readings'
   | 'taken'
   | 'worst'

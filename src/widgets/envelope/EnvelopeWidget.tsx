@@ -1,5 +1,7 @@
+import { useMemo } from 'preact/hooks';
 import { PowerShares } from '../../figures/PowerShares.tsx';
 import { FieldsWidget } from '../parts/FieldsWidget.tsx';
+import { type Start, startingAt } from '../parts/starting.ts';
 import { useFields } from '../parts/use-fields.ts';
 import { EnvelopeFigure } from './EnvelopeFigure.tsx';
 import { shareRows } from './figure.ts';
@@ -11,6 +13,8 @@ import { answersOf, summarise } from './words.ts';
 export interface EnvelopeWidgetProps {
   /** Name of this widget in the address, where two share a page. */
   readonly instance?: string;
+  /** What it begins with where a page has numbers of its own. */
+  readonly start?: Start;
 }
 
 const SHOWN: readonly (keyof KeyedFields)[] = [
@@ -30,8 +34,9 @@ const SHOWN: readonly (keyof KeyedFields)[] = [
  * A keyed transmitter and its powers. After using it a reader can say which power a figure in watts means (mean, peak envelope or
  * carrier; on its way or delivered; at which place), what an averaging meter makes of keying, and what efficiency compares.
  */
-export default function EnvelopeWidget({ instance }: EnvelopeWidgetProps) {
-  const use = useFields(keyedSpec, instance);
+export default function EnvelopeWidget({ instance, start }: EnvelopeWidgetProps) {
+  const spec = useMemo(() => startingAt(keyedSpec, start), [start]);
+  const use = useFields(spec, instance);
   const { state, send } = use;
   const { values } = state;
   const summary = summarise(values);
@@ -39,7 +44,7 @@ export default function EnvelopeWidget({ instance }: EnvelopeWidgetProps) {
     <FieldsWidget
       {...use}
       kind="plain-widget"
-      spec={keyedSpec}
+      spec={spec}
       instance={instance}
       figure={<EnvelopeFigure state={state} send={send} />}
       answers={answersOf(values)}

@@ -1,6 +1,8 @@
+import { useMemo } from 'preact/hooks';
 import { ABOVE_NOMINAL_DB } from '../../sheet/line-cautions.ts';
 import { dbText } from '../../text/quantity-text.ts';
 import { FieldsWidget } from '../parts/FieldsWidget.tsx';
+import { type Start, startingAt } from '../parts/starting.ts';
 import { useFields } from '../parts/use-fields.ts';
 import { LevelFigure } from './LevelFigure.tsx';
 import { LeftOutTable, PartsTable } from './LineTables.tsx';
@@ -11,14 +13,17 @@ import { answersOf, ratedText, summarise } from './words.ts';
 export interface LevelWidgetProps {
   /** Name of this widget in the address, where two share a page. */
   readonly instance?: string;
+  /** What it begins with where a page has numbers of its own. */
+  readonly start?: Start;
 }
 
 /**
  * Levels down a line. After using it a reader can say what level stands behind each part, which part gets hot, whether the input
  * survives and would survive without one of the pads, and what an antenna makes of the rest as EIRP and as ERP.
  */
-export default function LevelWidget({ instance }: LevelWidgetProps) {
-  const use = useFields(stairsSpec, instance);
+export default function LevelWidget({ instance, start }: LevelWidgetProps) {
+  const spec = useMemo(() => startingAt(stairsSpec, start), [start]);
+  const use = useFields(spec, instance);
   const { state, send } = use;
   const { values } = state;
   const instrument = values.end === 'instrument';
@@ -31,7 +36,7 @@ export default function LevelWidget({ instance }: LevelWidgetProps) {
     <FieldsWidget
       {...use}
       kind="plain-widget"
-      spec={stairsSpec}
+      spec={spec}
       instance={instance}
       figure={<LevelFigure state={state} send={send} />}
       answers={answersOf(values)}

@@ -2,6 +2,7 @@ import { useMemo } from 'preact/hooks';
 import { defaultState } from '../../address/field-spec.ts';
 import type { WholeRow } from '../../sheet/evaluated-pads.ts';
 import { FieldsWidget } from '../parts/FieldsWidget.tsx';
+import { type Start, startingAt } from '../parts/starting.ts';
 import { useFields } from '../parts/use-fields.ts';
 import { RowFigure } from './RowFigure.tsx';
 import { SharesTable } from './SharesTable.tsx';
@@ -17,14 +18,16 @@ export interface PadsInARowProps {
   readonly prepared: WholeRow;
   /** Name of this widget in the address, where two share a page. */
   readonly instance?: string;
+  /** What it begins with where a page has numbers of its own. */
+  readonly start?: Start;
 }
 
 /**
  * Two to eight pads and a meter. After using it a reader can say, laid end to end, what can be guaranteed, what that costs and when
  * nothing can; laid at right angles, how standard uncertainties combine and which part decides.
  */
-export default function PadsInARow({ lay, prepared, instance }: PadsInARowProps) {
-  const spec = rowSpec(lay);
+export default function PadsInARow({ lay, prepared, instance, start }: PadsInARowProps) {
+  const spec = useMemo(() => startingAt(rowSpec(lay), start), [lay, start]);
   const use = useFields(spec, instance);
   const { state, send } = use;
   const { values } = state;

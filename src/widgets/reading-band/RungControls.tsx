@@ -2,11 +2,12 @@ import { amountOf } from '../../sheet/amount.ts';
 import type { BandChain, Cumulative, Rung } from '../../sheet/chain.ts';
 import { percentText, quantityText } from '../../text/quantity-text.ts';
 import { amountText, statedDecimals, statementText } from '../../text/statement-text.ts';
+import { unitText } from '../../text/units.ts';
 import { bandText } from '../parts/band-rows.ts';
 import { NumberField } from '../parts/NumberField.tsx';
 import { readerOf } from '../parts/read-amount.ts';
 import { Slider } from '../parts/Slider.tsx';
-import { AMOUNT } from './amount.ts';
+import { rangeOf } from './amount.ts';
 import type { BandAction } from './state.ts';
 import { strings } from './strings.ts';
 
@@ -15,7 +16,12 @@ interface RungControlsProps {
   readonly send: (action: BandAction) => void;
 }
 
-const read = readerOf({ kind: 'halfWidthDb', min: AMOUNT.min, max: AMOUNT.max, decimals: AMOUNT.decimals });
+const readerFor = (unit: 'dB' | 'percentOfPower') => {
+  const { kind, range } = rangeOf({ unit });
+  return readerOf({ kind, min: range.min, max: range.max, decimals: range.decimals });
+};
+/** One reader each, so that a field keeps its own from drawing to drawing. */
+const READERS = { dB: readerFor('dB'), percent: readerFor('percentOfPower') } as const;
 
 /** The figure's twin as a table: every rung with a slider and a field for what it adds, the band it leaves and its share. */
 export function RungControls({ chain, send }: RungControlsProps) {
@@ -56,7 +62,8 @@ function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung<Cumulat
   if (link === undefined) return null;
   const amount = amountOf(link.statement);
   const set = (value: number): void => send({ type: 'set', id, amount: value });
-  const spoken = quantityText('spoken', { value: amount, decimals: statedDecimals(amount), unit: 'dB' });
+  const { unit, range } = rangeOf(link);
+  const spoken = quantityText('spoken', { value: amount, decimals: statedDecimals(amount), unit });
   return (
     <tr>
       <th scope="row">{link.label}</th>
@@ -66,7 +73,7 @@ function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung<Cumulat
           <Slider
             label={strings.slider(link.label)}
             labelHidden
-            {...AMOUNT}
+            {...range}
             value={amount}
             valueText={spoken}
             onValue={set}
@@ -75,8 +82,8 @@ function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung<Cumulat
             label={strings.field(link.label)}
             labelHidden
             shown={amountText(amount)}
-            unit="dB"
-            read={read}
+            unit={unitText('shown', unit, '')}
+            read={READERS[unit]}
             onValue={set}
           />
         </div>

@@ -8,7 +8,7 @@ import type {
 } from '../../address/field-spec.ts';
 import { amountOf, withLinkAmount } from '../../sheet/amount.ts';
 import type { Link, Sheet } from '../../sheet/sheet.ts';
-import { AMOUNT } from './amount.ts';
+import { AMOUNT, rangeOf } from './amount.ts';
 import { isOwn, LONGEST_NAME, MOST_OWN, type OwnForm, type OwnRung, withOwn } from './own-rungs.ts';
 
 /** What is shown beyond the strip. */
@@ -34,12 +34,12 @@ type BandFields = Readonly<Record<string, NumberSpec | OwnList | TextSpec | Swit
 const keyOf = ({ id }: Pick<Link, 'id'>): string => id.slice(0, 2);
 
 /** The field of one rung: its slider, its number field, its key in the address. */
-export const amountField = ({ id, label, statement }: Link): NumberSpec => ({
+export const amountField = ({ id, label, statement, unit }: Link): NumberSpec => ({
   type: 'number',
   key: keyOf({ id }),
   label,
-  kind: 'halfWidthDb',
-  ...AMOUNT,
+  kind: rangeOf({ unit }).kind,
+  ...rangeOf({ unit }).range,
   default: amountOf(statement),
 });
 

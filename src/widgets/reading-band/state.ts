@@ -3,7 +3,7 @@ import { uncertaintyPerAmount, withLinkAmount } from '../../sheet/amount.ts';
 import { type BandChain, bandChainOf } from '../../sheet/chain.ts';
 import { COVERAGE_FACTOR } from '../../sheet/coverage.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
-import { AMOUNT } from './amount.ts';
+import { AMOUNT, rangeOf } from './amount.ts';
 
 export interface BandState {
   readonly sheet: Sheet;
@@ -51,7 +51,10 @@ export const initialState = ({
 export function reduceBand(state: BandState, action: BandAction): BandState {
   switch (action.type) {
     case 'set':
-      return changed(state, withLinkAmount(state.sheet, action.id, allowed(action.amount)));
+      return changed(
+        state,
+        withLinkAmount(state.sheet, action.id, allowed(action.amount, rangeIn(state.sheet, action.id))),
+      );
     case 'grasp':
       return { ...state, before: state.sheet, held: { sheet: state.sheet, halfSpanDb: halfSpanOf(state) } };
     case 'pull':
@@ -79,10 +82,18 @@ const changed = (state: BandState, sheet: Sheet): BandState => ({
 });
 
 /** The nearest amount on the grid of steps within the limits; 0 for what is no number. */
-export function allowed(amount: number): number {
-  if (Number.isNaN(amount)) return AMOUNT.min;
-  const within = Math.min(AMOUNT.max, Math.max(AMOUNT.min, amount));
-  return Math.round(within / AMOUNT.step) / Math.round(1 / AMOUNT.step);
+export function allowed(amount: number, { min, max, step }: Range = AMOUNT): number {
+  if (Number.isNaN(amount)) return min;
+  const within = Math.min(max, Math.max(min, amount));
+  return Math.round(within / step) / Math.round(1 / step);
+}
+
+type Range = ReturnType<typeof rangeOf>['range'];
+
+/** What the amount of a rung may be; of a rung that there is not, whatever it may be in dB. */
+function rangeIn({ links }: Sheet, id: string): Range {
+  const link = links.find((candidate) => candidate.id === id);
+  return link === undefined ? AMOUNT : rangeOf(link).range;
 }
 
 /** The amount that makes the band at this rung as wide as the handle says: what is above it cannot be undone below. */

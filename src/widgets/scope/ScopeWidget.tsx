@@ -1,4 +1,6 @@
+import { useMemo } from 'preact/hooks';
 import { MethodWidget } from '../parts/MethodWidget.tsx';
+import { type Start, startingAt } from '../parts/starting.ts';
 import { useFields } from '../parts/use-fields.ts';
 import { figureOf } from './figure.ts';
 import { scopeSpec } from './spec.ts';
@@ -8,19 +10,22 @@ import { answersOf, cautionText, partsOf, summarise } from './words.ts';
 export interface ScopeWidgetProps {
   /** Name of this widget in the address, where two share a page. */
   readonly instance?: string;
+  /** What it begins with where a page has numbers of its own. */
+  readonly start?: Start;
 }
 
 /**
  * An oscilloscope across a load. After using it a reader can turn a trace into a power with its band, say which part decides, what a
  * percentage of full scale costs, and from what frequency on the method gives no number.
  */
-export default function ScopeWidget({ instance }: ScopeWidgetProps) {
-  const use = useFields(scopeSpec, instance);
+export default function ScopeWidget({ instance, start }: ScopeWidgetProps) {
+  const spec = useMemo(() => startingAt(scopeSpec, start), [start]);
+  const use = useFields(spec, instance);
   const { values } = use.state;
   return (
     <MethodWidget
       {...use}
-      spec={scopeSpec}
+      spec={spec}
       instance={instance}
       drawn={figureOf(use.state)}
       pulls="frequency"

@@ -1,0 +1,9 @@
+import type { Space } from '../../examples/example.ts';
+
+/** In what the sum of an example is made, said of every one of them. */
+export const spaceWords: Readonly<Record<Space, string>> = {
+  decibels: 'The sum is made in decibels; watts come last, end by end.',
+  watts: 'The sum is made in watts.',
+  percentOfPower: 'The sum is made in percent of the power.',
+  none: 'Nothing is propagated here: no uncertainties are stated.',
+};

@@ -1,0 +1,48 @@
+import { beyondUse } from '../../examples/beyond-the-bandwidth.ts';
+import { keyedUse } from '../../examples/keyed-and-spoken.ts';
+import { openUse } from '../../examples/load-forgotten.ts';
+import { threePads } from '../../examples/pad-measured-at-dc.ts';
+import { whipUse } from '../../examples/swr-of-a-whip.ts';
+import { forgottenLine } from '../../examples/thirty-decibels-forgotten.ts';
+import type { ScopeUse } from '../../sheet/scope.ts';
+import type { Start } from '../../widgets/parts/starting.ts';
+
+const HZ_PER_MHZ = 1e6;
+
+const scope = (use: ScopeUse): Start => ({
+  peakToPeak: use.peakToPeakV,
+  load: use.loadOhm,
+  frequency: use.frequencyHz / HZ_PER_MHZ,
+  scope: use.scopeHz / HZ_PER_MHZ,
+  probe: use.probeHz / HZ_PER_MHZ,
+  gain: use.gainPercent,
+  gainOf: use.gainOf,
+  screen: use.screenV,
+  end: use.end,
+});
+
+/** What the figure of an example begins with: the example's own numbers, by the names of the widget's fields. */
+export const starts = {
+  'load-forgotten': () => scope(openUse()),
+  'beyond-the-bandwidth': () => scope(beyondUse()),
+  'pad-measured-at-dc': (): Start => {
+    const { count, padDb, meterDb } = threePads();
+    return { count, pad: padDb, meter: meterDb };
+  },
+  'swr-of-a-whip': (): Start => {
+    const { forwardW, reflectedW, fullScaleW, percentOfFullScale, directivityDb, wanted } = whipUse();
+    return {
+      forward: forwardW,
+      reflected: reflectedW,
+      scale: fullScaleW,
+      percent: percentOfFullScale,
+      directivity: directivityDb,
+      wanted,
+    };
+  },
+  'keyed-and-spoken': (): Start => keyedUse(),
+  'thirty-decibels-forgotten': (): Start => {
+    const { levelDbm, firstDb, coaxDb, secondDb } = forgottenLine();
+    return { level: levelDbm, first: firstDb, coax: coaxDb, second: secondDb };
+  },
+} as const;
