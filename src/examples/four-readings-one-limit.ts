@@ -3,6 +3,7 @@ import { measurementOf } from '../sheet/at-point.ts';
 import { judgedBy } from '../sheet/conformity.ts';
 import { linkOf } from '../sheet/link.ts';
 import { NO_READINGS } from '../sheet/method.ts';
+import type { Sheet } from '../sheet/sheet.ts';
 import { probabilityText } from '../text/probability-text.ts';
 import { sidesOf, verdictWords } from '../text/words.ts';
 import type { Outcome, Step, SumExample } from './example.ts';
@@ -24,6 +25,24 @@ const judged = (estimate: number): Judgement =>
 const verdictOf = (estimate: number): string =>
   verdictWords(judged(estimate).verdict, sidesOf(SPECIFICATION)).replaceAll("'", '’');
 
+/** The second board, which nobody can tell, as a chain of one link. */
+export const boardSheet = (): Sheet =>
+  sheetOf({
+    title: 'Four boards against one specification',
+    conditions: 'key down, each board in turn',
+    reading: levelDbm(READINGS_DBM[1]),
+    specification: SPECIFICATION,
+    links: [
+      linkOf({
+        id: 'meter',
+        label: 'The measurement as a whole',
+        kind: 'meter',
+        statement: { form: 'expanded', expanded: EXPANDED_DB, coverageFactor: 2 },
+        source: 'certificate',
+      }),
+    ],
+  });
+
 const distance = (estimate: number): number =>
   Math.min(estimate - SPECIFICATION.lower, SPECIFICATION.upper - estimate);
 
@@ -40,8 +59,8 @@ const steps = (): readonly Step[] => [
   },
   ...READINGS_DBM.map(
     (estimate, index): Step => ({
-      id: `reading-${index + 1}`,
-      title: `Reading ${index + 1}`,
+      id: `board-${index + 1}`,
+      title: `Board ${index + 1}`,
       formula: formula((style) => {
         const { probabilityOfConformity = 0 } = judged(estimate);
         const z = num(style, distance(estimate) / (EXPANDED_DB / 2), 2, 'none');
@@ -54,7 +73,7 @@ const steps = (): readonly Step[] => [
 
 const outcomes = (): readonly Outcome[] =>
   READINGS_DBM.map((estimate, index) => ({
-    name: `Reading ${index + 1}`,
+    name: `Board ${index + 1}`,
     value: (style) =>
       `${level(style, estimate)} ${half(style, EXPANDED_DB, 1, 'dB')}: ${style === 'ascii' ? verdictOf(estimate).replaceAll('’', "'") : verdictOf(estimate)} (${probabilityText(style, judged(estimate).probabilityOfConformity ?? 0)} inside)`,
   }));
@@ -102,23 +121,7 @@ export const fourReadingsOneLimit: SumExample = {
   ],
   lesson: 'measuring/inside-outside-cant-tell',
   bench: () => {
-    const one = measurementOf(
-      sheetOf({
-        title: 'Four boards against one specification',
-        conditions: 'key down, each board in turn',
-        reading: levelDbm(READINGS_DBM[0]),
-        specification: SPECIFICATION,
-        links: [
-          linkOf({
-            id: 'meter',
-            label: 'The measurement as a whole',
-            kind: 'meter',
-            statement: { form: 'expanded', expanded: EXPANDED_DB, coverageFactor: 2 },
-            source: 'certificate',
-          }),
-        ],
-      }),
-    );
+    const one = measurementOf(boardSheet());
     return {
       ...one,
       points: READINGS_DBM.map((dbm, index) => ({

@@ -35,3 +35,10 @@ export const examples: readonly Example[] = [
   padAgainstReflections,
   thirtyDecibelsForgotten,
 ];
+
+/** The example of a slug. @throws RangeError if there is none. */
+export function exampleAt(slug: string): Example {
+  const example = examples.find((candidate) => candidate.slug === slug);
+  if (example === undefined) throw new RangeError(`exampleAt: slug must be that of an example, got ${slug}`);
+  return example;
+}

@@ -37,3 +37,30 @@ test('the three answers stand there once', async ({ page }) => {
   await page.goto(example);
   await expect(page.locator('.answers')).toHaveCount(1);
 });
+
+test('an address with numbers of the reader’s own opens the example’s figure with them', async ({ page }) => {
+  await page.goto('/examples/oscilloscope-on-a-load/?ga=5&v=1');
+  await awake(page);
+  await expect(page.getByRole('textbox', { name: 'Gain of the oscilloscope' })).toHaveValue('5.0');
+  await expect(page.locator('.address-told')).toHaveCount(0);
+  await page.goto('/examples/swr-of-a-whip/');
+  await awake(page);
+  await expect(page.locator('figure')).toContainText('1.34');
+});
+
+test('a percentage that is typed stays a percentage, and goes into the address', async ({ page }) => {
+  await page.goto('/examples/oscilloscope-on-a-load/');
+  await awake(page);
+  const field = page.getByRole('textbox', { name: 'Gain of the oscilloscope' });
+  await field.fill('12,5 %');
+  await field.press('Enter');
+  await expect(field).toHaveValue('12.5');
+  await expect.poll(() => new URL(page.url()).search).toContain('ga=12.5');
+});
+
+test('each step of the sum has an anchor that leads to it', async ({ page }) => {
+  await page.goto('/examples/borrowed-calibration/#step-later');
+  const step = page.locator('#step-later');
+  await expect(step).toBeInViewport();
+  await expect(step.getByRole('link')).toHaveAttribute('href', '#step-later');
+});

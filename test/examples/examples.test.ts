@@ -4,7 +4,8 @@ import { specFaults } from '../../src/address/spec-faults.ts';
 import { pointResult } from '../../src/bench/point-result.ts';
 import { benchResult } from '../../src/bench/result.ts';
 import type { ChainExample, SumExample } from '../../src/examples/example.ts';
-import { examples } from '../../src/examples/index.ts';
+import { exampleAt, examples } from '../../src/examples/index.ts';
+import { moved } from '../../src/examples/moved.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
 import { filesBelow } from '../rules/sources.ts';
 
@@ -23,8 +24,14 @@ const sums = examples.filter((example): example is SumExample => example.kind ==
 const USUAL = 'https://radio-club.example.org/examples/';
 
 describe('the list of examples', () => {
-  it('has every slug that was ever given out, and no other', () => {
-    expect(examples.map(({ slug }) => slug).sort()).toEqual([...slugs].sort());
+  it('has every slug that was ever given out, as an example or as a page that leads on, and no other', () => {
+    const own = [...examples.map(({ slug }) => slug), ...moved.map(({ from }) => from)];
+    expect(own.sort()).toEqual([...slugs].sort());
+    for (const { to } of moved) expect(exampleAt(to).slug).toBe(to);
+  });
+
+  it('refuses a slug that there is not', () => {
+    expect(() => exampleAt('nowhere')).toThrow(RangeError);
   });
 
   it('has every anchor of a step that was ever given out, and no other', () => {
