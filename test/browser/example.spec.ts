@@ -41,7 +41,7 @@ test('the three answers stand there once', async ({ page }) => {
 test('an address with numbers of the reader’s own opens the example’s figure with them', async ({ page }) => {
   await page.goto('/examples/oscilloscope-on-a-load/?ga=5&v=1');
   await awake(page);
-  await expect(page.getByRole('textbox', { name: 'Gain of the oscilloscope' })).toHaveValue('5.0');
+  await expect(page.getByRole('textbox', { name: 'Gain of the oscilloscope: what it adds' })).toHaveValue('5.0');
   await expect(page.locator('.address-told')).toHaveCount(0);
   await page.goto('/examples/swr-of-a-whip/');
   await awake(page);
@@ -51,7 +51,7 @@ test('an address with numbers of the reader’s own opens the example’s figure
 test('a percentage that is typed stays a percentage, and goes into the address', async ({ page }) => {
   await page.goto('/examples/oscilloscope-on-a-load/');
   await awake(page);
-  const field = page.getByRole('textbox', { name: 'Gain of the oscilloscope' });
+  const field = page.getByRole('textbox', { name: 'Gain of the oscilloscope: what it adds' });
   await field.fill('12,5 %');
   await field.press('Enter');
   await expect(field).toHaveValue('12.5');
