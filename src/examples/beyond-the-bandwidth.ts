@@ -6,6 +6,7 @@ import {
   powerToLevel,
   powerW,
   singlePoleLossDb,
+  voltsOfPower,
 } from '#compute';
 import { clubMeasurement } from '../sheet/club-measurement.ts';
 import { NO_READINGS } from '../sheet/method.ts';
@@ -39,6 +40,10 @@ export const beyondUse = (): ScopeUse => ({
   screenV: 16,
   end: 'load',
 });
+
+/** What the handheld really puts across its load, as a text. */
+export const handheldVolts = (): string =>
+  num('shown', voltsOfPower({ power: powerW(TRUE_W), resistance: ohms(LOAD_OHM) }), 1, 'Vrms');
 
 /** Why the method gives no number. */
 function reason() {
