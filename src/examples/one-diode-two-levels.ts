@@ -42,6 +42,9 @@ function sheetAt(detectedV: number, specification: Sheet['specification']): Shee
 const low = (): Sheet => sheetAt(LOW_V, { lower: 15.5, upper: 18.5 });
 const high = (): Sheet => sheetAt(HIGH_V, { lower: 33.5, upper: 36.5 });
 
+/** What is lost in decibels where the drop is forgotten. */
+const lostDb = (detectedV: number): number => powerToLevel(right(detectedV)) - powerToLevel(into(detectedV));
+
 const levelStep = (id: string, title: string, detectedV: number): Step => ({
   id,
   title,
@@ -105,7 +108,7 @@ export const oneDiodeTwoLevels: ChainExample = {
     words: `The detector’s curve was taken with direct current, so that its drop at this voltage is known to ${half('shown', 0.02, 2, 'V')}.`,
   },
   mistake: () =>
-    `Forgetting the drop: ${watts('shown', into(LOW_V), 3)} instead of ${watts('shown', right(LOW_V), 3)} on the small transmitter, ${num('shown', powerToLevel(into(LOW_V)) - powerToLevel(right(LOW_V)), 2, 'dB')}; on the large one ${watts('shown', into(HIGH_V), 3)} instead of ${watts('shown', right(HIGH_V), 3)}, ${num('shown', powerToLevel(into(HIGH_V)) - powerToLevel(right(HIGH_V)), 2, 'dB')}. The same half volt, and eight times the error.`,
+    `Forgetting the drop: ${watts('shown', into(LOW_V), 3)} instead of ${watts('shown', right(LOW_V), 3)} on the small transmitter, ${num('shown', 0 - lostDb(LOW_V), 2, 'dB')}; on the large one ${watts('shown', into(HIGH_V), 3)} instead of ${watts('shown', right(HIGH_V), 3)}, ${num('shown', 0 - lostDb(HIGH_V), 2, 'dB')}. The same half volt, and ${num('shown', lostDb(LOW_V) / lostDb(HIGH_V), 0, 'none')} times the error.`,
   assumptions: [
     'A clean sine: the detector follows one peak.',
     'The drop alone is in doubt here; voltmeter, load and harmonics would add to it.',

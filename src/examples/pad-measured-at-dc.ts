@@ -94,8 +94,7 @@ const steps = (): readonly Step[] => [
       const { expanded } = rowResult(row).propagation;
       return `worst case ${half(style, sumOfStated(row), 1, 'dB')}; root of the sum of the limits’ squares ${half(style, rootOfStated(row), 2, 'dB')}; U ${half(style, expanded, 1, 'dB')}`;
     }),
-    words:
-      'The root of the squares of limits is neither a guarantee nor a U: it lies a sixth below U with k = 2.',
+    words: 'The root of the squares of limits is neither a guarantee nor a U with k = 2, which is wider.',
   },
 ];
 

@@ -98,7 +98,7 @@ export const swrOfAWhip: SumExample = {
   help: () =>
     'A coupler with more directivity: each 20 dB make the leak ten times smaller. Or measure the antenna with a bridge that was checked on a known load.',
   mistake: () =>
-    `Taking the reflected ${num('shown', REFLECTED_W, 2, 'W')} for the loss. A standing-wave ratio of ${num('shown', swr().swr, 1, 'none')} sends back ${num('shown', 100 * reflection() ** 2, 0, 'percent')} of the power, ${num('shown', -powerRatioToDb(net() / FORWARD_W), 2, 'dB')}; “half of it” is wrong by far. And what comes back is not burnt by itself: most of it goes out again.`,
+    `Taking the reflected ${num('shown', REFLECTED_W, 2, 'W')} for the loss. A standing-wave ratio of ${num('shown', swr().swr, 1, 'none')} sends back ${num('shown', 100 * reflection() ** 2, 0, 'percent')} of the power, ${num('shown', -powerRatioToDb(net() / FORWARD_W), 2, 'dB')}; “half of it” is wrong by far. And what comes back is not simply lost: how much of it goes out again is a matter of the transmitter and its tuner.`,
   assumptions: [
     'The meter was made for the line’s own impedance.',
     'The needles are taken as exact, to show what the directivity does alone; on a scale of 20 W they are not.',
