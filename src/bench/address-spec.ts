@@ -18,19 +18,15 @@ import { strings } from './strings.ts';
 const MOST_CHANGES = 99;
 
 /** The first version had one point, whose fields stood among the sheet's own. Their keys are not given away again. */
-const ofFirstPoint: Readonly<Record<string, string>> = {
-  s: 'x1s',
-  n: 'x1n',
-  a: 'x1a',
-  lo: 'x1lo',
-  up: 'x1up',
-  m: 'x1m',
-};
+const ofFirstPoint = ['s', 'n', 'a', 'lo', 'up', 'm'];
 
 const withPoints: Migration = (pairs) =>
   new Map([
     ['x', '1'],
-    ...[...pairs].map(([key, value]): [string, string] => [ofFirstPoint[key] ?? key, value]),
+    ...[...pairs].map(([key, value]): [string, string] => [
+      ofFirstPoint.includes(key) ? `x1${key}` : key,
+      value,
+    ]),
   ]);
 
 /** Whether an address that lost its version has the keys of the first one. */

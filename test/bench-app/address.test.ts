@@ -223,6 +223,11 @@ describe('an address that is none of this bench’s', () => {
 });
 
 describe('an address of the first version, which had one point', () => {
+  it('tells a key that all objects share, as any other that means nothing', () => {
+    const { problems } = decodeEntries('__proto__=5&constructor=6&m=7&v=1');
+    expect(problems.filter((told) => told.includes('means nothing here'))).toHaveLength(2);
+  });
+
   const first = 't=Old&n=27-dBm&a=1.5&s=pm&m=7_a-7.1&l=1&l1n=Pad&l1l=20&l1a=0.5';
 
   it('opens with its specification and readings at that point', () => {
