@@ -1,0 +1,91 @@
+import { examples } from '../../examples/index.ts';
+import { rowsOf, TOPICS, type TopicId } from '../../formulas/index.ts';
+import { TOPIC_WORDS } from '../../formulas/topics.ts';
+import { fixedTables, levelTable } from '../../tables/index.ts';
+import type { Unnamed } from './unnamed.ts';
+
+const one = (text: string) => [{ at: '', title: '', text }];
+
+/** The worked examples, by what is asked and how it is answered. */
+export const exampleDocuments = (): readonly Unnamed[] =>
+  examples.map(({ slug, title, summary, question, method, assumptions, cautions }) => ({
+    kind: 'example',
+    title,
+    path: `/examples/${slug}/`,
+    names: [],
+    parts: one([summary, question, method, ...assumptions, ...cautions].join(' ')),
+  }));
+
+/** The formulas, by what they answer, their letters in words, and the name of the function. */
+export const formulaDocuments = (): readonly Unnamed[] =>
+  (Object.keys(TOPICS) as TopicId[]).flatMap((topic) =>
+    rowsOf(topic).map(({ id, words, symbols }): Unnamed => {
+      const letters = Object.values(symbols).map((symbol) => symbol.words);
+      return {
+        kind: 'formula',
+        title: words,
+        path: `/reference/formulas/${topic}/#${id}`,
+        names: [id],
+        parts: [{ at: '', title: TOPIC_WORDS[topic].title, text: `${letters.join('; ')}.` }],
+      };
+    }),
+  );
+
+/** The tables to print, by what they say and what their columns are. */
+export const tableDocuments = (): readonly Unnamed[] =>
+  [levelTable(50), ...fixedTables()].map(({ id, title, words, columns }) => ({
+    kind: 'table',
+    title,
+    path: `/reference/tables/#${id}`,
+    names: [],
+    parts: one(`${words} ${columns.map(({ what, unit = '' }) => `${what} ${unit}`.trim()).join('; ')}.`),
+  }));
+
+const page = (path: string, title: string, text: string): Unnamed => ({
+  kind: 'page',
+  title,
+  path,
+  names: [],
+  parts: one(text),
+});
+
+/** Pages that are no lesson, example or list of such, in words of their own. */
+export const pageDocuments: readonly Unnamed[] = [
+  page(
+    '/bench/',
+    'The bench',
+    'Your own measurement: transmitter, method, readings, pads and cables, specification; the result in watts with its band, and the verdict.',
+  ),
+  page(
+    '/bench/borrow/',
+    'Borrow a calibration',
+    'Carry a correction over from a better instrument to your own, or measure a pad or a cable at home.',
+  ),
+  page(
+    '/bench/compare/',
+    'Compare results',
+    'Two or more measurements of one transmitter: whether they agree, and what they say together.',
+  ),
+  page(
+    '/bench/instruments/',
+    'Your instruments',
+    'Your own meters, pads, cables and loads with their limits and certificates, kept in this browser.',
+  ),
+  page('/bench/sheets/', 'Your sheets', 'The measurements that you have kept in this browser.'),
+  page(
+    '/about/#cautions',
+    'Cautions',
+    'What to mind before a transmitter is keyed: dummy load, heat, radio frequency burns, mains earth, the limits of an input, beryllium oxide, exposure, licence conditions.',
+  ),
+  page(
+    '/about/',
+    'About this site',
+    'What it is for, how the numbers are made, what it keeps and what it never sends, how to run a copy of your own.',
+  ),
+  page('/reference/corrections/', 'Corrections', 'What was wrong here, since when, and what it says now.'),
+  page(
+    '/reference/files/',
+    'Files',
+    'How the sheets, instruments and tables that the bench saves are made up, field by field.',
+  ),
+];
