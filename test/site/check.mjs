@@ -1,7 +1,8 @@
 // Checks the built site without a browser, and prints what its pages weigh: `npm run site`.
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { headerProblems, manifestProblems, sitemapProblems } from './hosting.ts';
-import { brokenLinks } from './links.ts';
+import { brokenLinks, brokenResults } from './links.ts';
 import { fetchedFromElsewhere, headProblems, inlineStyles, invalidMarkup, weakPolicies } from './markup.ts';
 import { builtPages } from './pages.ts';
 import { built, underBase } from './under-base.mjs';
@@ -26,6 +27,10 @@ const checks = {
   'HTML is valid': invalidMarkup(site),
   'links lead somewhere': brokenLinks(site),
   'links lead somewhere under a base path': brokenLinks(club),
+  'what is found leads somewhere': brokenResults(
+    site,
+    readFileSync(join(site.directory, 'search/index.json'), 'utf8'),
+  ),
   'both builds have the same pages': site.pages.length === club.pages.length ? [] : ['they do not'],
   'no style attribute is left': inlineStyles(site),
   'the content policy is strict': weakPolicies(site),

@@ -45,11 +45,28 @@ function wrong(site: Site, ids: ReadonlyMap<string, ReadonlySet<string>>, url: U
     : undefined;
 }
 
+/** Where each page has places to lead to, by its file. */
+const placesOf = ({ pages }: Site): ReadonlyMap<string, ReadonlySet<string>> =>
+  new Map(pages.map(({ file, html }) => [file, new Set(attributeValues(html, ['id', 'name']))]));
+
+/** Addresses in the index of the search that lead nowhere; an index without any is told as well. */
+export function brokenResults(site: Site, index: string): readonly string[] {
+  const places = placesOf(site);
+  const stored: unknown[] = Object.values((JSON.parse(index) as { storedFields: object }).storedFields);
+  const found = stored.flatMap((each) => {
+    const { path, parts } = each as { path: string; parts: readonly { at: string }[] };
+    return [path, ...parts.filter(({ at }) => at !== '').map(({ at }) => `${path}#${at}`)];
+  });
+  if (found.length === 0) return ['the index is empty'];
+  return found.flatMap((path) => {
+    const problem = wrong(site, places, new URL(site.base + path.slice(1), origin));
+    return problem === undefined ? [] : [`search: ${path}: ${problem}`];
+  });
+}
+
 /** Addresses that lead nowhere, each with its page; addresses of other sites are not followed. */
 export function brokenLinks(site: Site): readonly string[] {
-  const ids = new Map(
-    site.pages.map(({ file, html }) => [file, new Set(attributeValues(html, ['id', 'name']))]),
-  );
+  const ids = placesOf(site);
   return site.pages.flatMap(({ file, path, html }) => {
     const here = new URL(site.base + path.slice(1), origin);
     return addresses(html)

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { afterEach, describe, expect, test } from 'vitest';
-import { brokenLinks, type Site } from './links.ts';
+import { brokenLinks, brokenResults, type Site } from './links.ts';
 import { fetchedFromElsewhere, headProblems, inlineStyles, invalidMarkup, weakPolicies } from './markup.ts';
 import { builtPages } from './pages.ts';
 import { budget, weigh } from './weights.ts';
@@ -65,6 +65,29 @@ describe('a link', () => {
   });
 });
 
+describe('what can be found', () => {
+  const index = (...stored: readonly object[]): string => JSON.stringify({ storedFields: { ...stored } });
+  const learn = (): Site => start('', { 'learn/index.html': '<p id="place">' });
+
+  test('leads somewhere, and so does each of its parts', () => {
+    const parts = [{ at: '' }, { at: 'place' }];
+    expect(
+      brokenResults(learn(), index({ path: '/learn/', parts }, { path: '/learn/#place', parts: [] })),
+    ).toEqual([]);
+  });
+
+  test.each([
+    [{ path: '/none/', parts: [] }, 'search: /none/: no such file'],
+    [{ path: '/learn/#none', parts: [] }, 'search: /learn/#none: no such place on the page'],
+    [{ path: '/learn/', parts: [{ at: 'gone' }] }, 'search: /learn/#gone: no such place on the page'],
+  ])('is told where it does not: %o', (stored, problem) =>
+    expect(brokenResults(learn(), index(stored))).toEqual([problem]),
+  );
+
+  test('is told where it is nothing', () =>
+    expect(brokenResults(learn(), index())).toEqual(['the index is empty']));
+});
+
 describe('the weight of a page', () => {
   const gz = (text: string): number => gzipSync(text, { level: 9 }).length;
 
@@ -109,6 +132,7 @@ describe('the weight of a page', () => {
     ['/examples/', 3000],
     ['/stage/learn/decibels/halves/', 45_000],
     ['/bench/', 90_000],
+    ['/search/', 25_000],
   ])('of %s may be %i bytes of script', (path, script) => {
     expect(budget(path).script).toBe(script);
   });

@@ -67,6 +67,7 @@ const scriptBudgets: readonly (readonly [RegExp, number])[] = [
   [/^\/bench\//, 90 * kilo],
   [/^\/(learn\/[^/]+\/[^/]+|examples\/[^/]+|practice|practice\/[^/]+|embed\/[^/]+)\/$/, 40 * kilo],
   [/^\/$/, 40 * kilo],
+  [/^\/search\/$/, 25 * kilo],
   [/^\/reference\/(formulas\/[^/]+|tables)\/$/, 40 * kilo],
   [/./, 3 * kilo],
 ];
