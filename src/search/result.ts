@@ -20,7 +20,7 @@ export function resultOf({ kind, title, path, parts, terms }: Hit, base: string)
   link.href = base + hrefOf(path, line.at);
   link.textContent = title;
   const head = element('p', 'found-head');
-  head.append(element('span', 'found-kind', strings.kinds[kind]), ' ', link);
+  head.append(element('span', 'found-kind', `${strings.kinds[kind]}:`), ' ', link);
   const text = element('p', 'found-line');
   if (line.title !== '') text.append(element('span', 'muted', `${line.title} · `));
   for (const { text: piece, isHit } of line.pieces) text.append(isHit ? element('mark', '', piece) : piece);

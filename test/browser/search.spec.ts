@@ -69,7 +69,7 @@ test('no query breaks the page', async ({ page }) => {
     '<img src=x onerror=alert(1)>',
     '%',
     '__proto__',
-    `"${'ω'.repeat(3000)}`,
+    `"${'a'.repeat(5000)}`,
     '\u0000\u202e',
   ]) {
     await page.goto(`/search/?q=${encodeURIComponent(query)}`);
