@@ -1,0 +1,17 @@
+import { RATIOS } from './ratios/index.ts';
+import type { TopicId } from './topics.ts';
+import type { BankQuestion } from './types.ts';
+
+/** Every question, by topic. A page that needs one topic imports that topic's own index. */
+export const BANK: Readonly<Partial<Record<TopicId, readonly BankQuestion[]>>> = { ratios: RATIOS };
+
+/** Every question. */
+export const bankQuestions = (): readonly BankQuestion[] => Object.values(BANK).flat();
+
+/** The question with an id. @throws RangeError for an id that none has. */
+export function bankQuestion(id: string): BankQuestion {
+  const found = bankQuestions().find((question) => question.id === id);
+  if (found === undefined)
+    throw new RangeError(`bankQuestion: no question has the id, got ${JSON.stringify(id)}`);
+  return found;
+}
