@@ -1,5 +1,7 @@
 import { kindOf } from '../../text/read/kind.ts';
+import { normalise } from '../../text/read/normalise.ts';
 import { type Read, readQuantity } from '../../text/read/quantity.ts';
+import { unitOf } from '../../text/read/spelling.ts';
 import { type UnitName, unitText } from '../../text/units.ts';
 import type { Marked } from './mark.ts';
 import type { TypedPayload } from './types.ts';
@@ -61,6 +63,24 @@ function usualSlip(payload: TypedPayload, value: number): Marked | undefined {
   return factor === undefined ? undefined : marked('near', factor);
 }
 
+/** Units between which a question may ask to change over. Volts without a word go with any of theirs. */
+const FAMILIES: readonly (readonly UnitName[])[] = [
+  ['dBm', 'dBW'],
+  ['kW', 'W', 'mW', 'uW', 'nW'],
+  ['Vrms'],
+  ['Vp'],
+  ['Vpp'],
+];
+
+const familyOf = (unit: UnitName | undefined): number =>
+  FAMILIES.findIndex((family) => unit !== undefined && family.includes(unit));
+
+/** Whether the answer came in a unit of another family than asked for: perhaps the number given, not changed over. */
+function isOtherFamily({ unit }: TypedPayload, text: string): boolean {
+  const typed = familyOf(unitOf(normalise(text).replace(/^[-+]? ?[\d.,' ]*(?:e[+-]?\d+)?/i, '')));
+  return typed >= 0 && familyOf(unit) >= 0 && typed !== familyOf(unit);
+}
+
 /** The unit in which the bare number that was typed would be right. */
 function unitItWouldHave(payload: TypedPayload, text: string): UnitName | undefined {
   const digits = /^\s*[-+\u2212]?\s*\d[\d.,' ]*(?:e[+-]?\d+)?/i.exec(text)?.[0] ?? '';
@@ -79,7 +99,10 @@ const NOT_IT = 'That is not it, and not one of the usual slips: compare your way
  */
 export function markTyped(payload: TypedPayload, text: string, right: string): Marked {
   const found = read(payload, text);
-  if (found.ok && isNear(payload, found.value, payload.value)) return marked('right', right);
+  if (found.ok && isNear(payload, found.value, payload.value))
+    return isOtherFamily(payload, text)
+      ? marked('unread', `True, but it is asked for in ${unitText('shown', payload.unit, '2')}: to change it over is a part of the question.`)
+      : marked('right', right);
   const known = found.ok ? knownSlip(payload, found.value) : undefined;
   if (known !== undefined) return known;
   const unit = unitItWouldHave(payload, text);

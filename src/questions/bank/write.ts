@@ -48,10 +48,11 @@ export const power =
   (powerW: number): string =>
     powerText('shown', { powerW, digits: count });
 
-/** A power as it was drawn, in the unit that suits: 0.5 is 500 mW. */
+/** A power as it was drawn, in the unit that suits: 0.5 is 500 mW, 0.05 is 50 mW. */
 export function givenPower(powerW: number): string {
-  const count = String(Number(powerW.toPrecision(6))).replace(/^0\.0*|\./g, '').replace(/0+$/, '').length;
-  return powerText('shown', { powerW, digits: Math.max(count, powerW >= 1 ? String(Math.floor(powerW)).length : 3) });
+  const [mantissa = '', exponent = '0'] = powerW.toExponential().split('e');
+  const before = (((Number(exponent) % 3) + 3) % 3) + 1;
+  return powerText('shown', { powerW, digits: Math.max(mantissa.replace('.', '').length, before) });
 }
 
 /** A writer of factors: ×500, ÷398. */
@@ -68,5 +69,5 @@ export const sig = (value: number, count = 3): string => digits('none', count)(v
 
 /** "within 2 %" or "within 0.1 dB". */
 export function withinWords({ tolerance, unit }: Typing): string {
-  return tolerance.of === 'share' ? `within ${given(Number((100 * tolerance.size).toPrecision(6)), 'percent')}` : `within ${given(tolerance.size, unit)}`;
+  return tolerance.of === 'share' ? `within ${given(Number((100 * tolerance.size).toPrecision(6)), 'percent')}` : `within ${given(tolerance.size, unit === 'dBm' ? 'dB' : unit)}`;
 }

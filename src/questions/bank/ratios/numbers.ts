@@ -12,6 +12,7 @@ import {
   powerRatioToDb,
   powerToLevel,
   powerW,
+  sumOfGains,
   sumOfLevels,
 } from '#compute';
 import { numeric } from '../define.ts';
@@ -215,7 +216,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { level: steps(-10, 10, 1), pad: oneOf(3, 6, 10, 20), gain: steps(12, 30, 1), cable: steps(0.5, 2.5, 0.1) },
     stem: ({ level, pad, gain, cable }) => `A source of ${fixed('dBm', 0)(level)}, then a pad of ${given(pad, 'dB')}, an amplifier of ${given(gain, 'dB')} gain and a cable that loses ${given(cable, 'dB')}. What is the level at the end?`,
-    answer: ({ level, pad, gain, cable }) => addGain(levelDbm(level), gainDb(gain - pad - cable)),
+    answer: ({ level, pad, gain, cable }) => addGain({ level: levelDbm(level), gain: sumOfGains([gainDb(-pad), gainDb(gain), gainDb(-cable)]) }),
     write: dbm1,
     wrong: ({ level, pad, gain, cable }) => [
       [level + pad + gain - cable, 'sign-of-loss', 'The pad takes away: its decibels are subtracted.'],
@@ -277,7 +278,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
     suits: ({ second }) => second < -2,
     wrong: ({ first, second }) => [
       [first + second, 'sign-of-loss', 'The second level is below nought: taking it away makes the distance longer.'],
-      [10 * Math.log10(first / -second) + first, 'ratio-as-db', 'Levels are logarithms already. They are subtracted, not divided.'],
+      [-second, 'link-left-out', 'That is only the way from nought to the second meter. The first one is on the other side.'],
       [first - second - 30, 'milliwatts-for-watts', 'Both count from a milliwatt: nothing has to be changed over.'],
     ],
     worked: ({ first, second }) => [`${given(first)} − (${fixed('none', 0)(second)}) gives`],
@@ -287,15 +288,14 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
     id: 'two-unrelated',
     lesson: levels,
     difficulty: 3,
-    given: { level: steps(-20, 20, 1), below: steps(0, 6, 1) },
-    suits: ({ level, below }) => Math.abs(2 * level - below - level) > 5,
+    given: { level: steps(-20, 20, 1), below: steps(1, 6, 1) },
     stem: ({ level, below }) => `Two unrelated signals of ${fixed('dBm', 0)(level)} and ${fixed('dBm', 0)(level - below)} meet in one power meter. What does it show?`,
     answer: ({ level, below }) => sumOfLevels([levelDbm(level), levelDbm(level - below)]),
     write: dbm1,
     wrong: ({ level, below }) => [
       [2 * level - below, 'levels-added'],
       [level + 20 * Math.log10(1 + 10 ** (-below / 20)), 'unrelated-as-volts'],
-      [level + (below === 0 ? 1 : 0), 'largest-only', below === 0 ? 'Two equal powers are twice one of them: that is three decibels, not one.' : undefined],
+      [level, 'largest-only'],
     ],
     worked: ({ level, below }) => [
       `${power()(toPower(level))} and ${power()(toPower(level - below))} are ${power(4)(toPower(level) + toPower(level - below))} together.`,
@@ -313,7 +313,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
     write: fixed('dBm', 2),
     wrong: ({ low, apart }) => [
       [meanOfDecibels([levelDbm(low), levelDbm(low + apart)]), 'mean-of-db'],
-      [sumOfLevels([levelDbm(low), levelDbm(low + apart)]), 'one-step-short', 'That is the sum of the two powers. The mean is half of it.'],
+      [sumOfLevels([levelDbm(low), levelDbm(low + apart)]), 'sum-for-mean'],
       [low + 20 * Math.log10((1 + 10 ** (apart / 20)) / 2), 'unrelated-as-volts', 'That averages the volts. Power goes with their squares.'],
     ],
     worked: ({ low, apart }) => [
