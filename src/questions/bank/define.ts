@@ -47,6 +47,9 @@ export const slip = (by: MisconceptionId, says?: string): Slip => ({
   reply: says ?? MISCONCEPTIONS[by].reply,
 });
 
+/** What to say where an order was given from its end. */
+export const fromTheEnd = (reply: string): Slip => ({ misconception: undefined, reply });
+
 /** Options of a choice: the right one first, ids in the order of the author. */
 export function choices(right: { text: string; reply: string }, wrong: readonly WrongText[]): ChoicePayload {
   const options = [

@@ -1,20 +1,28 @@
+import { BANDS } from './bands/index.ts';
+import { CAUTIONS } from './cautions/index.ts';
 import { LINES } from './lines/index.ts';
 import { METHODS } from './methods/index.ts';
 import { POWERS } from './powers/index.ts';
 import { RATIOS } from './ratios/index.ts';
 import { REFLECTIONS } from './reflections/index.ts';
+import { TRACEABILITY } from './traceability/index.ts';
+import { VERDICTS } from './verdicts/index.ts';
 import { VOLTS } from './volts/index.ts';
 import type { TopicId } from './topics.ts';
 import type { BankQuestion } from './types.ts';
 
 /** Every question, by topic. A page that needs one topic imports that topic's own index. */
-export const BANK: Readonly<Partial<Record<TopicId, readonly BankQuestion[]>>> = {
+export const BANK: Readonly<Record<TopicId, readonly BankQuestion[]>> = {
   ratios: RATIOS,
   volts: VOLTS,
   powers: POWERS,
   lines: LINES,
   reflections: REFLECTIONS,
   methods: METHODS,
+  bands: BANDS,
+  verdicts: VERDICTS,
+  traceability: TRACEABILITY,
+  cautions: CAUTIONS,
 };
 
 /** Every question. */

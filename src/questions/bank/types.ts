@@ -10,7 +10,8 @@ export type KindOfAnswer = 'choice' | 'typed' | 'order' | 'place';
 
 /** A wrong answer: the mistake that leads there and what to say about it. */
 export interface Slip {
-  readonly misconception: MisconceptionId;
+  /** None where only the direction of an order was mistaken. */
+  readonly misconception: MisconceptionId | undefined;
   readonly reply: string;
 }
 

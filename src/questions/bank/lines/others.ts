@@ -1,4 +1,4 @@
-import { other, slip } from '../define.ts';
+import { fromTheEnd, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { given, givenPower, power } from '../write.ts';
@@ -64,7 +64,7 @@ export const LINE_OTHERS: readonly BankQuestion[] = [
           last: 'last of all',
           items,
           answer: items.map(({ id }) => id),
-          reversed: slip('hurry-at-the-bench', 'That is the way back from the end.'),
+          reversed: fromTheEnd('That is the way back from the end.'),
           otherwise: slip('hurry-at-the-bench', 'Work out the level before anything is connected, and connect or take off only with the key off.'),
         },
         worked: ['Sum first, then connect, then key, read, key off, and only then touch the connectors.'],

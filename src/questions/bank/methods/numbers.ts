@@ -161,7 +161,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     given: { scale: oneOf(10, 15, 20, 30, 50, 100), percent: oneOf(3, 5, 7.5, 10), shown: steps(2, 20, 1) },
     suits: ({ scale, percent, shown }) => {
       const part = shown / scale;
-      return part < 0.6 && part > 0.08 && (scale * percent) / 100 < 0.8 * shown;
+      return part < 0.6 && part > 0.08 && (scale * percent) / 100 < 0.45 * shown;
     },
     make: ({ scale, percent, shown }) => {
       const write = (half: number): string => intervalText('shown', { lower: shown - half, upper: shown + half, decimals: 2, unit: 'W' });
@@ -171,7 +171,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
         payload: choices({ text: write(half), reply: 'The same watts everywhere on the scale.' }, [
           [write((shown * percent) / 100), 'percent-of-reading'],
           [write(half / 2), 'limit-halved', 'The limit is to either side: nothing is halved.'],
-          [write((half * shown) / scale / 2), 'percent-of-reading', 'The limit does not shrink with the reading, still less by half.'],
+          [write(2 * half), 'full-width', 'The limit is to either side already: it is not doubled.'],
         ]),
         worked: [
           `${given(percent, 'percent')} of ${given(scale, 'W')} are ${given(Number(half.toPrecision(6)), 'W')}, wherever the needle stands.`,
@@ -253,7 +253,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.2', '8.1'],
     difficulty: 2,
     given: { inner: oneOf(0.22, 0.47, 0.68, 1, 1.5, 2.2, 3.3, 4.7), open: steps(2, 12, 1) },
-    stem: ({ inner, open }) => `A detector gives ${given(open, 'V')} with nothing connected, behind ${given(inner * 1000, 'kohm')}. A multimeter of ${given(10_000, 'kohm')} is put on it. What does it show?`,
+    stem: ({ inner, open }) => `A detector gives ${given(open, 'V')} with nothing connected, behind ${given(inner * 1000, 'kohm')}. A multimeter of ${given(10)}${'\u00a0'}MΩ is put on it. What does it show?`,
     answer: ({ inner, open }) => (open * 10) / (10 + inner),
     write: digits('V', 3),
     typed: { quantity: 'voltsDc', unit: 'V', tolerance: { of: 'share', size: 0.005 } },
@@ -263,7 +263,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       [(open * inner) / (10 + inner), 'lost-for-left', 'That voltage stands across the inner resistance.'],
     ],
     suits: ({ inner }) => inner > 1.4,
-    worked: ({ inner, open }) => [`Of ${given(open, 'V')} the share ${given(10_000)}/(${given(10_000)} + ${given(inner * 1000)}) reaches the meter:`],
+    worked: ({ inner, open }) => [`Of ${given(open, 'V')} the share ${given(10_000)}/(${given(10_000)} + ${given(inner * 1000)}), both in kΩ, reaches the meter:`],
     right: 'A divider of the inner resistance and the meter’s own.',
   }),
   numeric('methods', {

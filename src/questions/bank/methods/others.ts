@@ -1,4 +1,4 @@
-import { other, slip } from '../define.ts';
+import { fromTheEnd, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { given, givenPower } from '../write.ts';
@@ -61,7 +61,7 @@ export const METHOD_OTHERS: readonly BankQuestion[] = [
           last: 'last of all',
           items,
           answer: items.map(({ id }) => id),
-          reversed: slip('heat-too-early', 'That is from the end to the beginning.'),
+          reversed: fromTheEnd('That is from the end to the beginning.'),
           otherwise: slip('heat-too-early', 'Radio frequency and direct current never come together into the load, and each needs its time to settle.'),
         },
         worked: ['Cold, then radio frequency until it is steady, off, cool, then direct current to the same rise, and only then the sum.'],

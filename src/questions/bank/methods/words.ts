@@ -42,7 +42,7 @@ export const METHOD_WORDS: readonly BankQuestion[] = [
     lesson: detector,
     syllabus: ['1.7', '8.1'],
     difficulty: 3,
-    stem: 'A transmitter has a strong second harmonic. A detector across the load shows too much or too little. What helps best?',
+    stem: 'A transmitter has strong harmonics. A detector across the load shows too much or too little. What helps best?',
     answer: ['a low-pass filter between transmitter and load', 'Clean the wave before you blame the meter.'],
     wrong: [
       ['a larger capacitor behind the diode of the detector', 'detector-on-harmonics', 'It holds the bent crest better, and that is all.'],
@@ -87,7 +87,7 @@ export const METHOD_WORDS: readonly BankQuestion[] = [
     stem: 'A multimeter, set to alternating volts, shows a steady value across a load at seven megahertz. What is it worth?',
     answer: ['nothing, unless its data sheet reaches that far', 'Most end at some kilohertz.'],
     wrong: [
-      ['as much as its data sheet says for alternating volts', 'meter-frequency', 'Read on in the data sheet: the statement has an upper frequency.'],
+      ['as much as at the frequency of the mains', 'meter-frequency', 'Look into its data sheet: the statement on alternating volts has an upper frequency.'],
       ['the RMS voltage, if the meter is a true-RMS one', 'meter-frequency', 'True RMS is about the form of the wave. The frequency is another matter.'],
       ['a lower limit, as the true value can only be more', 'meter-frequency', 'Leads resonate, and diodes rectify: it may just as well show too much.'],
     ],

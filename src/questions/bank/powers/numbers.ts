@@ -94,7 +94,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       [Math.SQRT2 * watts, 'carrier-factor'],
       [4 * watts, 'carrier-factor', 'Four times is a carrier modulated fully in amplitude. This one is not modulated.'],
     ],
-    worked: ({ watts }) => [`The envelope is flat, so its crest is like every other place: ${givenPower(watts)} stay`],
+    worked: () => ['The envelope is flat, so its crest is like every other place, and the power there is what the meter shows:'],
     right: 'A flat envelope: no factor at all.',
   }),
   numeric('powers', {
@@ -111,7 +111,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       [watts / 2, 'mean-is-pep', 'One half belongs to two tones on single sideband. A frequency-modulated carrier keeps its amplitude.'],
       [2 * watts, 'carrier-factor', 'Frequency modulation moves the carrier to and fro; it does not make it larger.'],
     ],
-    worked: ({ watts }) => [`Frequency modulation leaves the amplitude alone, and with it the power: ${givenPower(watts)} stay`],
+    worked: () => ['Frequency modulation leaves the amplitude alone, and with it the power. It is still'],
     right: 'The envelope stays flat, so the power stays.',
   }),
   numeric('powers', {

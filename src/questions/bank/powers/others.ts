@@ -1,5 +1,5 @@
 import { meanOverPeakEnvelope } from '#compute';
-import { other, slip } from '../define.ts';
+import { fromTheEnd, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { given, givenPower, power } from '../write.ts';
@@ -27,7 +27,7 @@ export const POWER_OTHERS: readonly BankQuestion[] = [
           last: 'most heat last',
           items: rows.map(({ id, text }) => ({ id, text })),
           answer: rows.map(({ id }) => id),
-          reversed: slip('duty-inverted', 'That begins with the most heat.'),
+          reversed: fromTheEnd('That begins with the most heat.'),
           otherwise: slip('mean-is-pep', 'Heat goes with the mean power: ask of each what share of the peak envelope power it has on average.'),
         },
         worked: [`Mean powers: ${rows.map(({ mean }) => power()(pep * mean)).join(', ')}.`],

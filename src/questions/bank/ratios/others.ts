@@ -1,5 +1,5 @@
 import { levelDbm, levelToPower, powerRatioToDb } from '#compute';
-import { other, slip } from '../define.ts';
+import { fromTheEnd, other, slip } from '../define.ts';
 import { steps, oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { fixed, given, power } from '../write.ts';
@@ -30,7 +30,7 @@ export const RATIO_OTHERS: readonly BankQuestion[] = [
           last: 'largest last',
           items,
           answer: items.map(({ id }) => id),
-          reversed: slip('negative-power', 'That is from the largest to the smallest.'),
+          reversed: fromTheEnd('That is from the largest to the smallest.'),
           otherwise: slip('zero-is-nothing', 'Bring all of them to milliwatts: a minus in front of dBm is a small power, not a negative one, and one milliwatt is nought dBm.'),
         },
         worked: [

@@ -1,5 +1,5 @@
 import { reflectionOfReturnLoss, reflectionOfSwr } from '#compute';
-import { other, slip } from '../define.ts';
+import { fromTheEnd, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { fixed, given } from '../write.ts';
@@ -27,7 +27,7 @@ export const REFLECTION_OTHERS: readonly BankQuestion[] = [
           last: 'most comes back',
           items: rows.map(({ id, text }) => ({ id, text })),
           answer: rows.map(({ id }) => id),
-          reversed: slip('return-loss-ten', 'That begins with the worst. A large return loss is a good match: little comes back.'),
+          reversed: fromTheEnd('That begins with the worst. A large return loss is a good match: little comes back.'),
           otherwise: slip('amplitude-for-power', 'Bring all of them to the share of power that comes back. And mind that a large return loss is a good match.'),
         },
         worked: [`Of the power there come back ${rows.map(({ back }) => fixed('percent', 1)(100 * back)).join(', ')}.`],

@@ -52,7 +52,7 @@ export const REFLECTION_WORDS: readonly BankQuestion[] = [
     lesson: pads,
     difficulty: 2,
     stem: 'Why does a pad in front of a meter make the mismatch smaller?',
-    answer: ['what is reflected has to go through it twice', 'Twice its decibels are taken off the return loss.'],
+    answer: ['what is reflected has to go through it twice', 'Twice its decibels are added to the return loss.'],
     wrong: [
       ['it makes the power smaller, and so its reflections', 'pad-cures-all', 'The share that is reflected counts, not its watts.'],
       ['it turns the phase until the reflections cancel', 'mismatch-known', 'It turns no phase on purpose; it makes the waves smaller.'],

@@ -1,4 +1,4 @@
-import { other, slip } from '../define.ts';
+import { fromTheEnd, other, slip } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { digits, given } from '../write.ts';
@@ -74,7 +74,7 @@ export const VOLT_OTHERS: readonly BankQuestion[] = [
           last: 'most power last',
           items: rows.map(({ id, text }) => ({ id, text })),
           answer: rows.map(({ id }) => id),
-          reversed: slip('load-inverted', 'That begins with the most power.'),
+          reversed: fromTheEnd('That begins with the most power.'),
           otherwise: slip('vpp-as-rms', 'Bring all of them to RMS before you compare: peak to peak divided by 2√2, peak divided by √2.'),
         },
         worked: [`In RMS: ${rows.map((row) => `${row.text} is ${given(Number(row.rms.toPrecision(3)), 'V')}`).join(', ')}.`],
