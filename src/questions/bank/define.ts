@@ -15,9 +15,9 @@ export interface Facts {
 }
 
 /** A wrong value, the mistake that leads to it, and a reply of its own where the mistake's is not enough. */
-export type WrongValue = readonly [value: number, by: MisconceptionId, says?: string];
+export type WrongValue = readonly [value: number, by: MisconceptionId, says?: string | undefined];
 /** A wrong text, likewise. */
-export type WrongText = readonly [text: string, by: MisconceptionId, says?: string];
+export type WrongText = readonly [text: string, by: MisconceptionId, says?: string | undefined];
 
 /** How an answer is typed. */
 export interface Typing {
@@ -59,7 +59,10 @@ export function choices(right: { text: string; reply: string }, wrong: readonly 
   return { kind: 'choice', options, answer: 'a' };
 }
 
-function numericPayload<R extends Ranges>(source: NumericSource<R>, n: Drawn<R>): ChoicePayload | TypedPayload {
+function numericPayload<R extends Ranges>(
+  source: NumericSource<R>,
+  n: Drawn<R>,
+): ChoicePayload | TypedPayload {
   const value = source.answer(n);
   const wrong = source.wrong(n);
   const text = source.write(value);

@@ -5,11 +5,11 @@ import { METHODS } from './methods/index.ts';
 import { POWERS } from './powers/index.ts';
 import { RATIOS } from './ratios/index.ts';
 import { REFLECTIONS } from './reflections/index.ts';
+import type { TopicId } from './topics.ts';
 import { TRACEABILITY } from './traceability/index.ts';
+import type { BankQuestion } from './types.ts';
 import { VERDICTS } from './verdicts/index.ts';
 import { VOLTS } from './volts/index.ts';
-import type { TopicId } from './topics.ts';
-import type { BankQuestion } from './types.ts';
 
 /** Every question, by topic. A page that needs one topic imports that topic's own index. */
 export const BANK: Readonly<Record<TopicId, readonly BankQuestion[]>> = {

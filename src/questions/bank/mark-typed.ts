@@ -101,13 +101,19 @@ export function markTyped(payload: TypedPayload, text: string, right: string): M
   const found = read(payload, text);
   if (found.ok && isNear(payload, found.value, payload.value))
     return isOtherFamily(payload, text)
-      ? marked('unread', `True, but it is asked for in ${unitText('shown', payload.unit, '2')}: to change it over is a part of the question.`)
+      ? marked(
+          'unread',
+          `True, but it is asked for in ${unitText('shown', payload.unit, '2')}: to change it over is a part of the question.`,
+        )
       : marked('right', right);
   const known = found.ok ? knownSlip(payload, found.value) : undefined;
   if (known !== undefined) return known;
   const unit = unitItWouldHave(payload, text);
   if (unit !== undefined)
-    return marked('near', `The number is right, its unit is not: it would be right in ${unitText('shown', unit, '2')}.`);
+    return marked(
+      'near',
+      `The number is right, its unit is not: it would be right in ${unitText('shown', unit, '2')}.`,
+    );
   if (!found.ok) return marked('unread', found.problem);
   return usualSlip(payload, found.value) ?? marked('wrong', NOT_IT);
 }

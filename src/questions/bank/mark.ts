@@ -1,5 +1,5 @@
-import type { MisconceptionId } from './misconceptions.ts';
 import { markTyped } from './mark-typed.ts';
+import type { MisconceptionId } from './misconceptions.ts';
 import type { OrderPayload, Sitting } from './types.ts';
 
 /** What an answer is worth. */
@@ -15,10 +15,15 @@ export type Given = string | readonly string[];
 
 const UNREAD: Marked = { outcome: 'unread', reply: 'Nothing is chosen yet.', misconception: undefined };
 
-function markOrder({ items, answer, reversed, otherwise }: OrderPayload, given: readonly string[], right: string): Marked {
+function markOrder(
+  { items, answer, reversed, otherwise }: OrderPayload,
+  given: readonly string[],
+  right: string,
+): Marked {
   const complete = given.length === answer.length && items.every(({ id }) => given.includes(id));
   if (!complete) return { ...UNREAD, reply: 'Not all of them have their place yet.' };
-  if (given.every((id, at) => id === answer[at])) return { outcome: 'right', reply: right, misconception: undefined };
+  if (given.every((id, at) => id === answer[at]))
+    return { outcome: 'right', reply: right, misconception: undefined };
   const back = given.every((id, at) => id === answer[answer.length - 1 - at]);
   return { outcome: back ? 'near' : 'wrong', ...(back ? reversed : otherwise) };
 }

@@ -26,7 +26,8 @@ export function steps(from: number, to: number, step: number): Range {
 export function drawFrom<R extends Ranges>(ranges: R, random: () => number): Drawn<R> {
   const entries = Object.entries(ranges).map(([name, range]) => {
     const value = range[Math.floor(random() * range.length)];
-    if (value === undefined) throw rangeError({ where: 'drawFrom', wish: `${name} must hold a value`, got: [] });
+    if (value === undefined)
+      throw rangeError({ where: 'drawFrom', wish: `${name} must hold a value`, got: [] });
     return [name, value] as const;
   });
   return Object.fromEntries(entries) as Drawn<R>;

@@ -40,7 +40,9 @@ function made(question: BankQuestion, random: () => number): { drawn: Sitting['d
     const result = question.make(drawn);
     if (distinct(result.payload)) return { drawn, made: result };
   }
-  throw new RangeError(`sitting: ${question.id} must find numbers that go together, got none in ${MOST_DRAWS} draws`);
+  throw new RangeError(
+    `sitting: ${question.id} must find numbers that go together, got none in ${MOST_DRAWS} draws`,
+  );
 }
 
 /** The payload in an order of chance; options take their letters in the order shown. */

@@ -69,5 +69,7 @@ export const sig = (value: number, count = 3): string => digits('none', count)(v
 
 /** "within 2 %" or "within 0.1 dB". */
 export function withinWords({ tolerance, unit }: Typing): string {
-  return tolerance.of === 'share' ? `within ${given(Number((100 * tolerance.size).toPrecision(6)), 'percent')}` : `within ${given(tolerance.size, unit === 'dBm' ? 'dB' : unit)}`;
+  return tolerance.of === 'share'
+    ? `within ${given(Number((100 * tolerance.size).toPrecision(6)), 'percent')}`
+    : `within ${given(tolerance.size, unit === 'dBm' ? 'dB' : unit)}`;
 }

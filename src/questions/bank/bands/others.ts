@@ -13,10 +13,22 @@ export const BAND_OTHERS: readonly BankQuestion[] = [
     given: { u: oneOf(0.1, 0.12), wide: oneOf(0.36, 0.4), swing: oneOf(0.45, 0.5), half: oneOf(0.9, 1) },
     make: ({ u, wide, swing, half }) => {
       const rows = [
-        { id: 'standard', text: `a standard uncertainty of ${given(u, 'dB')}`, u: uncertaintyOf([standard(u)]) },
+        {
+          id: 'standard',
+          text: `a standard uncertainty of ${given(u, 'dB')}`,
+          u: uncertaintyOf([standard(u)]),
+        },
         { id: 'expanded', text: `U = ${given(wide, 'dB')} with k = 2`, u: uncertaintyOf([expanded(wide)]) },
-        { id: 'swing', text: `mismatch of ${givenBand(swing, 'dB')} at most`, u: uncertaintyOf([swinging(swing)]) },
-        { id: 'limits', text: `limits of ${givenBand(half, 'dB')}, nothing else known`, u: uncertaintyOf([limits(half)]) },
+        {
+          id: 'swing',
+          text: `mismatch of ${givenBand(swing, 'dB')} at most`,
+          u: uncertaintyOf([swinging(swing)]),
+        },
+        {
+          id: 'limits',
+          text: `limits of ${givenBand(half, 'dB')}, nothing else known`,
+          u: uncertaintyOf([limits(half)]),
+        },
       ];
       return {
         stem: 'Four lines of a budget. Put them in the order in which they count.',
@@ -27,7 +39,10 @@ export const BAND_OTHERS: readonly BankQuestion[] = [
           items: rows.map(({ id, text }) => ({ id, text })),
           answer: rows.map(({ id }) => id),
           reversed: fromTheEnd('That begins with the one that counts most.'),
-          otherwise: slip('limit-as-u', 'Bring each to a standard uncertainty before you compare: U by its k, a flat limit by √3, a swinging one by √2.'),
+          otherwise: slip(
+            'limit-as-u',
+            'Bring each to a standard uncertainty before you compare: U by its k, a flat limit by √3, a swinging one by √2.',
+          ),
         },
         worked: [`As standard uncertainties: ${rows.map((row) => fixed('dB', 3)(row.u)).join(', ')}.`],
         right: 'Compared as standard uncertainties.',
@@ -38,20 +53,44 @@ export const BAND_OTHERS: readonly BankQuestion[] = [
     id: 'point-at-dominant',
     lesson: 'measuring/where-to-spend',
     difficulty: 2,
-    given: { pad: oneOf(0.3, 0.4, 0.5), cable: oneOf(0.05, 0.1), meter: oneOf(1, 1.5, 2), mismatch: oneOf(0.1, 0.2) },
+    given: {
+      pad: oneOf(0.3, 0.4, 0.5),
+      cable: oneOf(0.05, 0.1),
+      meter: oneOf(1, 1.5, 2),
+      mismatch: oneOf(0.1, 0.2),
+    },
     make: ({ pad, cable, meter, mismatch }) => {
       const boxes = [
         { id: 'pad', label: 'pad', note: givenBand(pad, 'dB'), words: `the pad, ${givenBand(pad, 'dB')}` },
-        { id: 'cable', label: 'cable', note: givenBand(cable, 'dB'), words: `the cable, ${givenBand(cable, 'dB')}` },
-        { id: 'match', label: 'mismatch', note: givenBand(mismatch, 'dB'), words: `the mismatch, ${givenBand(mismatch, 'dB')}` },
-        { id: 'meter', label: 'meter', note: givenBand(meter, 'dB'), words: `the meter, ${givenBand(meter, 'dB')}` },
+        {
+          id: 'cable',
+          label: 'cable',
+          note: givenBand(cable, 'dB'),
+          words: `the cable, ${givenBand(cable, 'dB')}`,
+        },
+        {
+          id: 'match',
+          label: 'mismatch',
+          note: givenBand(mismatch, 'dB'),
+          words: `the mismatch, ${givenBand(mismatch, 'dB')}`,
+        },
+        {
+          id: 'meter',
+          label: 'meter',
+          note: givenBand(meter, 'dB'),
+          words: `the meter, ${givenBand(meter, 'dB')}`,
+        },
       ];
       const wrong = slip('wrong-target', 'What is small already hardly shows among the squares.');
       return {
         stem: 'All four have limits and are independent. Which one is worth the evening?',
         payload: {
           kind: 'place',
-          figure: { figure: 'chain', name: 'Pad, cable, mismatch and meter in a row, each with its limits', boxes: boxes.map(({ words, ...box }) => box) },
+          figure: {
+            figure: 'chain',
+            name: 'Pad, cable, mismatch and meter in a row, each with its limits',
+            boxes: boxes.map(({ words, ...box }) => box),
+          },
           places: boxes.map(({ id, words }) =>
             id === 'meter'
               ? { id, words, reply: 'It has nearly all of the squares.', misconception: undefined }

@@ -3,7 +3,9 @@ import { componentOf, propagate, type Statement, type SumModel, worstCaseOf } fr
 const modelOf = (statements: readonly Statement[], cause?: string): SumModel => ({
   kind: 'sum',
   constant: 0,
-  inputs: statements.map((statement, k) => componentOf({ id: `part ${k + 1}`, statement, unit: 'dB', cause })),
+  inputs: statements.map((statement, k) =>
+    componentOf({ id: `part ${k + 1}`, statement, unit: 'dB', cause }),
+  ),
   sensitivities: statements.map(() => 1),
 });
 
@@ -14,7 +16,11 @@ export const limits = (halfWidth: number): Statement => ({ form: 'limits', shape
 export const swinging = (halfWidth: number): Statement => ({ form: 'limits', shape: 'arcsine', halfWidth });
 
 /** An expanded uncertainty with k = 2. */
-export const expanded = (value: number): Statement => ({ form: 'expanded', expanded: value, coverageFactor: 2 });
+export const expanded = (value: number): Statement => ({
+  form: 'expanded',
+  expanded: value,
+  coverageFactor: 2,
+});
 
 /** A standard uncertainty. */
 export const standard = (value: number): Statement => ({

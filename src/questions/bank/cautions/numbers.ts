@@ -10,7 +10,7 @@ import {
   powerW,
   voltsOfPower,
 } from '#compute';
-import { numeric } from '../define.ts';
+import { choices, numeric, other } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { digits, fixed, given, givenBand, givenPower, power, sig } from '../write.ts';
@@ -25,7 +25,8 @@ const level = (watts: number): number => powerToLevel(powerW(watts));
 const upper = (watts: number, tolerance: number): number => levelToPower(levelDbm(level(watts) + tolerance));
 const rms = (watts: number, r = 50): number => voltsOfPower({ power: powerW(watts), resistance: ohms(r) });
 const peak = (watts: number, r = 50): number => peakOfPower({ power: powerW(watts), resistance: ohms(r) });
-const heat = (watts: number, loss: number): number => heatInPad({ power: powerW(watts), gain: gainDb(-loss) });
+const heat = (watts: number, loss: number): number =>
+  heatInPad({ power: powerW(watts), gain: gainDb(-loss) });
 
 /** Cautions with drawn numbers. */
 export const CAUTION_NUMBERS: readonly BankQuestion[] = [
@@ -35,15 +36,27 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     syllabus,
     difficulty: 2,
     given: { watts: oneOf(0.2, 0.25, 0.3, 0.4, 0.5), tolerance: oneOf(1, 1.5, 2) },
-    stem: ({ watts, tolerance }) => `A transmitter of ${givenPower(watts)} ${givenBand(tolerance, 'dB')} would go straight into a ${given(50, 'ohm')} oscilloscope input. Which RMS voltage must the input bear, at the most?`,
+    stem: ({ watts, tolerance }) =>
+      `A transmitter of ${givenPower(watts)} ${givenBand(tolerance, 'dB')} would go straight into a ${given(50, 'ohm')} oscilloscope input. Which RMS voltage must the input bear, at the most?`,
     answer: ({ watts, tolerance }) => rms(upper(watts, tolerance)),
     write: digits('Vrms', 3),
     wrong: ({ watts, tolerance }) => [
       [rms(watts), 'nominal-for-upper'],
-      [rms(watts) * 10 ** (tolerance / 10), 'ten-for-twenty', 'The volts go with the root of the power: twenty in the exponent.'],
-      [rms(upper(watts, -tolerance)), 'sign-of-loss', 'That is the least it may give. Protection counts with the most.'],
+      [
+        rms(watts) * 10 ** (tolerance / 10),
+        'ten-for-twenty',
+        'The volts go with the root of the power: twenty in the exponent.',
+      ],
+      [
+        rms(upper(watts, -tolerance)),
+        'sign-of-loss',
+        'That is the least it may give. Protection counts with the most.',
+      ],
     ],
-    worked: ({ watts, tolerance }) => [`At its upper limit it gives ${power()(upper(watts, tolerance))}.`, 'The root of that times 50 is'],
+    worked: ({ watts, tolerance }) => [
+      `At its upper limit it gives ${power()(upper(watts, tolerance))}.`,
+      'The root of that times 50 is',
+    ],
     right: 'The largest power, not the nominal one. Such inputs commonly stand five volts RMS.',
   }),
   numeric('cautions', {
@@ -53,7 +66,8 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { watts: oneOf(0.5, 1, 2, 4, 5, 8, 10), pad: oneOf(20, 30, 40), most: oneOf(0, 10, 13, 20) },
     suits: ({ watts, pad, most }) => level(watts) - pad < most - 1 && level(watts) > most + 3,
-    stem: ({ watts, pad, most }) => `${givenPower(watts)} go through a pad of ${given(pad, 'dB')} into a receiver that stands ${given(most, 'dBm')}. By how many decibels is the receiver overloaded if somebody forgets the pad?`,
+    stem: ({ watts, pad, most }) =>
+      `${givenPower(watts)} go through a pad of ${given(pad, 'dB')} into a receiver that stands ${given(most, 'dBm')}. By how many decibels is the receiver overloaded if somebody forgets the pad?`,
     answer: ({ watts, most }) => level(watts) - most,
     write: fixed('dB', 1),
     wrong: ({ watts, pad, most }) => [
@@ -61,7 +75,10 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       [most - (level(watts) - pad), 'pad-cannot-fail', 'That is the room that there is with the pad.'],
       [level(watts) - 30 + most, 'milliwatts-for-watts'],
     ],
-    worked: ({ watts, most }) => [`Without the pad all of ${fixed('dBm', 1)(level(watts))} arrive.`, `Above ${given(most, 'dBm')} that is`],
+    worked: ({ watts, most }) => [
+      `Without the pad all of ${fixed('dBm', 1)(level(watts))} arrive.`,
+      `Above ${given(most, 'dBm')} that is`,
+    ],
     right: 'Always work it out without the pad as well.',
   }),
   numeric('cautions', {
@@ -69,18 +86,35 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     lesson: pads,
     syllabus,
     difficulty: 2,
-    given: { nominal: oneOf(27, 30, 33, 37), up: oneOf(0.5, 1, 1.5, 2), pad: oneOf(20, 30, 40), off: oneOf(0.3, 0.5, 1) },
-    stem: ({ nominal, up, pad, off }) => `A transmitter of ${given(nominal, 'dBm')} ${givenBand(up, 'dB')} and a pad of ${given(pad, 'dB')} ${givenBand(off, 'dB')}. Which level must the meter behind it bear, at the most?`,
-    answer: ({ nominal, up, pad, off }) => addGain({ level: levelDbm(nominal + up), gain: gainDb(-(pad - off)) }),
+    given: {
+      nominal: oneOf(27, 30, 33, 37),
+      up: oneOf(0.5, 1, 1.5, 2),
+      pad: oneOf(20, 30, 40),
+      off: oneOf(0.3, 0.5, 1),
+    },
+    stem: ({ nominal, up, pad, off }) =>
+      `A transmitter of ${given(nominal, 'dBm')} ${givenBand(up, 'dB')} and a pad of ${given(pad, 'dB')} ${givenBand(off, 'dB')}. Which level must the meter behind it bear, at the most?`,
+    answer: ({ nominal, up, pad, off }) =>
+      addGain({ level: levelDbm(nominal + up), gain: gainDb(-(pad - off)) }),
     write: fixed('dBm', 1),
     typed: { quantity: 'level', unit: 'dBm', tolerance: { of: 'value', size: 0.05 } },
     suits: ({ up, off }) => up !== off,
     wrong: ({ nominal, up, pad, off }) => [
       [nominal - pad, 'nominal-for-upper'],
-      [nominal + up - pad - off, 'nominal-for-upper', 'The largest power is right. But the pad may also take less than is printed on it.'],
-      [nominal + up - pad, 'nominal-for-upper', 'The largest power is right. The pad’s own limits count as well.'],
+      [
+        nominal + up - pad - off,
+        'nominal-for-upper',
+        'The largest power is right. But the pad may also take less than is printed on it.',
+      ],
+      [
+        nominal + up - pad,
+        'nominal-for-upper',
+        'The largest power is right. The pad’s own limits count as well.',
+      ],
     ],
-    worked: ({ nominal, up, pad, off }) => [`${given(nominal)} + ${given(up)} − (${given(pad)} − ${given(off)}) gives`],
+    worked: ({ nominal, up, pad, off }) => [
+      `${given(nominal)} + ${given(up)} − (${given(pad)} − ${given(off)}) gives`,
+    ],
     right: 'The most that may come, and the least that may be taken off.',
   }),
   numeric('cautions', {
@@ -89,7 +123,8 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     syllabus,
     difficulty: 3,
     given: { watts: oneOf(0.5, 1, 2, 4, 5, 10), tolerance: oneOf(1, 1.5, 2), loss: oneOf(3, 6, 10, 20) },
-    stem: ({ watts, tolerance, loss }) => `The transmitter is specified ${givenPower(watts)} ${givenBand(tolerance, 'dB')}; the first pad has ${given(loss, 'dB')}. How much heat must that pad bear, at the most?`,
+    stem: ({ watts, tolerance, loss }) =>
+      `The transmitter is specified ${givenPower(watts)} ${givenBand(tolerance, 'dB')}; the first pad has ${given(loss, 'dB')}. How much heat must that pad bear, at the most?`,
     answer: ({ watts, tolerance, loss }) => heat(upper(watts, tolerance), loss),
     write: power(),
     suits: ({ loss }) => loss !== 3,
@@ -98,7 +133,10 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       [upper(watts, tolerance) - heat(upper(watts, tolerance), loss), 'left-for-heat'],
       [heat(watts * (1 + tolerance / 10), loss), 'db-as-percent'],
     ],
-    worked: ({ watts, tolerance, loss }) => [`At the upper limit ${power()(upper(watts, tolerance))} go in, and ${power()(levelToPower(levelDbm(level(watts) + tolerance - loss)))} come out.`, 'The rest is heat:'],
+    worked: ({ watts, tolerance, loss }) => [
+      `At the upper limit ${power()(upper(watts, tolerance))} go in, and ${power()(levelToPower(levelDbm(level(watts) + tolerance - loss)))} come out.`,
+      'The rest is heat:',
+    ],
     right: 'With the largest power that the specification allows.',
   }),
   numeric('cautions', {
@@ -107,7 +145,8 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.1', '1.9'],
     difficulty: 2,
     given: { count: oneOf(2, 4, 6, 8, 10, 12, 16, 20), each: oneOf(0.25, 0.5, 1, 2) },
-    stem: ({ count, each }) => `A dummy load of ${given(50, 'ohm')} is made of ${given(count)} equal resistors of ${given(50 * count, 'ohm')} in parallel, each good for ${given(each, 'W')}. Up to which RMS voltage may it be used, going by these ratings alone?`,
+    stem: ({ count, each }) =>
+      `A dummy load of ${given(50, 'ohm')} is made of ${given(count)} equal resistors of ${given(50 * count, 'ohm')} in parallel, each good for ${given(each, 'W')}. Up to which RMS voltage may it be used, going by these ratings alone?`,
     answer: ({ count, each }) => rms(count * each),
     write: digits('Vrms', 3),
     wrong: ({ count, each }) => [
@@ -117,7 +156,10 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       [rms(count * each) / count, 'load-inverted', 'In parallel all of them have the same voltage.'],
     ],
     suits: ({ count, each }) => count * each * 50 > 1 && Math.abs(rms(count * each) - count) > 0.5,
-    worked: ({ count, each }) => [`Together they bear ${given(count)} × ${given(each, 'W')} = ${given(count * each, 'W')}.`, 'The root of that times 50 is'],
+    worked: ({ count, each }) => [
+      `Together they bear ${given(count)} × ${given(each, 'W')} = ${given(count * each, 'W')}.`,
+      'The root of that times 50 is',
+    ],
     right: 'They share the power; and hot ones bear less than cool ones.',
   }),
   numeric('cautions', {
@@ -126,7 +168,8 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.6', '1.9'],
     difficulty: 3,
     given: { watts: oneOf(0.5, 1, 2, 2.5, 4, 5, 8, 10) },
-    stem: ({ watts }) => `A detector’s capacitor is charged to nearly the crest, and half a turn later the wave stands at its trough. What voltage must the diode bear in reverse at ${givenPower(watts)} in ${given(50, 'ohm')}?`,
+    stem: ({ watts }) =>
+      `A detector’s capacitor is charged to nearly the crest, and half a turn later the wave stands at its trough. What voltage must the diode bear in reverse at ${givenPower(watts)} in ${given(50, 'ohm')}?`,
     answer: ({ watts }) => 2 * peak(watts),
     write: digits('V', 3),
     wrong: ({ watts }) => [
@@ -134,7 +177,10 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       [rms(watts), 'vpp-as-rms', 'RMS is no limit for a diode: what counts is the highest instant.'],
       [2 * rms(watts), 'rms-as-vp', 'Twice the RMS voltage falls short: the crest is √2 times as high.'],
     ],
-    worked: ({ watts }) => [`The crest is √(2 × ${given(watts)} × 50) = ${digits('V', 4)(peak(watts))}.`, 'Capacitor and trough together are twice that:'],
+    worked: ({ watts }) => [
+      `The crest is √(2 × ${given(watts)} × 50) = ${digits('V', 4)(peak(watts))}.`,
+      'Capacitor and trough together are twice that:',
+    ],
     right: 'Twice the crest.',
   }),
   numeric('cautions', {
@@ -143,7 +189,8 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['10'],
     difficulty: 2,
     given: { rated: oneOf(1, 2, 5, 10, 20), end: oneOf(100, 125, 150), now: oneOf(40, 50, 60, 70) },
-    stem: ({ rated, end, now }) => `A pad is rated ${given(rated, 'W')} up to ${given(25, 'degC')}; from there its rating falls in a straight line to nothing at ${given(end, 'degC')}. How much does it bear at ${given(now, 'degC')}?`,
+    stem: ({ rated, end, now }) =>
+      `A pad is rated ${given(rated, 'W')} up to ${given(25, 'degC')}; from there its rating falls in a straight line to nothing at ${given(end, 'degC')}. How much does it bear at ${given(now, 'degC')}?`,
     answer: ({ rated, end, now }) => (rated * (end - now)) / (end - 25),
     write: digits('W', 3),
     wrong: ({ rated, end, now }) => [
@@ -152,7 +199,10 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       [(rated * (end - now)) / end, 'difference-as-db', 'The line begins at 25 °C, not at nought.'],
     ],
     suits: ({ end, now }) => Math.abs(end - now - (now - 25)) > 4,
-    worked: ({ rated, end, now }) => [`Of the ${given(end - 25)} degrees of the line ${given(end - now)} are left.`, `That share of ${given(rated, 'W')} is`],
+    worked: ({ rated, end, now }) => [
+      `Of the ${given(end - 25)} degrees of the line ${given(end - now)} are left.`,
+      `That share of ${given(rated, 'W')} is`,
+    ],
     right: 'A straight line from the rating to nothing.',
   }),
   numeric('cautions', {
@@ -161,13 +211,22 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.9', '10'],
     difficulty: 2,
     given: { watts: oneOf(1, 2, 3, 4, 5, 8, 10), kilohms: oneOf(2, 2.5, 3, 4, 5) },
-    stem: ({ watts, kilohms }) => `“It is only ${given(watts, 'W')}.” At the end of a wire, where the antenna has ${given(kilohms, 'kohm')}, which RMS voltage is that?`,
+    stem: ({ watts, kilohms }) =>
+      `“It is only ${given(watts, 'W')}.” At the end of a wire, where the antenna has ${given(kilohms, 'kohm')}, which RMS voltage is that?`,
     answer: ({ watts, kilohms }) => rms(watts, 1000 * kilohms),
     write: digits('Vrms', 3),
     wrong: ({ watts, kilohms }) => [
-      [rms(watts), 'load-assumed', 'That is in fifty ohms. Here the resistance is much higher, and with it the volts.'],
+      [
+        rms(watts),
+        'load-assumed',
+        'That is in fifty ohms. Here the resistance is much higher, and with it the volts.',
+      ],
       [rms(watts, kilohms), 'prefix-slip', 'The kilo is missing: put ohms under the root.'],
-      [2 * peak(watts, 1000 * kilohms), 'vpp-as-rms', 'That is from trough to crest. Asked is the RMS voltage.'],
+      [
+        2 * peak(watts, 1000 * kilohms),
+        'vpp-as-rms',
+        'That is from trough to crest. Asked is the RMS voltage.',
+      ],
     ],
     worked: ({ watts, kilohms }) => [`The root of ${given(watts)} × ${given(1000 * kilohms)} is`],
     right: 'Low power is not low voltage. Do not touch it.',
@@ -179,15 +238,63 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     difficulty: 3,
     given: { watts: oneOf(0.5, 1, 2, 4, 5), first: oneOf(10, 20), second: oneOf(10, 20) },
     suits: ({ first, second }) => first !== second,
-    stem: ({ watts, first, second }) => `Pads of ${given(first, 'dB')} and ${given(second, 'dB')} stand behind ${givenPower(watts)}. The first one burns out and lets everything through. How much reaches the second one’s output?`,
+    stem: ({ watts, first, second }) =>
+      `Pads of ${given(first, 'dB')} and ${given(second, 'dB')} stand behind ${givenPower(watts)}. The first one burns out and lets everything through. How much reaches the second one’s output?`,
     answer: ({ watts, second }) => levelToPower(levelDbm(level(watts) - second)),
     write: power(),
     wrong: ({ watts, first, second }) => [
-      [levelToPower(levelDbm(level(watts) - first - second)), 'pad-cannot-fail', 'That is while both are sound.'],
+      [
+        levelToPower(levelDbm(level(watts) - first - second)),
+        'pad-cannot-fail',
+        'That is while both are sound.',
+      ],
       [levelToPower(levelDbm(level(watts) - first)), 'link-left-out', 'That is with the other pad failed.'],
       [heat(watts, second), 'heat-for-left', 'That is the heat in the second one, as long as it lasts.'],
     ],
-    worked: ({ watts, second }) => [`Only ${given(second, 'dB')} are left: a factor of ${sig(10 ** (-second / 10))}.`, `Of ${givenPower(watts)} that is`],
+    worked: ({ watts, second }) => [
+      `Only ${given(second, 'dB')} are left: a factor of ${sig(10 ** (-second / 10))}.`,
+      `Of ${givenPower(watts)} that is`,
+    ],
     right: 'What if it fails? The meter has to survive that, or there has to be something else in the way.',
+  }),
+  other('cautions', 'choice', {
+    id: 'rating-in-rms',
+    lesson: scope,
+    syllabus: ['1.6', '10'],
+    difficulty: 2,
+    given: { height: steps(10.5, 13.5, 0.5) },
+    make: ({ height }) => {
+      const own = digits('Vrms', 3)(height / Math.sqrt(8));
+      return {
+        stem: `A ${given(50, 'ohm')} input is rated for ${given(5, 'Vrms')}. A sine of ${given(height, 'Vpp')} arrives at it. Does it bear that?`,
+        payload: choices(
+          {
+            text: `yes: that is ${own}`,
+            reply: 'Like compared with like. And count with the largest that may come.',
+          },
+          [
+            [
+              `no: ${given(height)} is more than twice ${given(5)}`,
+              'rms-for-rating',
+              'That compares peak to peak with RMS. Bring the sine to RMS first.',
+            ],
+            [
+              `no: its peak, ${given(height / 2, 'V')}, is more than ${given(5, 'V')}`,
+              'rms-for-rating',
+              'That compares the peak with an RMS rating: the peak may be √2 times as high.',
+            ],
+            [
+              `no: it is ${digits('Vrms', 3)(height / Math.SQRT2)}`,
+              'vpp-as-vp',
+              'That divides by √2 without halving first.',
+            ],
+          ],
+        ),
+        worked: [
+          `Half of ${given(height, 'Vpp')} is the peak; divided by √2 it is RMS, and below ${given(5, 'Vrms')}. So yes: that is ${own}.`,
+        ],
+        right: 'Like compared with like.',
+      };
+    },
   }),
 ];

@@ -16,12 +16,12 @@ export const CAUTION_OTHERS: readonly BankQuestion[] = [
         { id: 'off', text: 'key off' },
         { id: 'prove', text: 'make sure on the meter that there is no power' },
         { id: 'undo', text: 'take the old instrument off' },
-        { id: 'sum', text: 'check that what arrives suits the new instrument' },
-        { id: 'fit', text: 'connect the new instrument and look at all connectors' },
+        { id: 'look', text: 'look at the connectors, clean what needs it' },
+        { id: 'fit', text: 'connect the new instrument' },
         { id: 'on', text: 'key again, with low power first if it can be set' },
       ];
       return {
-        stem: 'A power meter is to be swapped for another one behind the same pads. In what order?',
+        stem: 'Behind the same pads a power meter is to be swapped for another that bears as much. In what order?',
         payload: {
           kind: 'order',
           first: 'first of all',
@@ -29,9 +29,14 @@ export const CAUTION_OTHERS: readonly BankQuestion[] = [
           items,
           answer: items.map(({ id }) => id),
           reversed: fromTheEnd('That is from the end to the beginning.'),
-          otherwise: slip('hurry-at-the-bench', 'Nothing is undone before the power is off and seen to be off; and nothing is connected before the sum has been made for the new one.'),
+          otherwise: slip(
+            'hurry-at-the-bench',
+            'Nothing is undone before the power is off and seen to be off; and a connector is looked at before it is fitted.',
+          ),
         },
-        worked: ['Off, proved off, old one off, sum for the new one, new one on, and then key with little.'],
+        worked: [
+          'Off, proved off, old one off, a look at the connectors, new one on, and then key with little.',
+        ],
         right: 'Off first, and proved to be off.',
       };
     },
@@ -44,24 +49,54 @@ export const CAUTION_OTHERS: readonly BankQuestion[] = [
     given: { watts: oneOf(4, 5, 8, 10), first: oneOf(10, 20), second: oneOf(10, 20) },
     make: ({ watts, first, second }) => {
       const boxes = [
-        { id: 'small', label: 'pad 1', note: given(0.25, 'W'), words: `the first pad, ${given(first, 'dB')}, rated ${given(0.25, 'W')}` },
-        { id: 'large', label: 'pad 2', note: given(20, 'W'), words: `the second pad, ${given(second, 'dB')}, rated ${given(20, 'W')}` },
-        { id: 'meter', label: 'meter', note: given(20, 'dBm'), words: `the power meter, good for ${given(20, 'dBm')}` },
+        {
+          id: 'small',
+          label: 'pad 1',
+          note: given(0.25, 'W'),
+          words: `the first pad, ${given(first, 'dB')}, rated ${given(0.25, 'W')}`,
+        },
+        {
+          id: 'large',
+          label: 'pad 2',
+          note: given(20, 'W'),
+          words: `the second pad, ${given(second, 'dB')}, rated ${given(20, 'W')}`,
+        },
+        {
+          id: 'meter',
+          label: 'meter',
+          note: given(20, 'dBm'),
+          words: `the power meter, good for ${given(20, 'dBm')}`,
+        },
       ];
       const says = {
-        small: { reply: 'It gets nearly all of the heat, and is rated for a small part of it.', misconception: undefined },
-        large: slip('pad-order', 'It could bear all of the power, and gets only what the first one lets through.'),
-        meter: slip('left-for-heat', 'While the pads are sound, little reaches it. It comes next, if they fail.'),
+        small: {
+          reply: 'It gets nearly all of the heat, and is rated for a small part of it.',
+          misconception: undefined,
+        },
+        large: slip(
+          'pad-order',
+          'It could bear all of the power, and gets only what the first one lets through.',
+        ),
+        meter: slip(
+          'left-for-heat',
+          'While the pads are sound, little reaches it. It comes next, if they fail.',
+        ),
       };
       return {
         stem: `Somebody has put the pads the wrong way round and keys ${givenPower(watts)}. Which link is the first in danger?`,
         payload: {
           kind: 'place',
-          figure: { figure: 'chain', name: 'A small pad, a large pad and a meter in a row', boxes: boxes.map(({ words, ...box }) => box) },
+          figure: {
+            figure: 'chain',
+            name: 'A small pad, a large pad and a meter in a row',
+            boxes: boxes.map(({ words, ...box }) => box),
+          },
           places: boxes.map(({ id, words }) => ({ id, words, ...says[id as keyof typeof says] })),
           answer: 'small',
         },
-        worked: [`Of ${givenPower(watts)} nearly all turns into heat in the first pad, which bears ${given(0.25, 'W')}: key off, and put the large one first.`],
+        worked: [
+          `Of ${givenPower(watts)} nearly all turns into heat in the first pad, which bears ${given(0.25, 'W')}: key off, and put the large one first.`,
+        ],
         right: 'It gets nearly all of the heat, and is rated for a small part of it.',
       };
     },

@@ -10,12 +10,32 @@ export const LINE_OTHERS: readonly BankQuestion[] = [
     lesson: 'measuring/pads-into-a-meter',
     syllabus: ['1.9'],
     difficulty: 2,
-    given: { watts: oneOf(2, 4, 5, 8, 10), first: oneOf(6, 10, 20), second: oneOf(10, 20), cable: oneOf(0.1, 0.2, 0.3) },
+    given: {
+      watts: oneOf(2, 4, 5, 8, 10),
+      first: oneOf(6, 10, 20),
+      second: oneOf(10, 20),
+      cable: oneOf(0.1, 0.2, 0.3),
+    },
     make: ({ watts, first, second, cable }) => {
       const boxes = [
-        { id: 'cable', label: 'cable', note: given(cable, 'dB'), words: `the cable of ${given(cable, 'dB')}` },
-        { id: 'first', label: 'pad 1', note: given(first, 'dB'), words: `the first pad, of ${given(first, 'dB')}` },
-        { id: 'second', label: 'pad 2', note: given(second, 'dB'), words: `the second pad, of ${given(second, 'dB')}` },
+        {
+          id: 'cable',
+          label: 'cable',
+          note: given(cable, 'dB'),
+          words: `the cable of ${given(cable, 'dB')}`,
+        },
+        {
+          id: 'first',
+          label: 'pad 1',
+          note: given(first, 'dB'),
+          words: `the first pad, of ${given(first, 'dB')}`,
+        },
+        {
+          id: 'second',
+          label: 'pad 2',
+          note: given(second, 'dB'),
+          words: `the second pad, of ${given(second, 'dB')}`,
+        },
         { id: 'meter', label: 'meter', note: '', words: 'the power meter' },
       ];
       const losses = [cable, first, second];
@@ -33,11 +53,17 @@ export const LINE_OTHERS: readonly BankQuestion[] = [
         stem: `${givenPower(watts)} go along this chain, from left to right. Which link gets hottest, as far as heat in watts goes?`,
         payload: {
           kind: 'place',
-          figure: { figure: 'chain', name: 'Transmitter, cable, two pads and a meter in a row', boxes: boxes.map(({ words, ...box }) => box) },
+          figure: {
+            figure: 'chain',
+            name: 'Transmitter, cable, two pads and a meter in a row',
+            boxes: boxes.map(({ words, ...box }) => box),
+          },
           places: boxes.map(({ id, words }) => ({ id, words, ...replies[id as keyof typeof replies] })),
           answer: 'first',
         },
-        worked: [`Heat in the cable ${power()(heats[0] ?? 0)}, in the first pad ${power()(heats[1] ?? 0)}, in the second ${power()(heats[2] ?? 0)}.`],
+        worked: [
+          `Heat in the cable ${power()(heats[0] ?? 0)}, in the first pad ${power()(heats[1] ?? 0)}, in the second ${power()(heats[2] ?? 0)}.`,
+        ],
         right: 'It gets nearly all of the power and keeps most of it.',
       };
     },
@@ -49,7 +75,10 @@ export const LINE_OTHERS: readonly BankQuestion[] = [
     given: {},
     make: () => {
       const items = [
-        { id: 'rating', text: 'work out the level at the meter, with the largest power and the smallest loss' },
+        {
+          id: 'rating',
+          text: 'work out the level at the meter, with the largest power and the smallest loss',
+        },
         { id: 'connect', text: 'connect transmitter, pads and meter, with the key off' },
         { id: 'key', text: 'key the transmitter for as long as the reading takes' },
         { id: 'read', text: 'read the meter and write down the reading as shown' },
@@ -65,7 +94,10 @@ export const LINE_OTHERS: readonly BankQuestion[] = [
           items,
           answer: items.map(({ id }) => id),
           reversed: fromTheEnd('That is the way back from the end.'),
-          otherwise: slip('hurry-at-the-bench', 'Work out the level before anything is connected, and connect or take off only with the key off.'),
+          otherwise: slip(
+            'hurry-at-the-bench',
+            'Work out the level before anything is connected, and connect or take off only with the key off.',
+          ),
         },
         worked: ['Sum first, then connect, then key, read, key off, and only then touch the connectors.'],
         right: 'And nothing is connected or taken off with the key down.',

@@ -1,18 +1,18 @@
 import {
   combinedBandwidth,
+  dbToPowerRatio,
   dcPower,
   gainDb,
   ohms,
+  peakOfPower,
   percentOfPowerToDb,
   powerOfPeak,
   powerOfPeakToPeak,
   powerW,
-  peakOfPower,
   shuntCapacitanceLossDb,
   singlePoleLossDb,
   voltsPeak,
   voltsPeakToPeak,
-  dbToPowerRatio,
 } from '#compute';
 import { intervalText } from '../../../text/interval-text.ts';
 import { choices, numeric, other } from '../define.ts';
@@ -25,8 +25,10 @@ const detector = 'measuring/peak-detector';
 const inLine = 'measuring/in-line-meter';
 const heat = 'measuring/radio-watts-from-dc-watts';
 const joins = 'measuring/the-meter-joins-the-circuit';
-const ofPeak = (volts: number, r = 50): number => powerOfPeak({ peak: voltsPeak(volts), resistance: ohms(r) });
-const ofHeight = (volts: number): number => powerOfPeakToPeak({ peakToPeak: voltsPeakToPeak(volts), resistance: ohms(50) });
+const ofPeak = (volts: number, r = 50): number =>
+  powerOfPeak({ peak: voltsPeak(volts), resistance: ohms(r) });
+const ofHeight = (volts: number): number =>
+  powerOfPeakToPeak({ peakToPeak: voltsPeakToPeak(volts), resistance: ohms(50) });
 const beside = (one: number, two: number): number => (one * two) / (one + two);
 
 /** Methods with drawn numbers. */
@@ -37,7 +39,8 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.9', '8.1'],
     difficulty: 2,
     given: { dc: steps(2, 22, 0.1), drop: oneOf(0.4, 0.5, 0.55, 0.6) },
-    stem: ({ dc, drop }) => `A peak detector across ${given(50, 'ohm')} shows ${given(dc, 'V')} of direct voltage. Its diode takes ${given(drop, 'V')}. How much power is that?`,
+    stem: ({ dc, drop }) =>
+      `A peak detector across ${given(50, 'ohm')} shows ${given(dc, 'V')} of direct voltage. Its diode takes ${given(drop, 'V')}. How much power is that?`,
     answer: ({ dc, drop }) => ofPeak(dc + drop),
     write: power(),
     wrong: ({ dc, drop }) => [
@@ -45,7 +48,10 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       [ofPeak(dc - drop), 'drop-subtracted'],
       [2 * ofPeak(dc + drop), 'detector-is-rms'],
     ],
-    worked: ({ dc, drop }) => [`The crest is ${given(dc)} + ${given(drop)} = ${given(Number((dc + drop).toPrecision(6)), 'V')}.`, `Squared and divided by 2 × ${given(50, 'ohm')} that is`],
+    worked: ({ dc, drop }) => [
+      `The crest is ${given(dc)} + ${given(drop)} = ${given(Number((dc + drop).toPrecision(6)), 'V')}.`,
+      `Squared and divided by 2 × ${given(50, 'ohm')} that is`,
+    ],
     right: 'Add the drop back, square, divide by twice the resistance.',
   }),
   numeric('methods', {
@@ -53,18 +59,37 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     lesson: detector,
     syllabus: ['1.9', '8.1'],
     difficulty: 2,
-    given: { watts: oneOf(0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.5, 2, 2.5, 3, 4, 5), drop: oneOf(0.45, 0.5, 0.55, 0.6) },
-    stem: ({ watts, drop }) => `Which direct voltage does a peak detector show for ${power(watts < 1 ? 3 : 2)(watts)} in ${given(50, 'ohm')}, if its diode takes ${given(drop, 'V')}?`,
+    given: {
+      watts: oneOf(0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.5, 2, 2.5, 3, 4, 5),
+      drop: oneOf(0.45, 0.5, 0.55, 0.6),
+    },
+    stem: ({ watts, drop }) =>
+      `Which direct voltage does a peak detector show for ${power(watts < 1 ? 3 : 2)(watts)} in ${given(50, 'ohm')}, if its diode takes ${given(drop, 'V')}?`,
     answer: ({ watts, drop }) => peakOfPower({ power: powerW(watts), resistance: ohms(50) }) - drop,
     write: digits('V', 3),
     typed: { quantity: 'voltsDc', unit: 'V', tolerance: { of: 'share', size: 0.01 } },
     wrong: ({ watts, drop }) => [
-      [peakOfPower({ power: powerW(watts), resistance: ohms(50) }), 'drop-forgotten', 'That is the crest. The capacitor stays below it by the diode’s drop.'],
-      [peakOfPower({ power: powerW(watts), resistance: ohms(50) }) + drop, 'drop-subtracted', 'Here it goes from the crest to the detector: the drop is taken off.'],
-      [Math.sqrt(watts * 50) - drop, 'detector-is-rms', 'A detector follows the crest, √2 times the RMS voltage.'],
+      [
+        peakOfPower({ power: powerW(watts), resistance: ohms(50) }),
+        'drop-forgotten',
+        'That is the crest. The capacitor stays below it by the diode’s drop.',
+      ],
+      [
+        peakOfPower({ power: powerW(watts), resistance: ohms(50) }) + drop,
+        'drop-subtracted',
+        'Here it goes from the crest to the detector: the drop is taken off.',
+      ],
+      [
+        Math.sqrt(watts * 50) - drop,
+        'detector-is-rms',
+        'A detector follows the crest, √2 times the RMS voltage.',
+      ],
     ],
     suits: ({ drop, watts }) => Math.sqrt(watts * 100) > 6 * drop,
-    worked: ({ watts, drop }) => [`The crest is the root of 2 × ${given(watts)} × 50, ${digits('V', 4)(peakOfPower({ power: powerW(watts), resistance: ohms(50) }))}.`, `Less ${given(drop, 'V')} that is`],
+    worked: ({ watts, drop }) => [
+      `The crest is the root of 2 × ${given(watts)} × 50, ${digits('V', 4)(peakOfPower({ power: powerW(watts), resistance: ohms(50) }))}.`,
+      `Less ${given(drop, 'V')} that is`,
+    ],
     right: 'The crest, less what the diode keeps.',
   }),
   numeric('methods', {
@@ -72,16 +97,23 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     lesson: detector,
     difficulty: 3,
     given: { peak: oneOf(2, 2.5, 3, 4, 5, 6, 7, 8, 10, 12, 15), drop: oneOf(0.4, 0.5, 0.6) },
-    stem: ({ peak, drop }) => `The crest is ${given(peak, 'V')}, the diode takes ${given(drop, 'V')}, and somebody forgets to add it back. By how many decibels is the result too low?`,
+    stem: ({ peak, drop }) =>
+      `The crest is ${given(peak, 'V')}, the diode takes ${given(drop, 'V')}, and somebody forgets to add it back. By how many decibels is the result too low?`,
     answer: ({ peak, drop }) => 20 * Math.log10(peak / (peak - drop)),
     write: fixed('dB', 2),
     wrong: ({ peak, drop }) => [
       [10 * Math.log10(peak / (peak - drop)), 'ten-for-twenty'],
-      [20 * Math.log10((peak + drop) / peak), 'drop-subtracted', 'That compares with a crest that is higher by the drop. What is left is lower by it.'],
-      [100 * (drop / peak) / 10, 'db-as-percent'],
+      [
+        20 * Math.log10((peak + drop) / peak),
+        'drop-subtracted',
+        'That compares with a crest that is higher by the drop. What is left is lower by it.',
+      ],
+      [(100 * (drop / peak)) / 10, 'db-as-percent'],
     ],
     suits: ({ peak, drop }) => drop / peak > 0.04,
-    worked: ({ peak, drop }) => [`20 lg of ${given(peak)} over ${given(Number((peak - drop).toPrecision(6)))} is`],
+    worked: ({ peak, drop }) => [
+      `20 lg of ${given(peak)} over ${given(Number((peak - drop).toPrecision(6)))} is`,
+    ],
     right: 'Volts, so twenty times the logarithm; and the lower the level, the more it is.',
   }),
   numeric('methods', {
@@ -89,13 +121,22 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     lesson: scope,
     difficulty: 3,
     given: { scope: oneOf(50, 70, 100, 150, 200), probe: oneOf(60, 80, 100, 150, 200, 250) },
-    stem: ({ scope: own, probe }) => `An oscilloscope of ${given(own, 'MHz')} and a probe of ${given(probe, 'MHz')}: which bandwidth have they together?`,
+    stem: ({ scope: own, probe }) =>
+      `An oscilloscope of ${given(own, 'MHz')} and a probe of ${given(probe, 'MHz')}: which bandwidth have they together?`,
     answer: ({ scope: own, probe }) => combinedBandwidth([own * 1e6, probe * 1e6]) / 1e6,
     write: digits('MHz', 3),
     wrong: ({ scope: own, probe }) => [
       [Math.min(own, probe), 'bandwidths-smaller-only'],
-      [(own + probe) / 2, 'uncertainties-averaged', 'Two bottlenecks in a row are narrower than either of them.'],
-      [Math.hypot(own, probe), 'bandwidths-added', 'It is the rise times that combine like this. Bandwidths combine by their inverse squares.'],
+      [
+        (own + probe) / 2,
+        'uncertainties-averaged',
+        'Two bottlenecks in a row are narrower than either of them.',
+      ],
+      [
+        Math.hypot(own, probe),
+        'bandwidths-added',
+        'It is the rise times that combine like this. Bandwidths combine by their inverse squares.',
+      ],
     ],
     worked: ({ scope: own, probe }) => [`One over the root of 1/${given(own)}² + 1/${given(probe)}² is`],
     right: 'By the inverse squares: less than the smaller one.',
@@ -107,15 +148,27 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     difficulty: 3,
     given: { bandwidth: oneOf(20, 25, 50, 60, 100), frequency: oneOf(3.6, 5.4, 7, 10.1, 14, 18, 21, 28) },
     suits: ({ bandwidth, frequency }) => frequency / bandwidth > 0.12 && frequency / bandwidth < 0.3,
-    stem: ({ bandwidth, frequency }) => `Up to how many decibels may an oscilloscope of ${given(bandwidth, 'MHz')} show too little at ${given(frequency, 'MHz')}, if its front end falls off like a single pole?`,
+    stem: ({ bandwidth, frequency }) =>
+      `Up to how many decibels may an oscilloscope of ${given(bandwidth, 'MHz')} show too little at ${given(frequency, 'MHz')}, if its front end falls off like a single pole?`,
     answer: ({ bandwidth, frequency }) => singlePoleLossDb(frequency / bandwidth),
     write: fixed('dB', 2),
     wrong: ({ bandwidth, frequency }) => [
       [0, 'bandwidth-is-enough'],
-      [(3.01 * frequency) / bandwidth, 'frequency-linear', 'It is 3 dB at the bandwidth, but it does not get there in a straight line: the square of the ratio counts.'],
-      [2 * singlePoleLossDb(frequency / bandwidth), 'twenty-for-ten', 'The square is of volts already: ten times the logarithm of one plus it.'],
+      [
+        (3.01 * frequency) / bandwidth,
+        'frequency-linear',
+        'It is 3 dB at the bandwidth, but it does not get there in a straight line: the square of the ratio counts.',
+      ],
+      [
+        2 * singlePoleLossDb(frequency / bandwidth),
+        'twenty-for-ten',
+        'The square is of volts already: ten times the logarithm of one plus it.',
+      ],
     ],
-    worked: ({ bandwidth, frequency }) => [`${given(frequency)}/${given(bandwidth)} is ${sig(frequency / bandwidth)}, its square ${sig((frequency / bandwidth) ** 2)}.`, '10 lg of one plus that is'],
+    worked: ({ bandwidth, frequency }) => [
+      `${given(frequency)}/${given(bandwidth)} is ${sig(frequency / bandwidth)}, its square ${sig((frequency / bandwidth) ** 2)}.`,
+      '10 lg of one plus that is',
+    ],
     right: 'Not nothing: below three tenths of the bandwidth it belongs in the band.',
   }),
   numeric('methods', {
@@ -124,7 +177,8 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.9', '8.2'],
     difficulty: 2,
     given: { watts: oneOf(0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5) },
-    stem: ({ watts }) => `A signal generator with ${given(50, 'ohm')} inside is set to ${power(2)(watts)} into ${given(50, 'ohm')}. Somebody connects it to an open input of high resistance and puts the volts into V²pp/(8 × 50). What comes out?`,
+    stem: ({ watts }) =>
+      `A signal generator with ${given(50, 'ohm')} inside is set to ${power(2)(watts)} into ${given(50, 'ohm')}. Somebody connects it to an open input of high resistance and puts the volts into V²pp/(8 × 50). What comes out?`,
     answer: ({ watts }) => ofHeight(2 * Math.sqrt(8 * watts * 50)),
     write: power(),
     wrong: ({ watts }) => [
@@ -132,7 +186,10 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       [2 * watts, 'not-squared', 'The volts double, and they are squared.'],
       [watts / 4, 'divide-by-four', 'It is the other way: without its load the generator shows more volts.'],
     ],
-    worked: ({ watts }) => ['Without the load all of the inner voltage stands at the socket, twice as much as across the load.', `Squared that is four times ${power(2)(watts)}:`],
+    worked: ({ watts }) => [
+      'Without the load all of the inner voltage stands at the socket, twice as much as across the load.',
+      `Squared that is four times ${power(2)(watts)}:`,
+    ],
     right: 'Twice the volts, four times the power, six decibels. It was never there.',
   }),
   numeric('methods', {
@@ -141,16 +198,28 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.9', '8.2'],
     difficulty: 3,
     given: { inner: oneOf(2, 3, 4, 5, 6, 8, 10) },
-    stem: ({ inner }) => `A signal generator has ${given(50, 'ohm')} inside and shows ${given(2 * inner, 'Vrms')} with nothing connected. A load of ${given(50, 'ohm')} is put on, and by mistake a second one beside it. What voltage is across them?`,
+    stem: ({ inner }) =>
+      `A signal generator has ${given(50, 'ohm')} inside and shows ${given(2 * inner, 'Vrms')} with nothing connected. A load of ${given(50, 'ohm')} is put on, and by mistake a second one beside it. What voltage is across them?`,
     answer: ({ inner }) => (2 * inner * beside(50, 50)) / (50 + beside(50, 50)),
     write: digits('Vrms', 3),
     typed: { quantity: 'voltsRms', unit: 'Vrms', tolerance: { of: 'share', size: 0.01 } },
     wrong: ({ inner }) => [
       [inner, 'link-left-out', 'That is with one load. The second one makes it 25 ohms.'],
-      [inner / 2, 'load-inverted', 'The volts do not simply halve again: a third of the inner voltage stays across the two loads.'],
-      [(2 * inner * 100) / 150, 'loading-on-both', 'That is for two loads in a row. Beside each other they are 25 ohms.'],
+      [
+        inner / 2,
+        'load-inverted',
+        'The volts do not simply halve again: a third of the inner voltage stays across the two loads.',
+      ],
+      [
+        (2 * inner * 100) / 150,
+        'loading-on-both',
+        'That is for two loads in a row. Beside each other they are 25 ohms.',
+      ],
     ],
-    worked: ({ inner }) => ['Two loads of 50 beside each other are 25; with the 50 inside it is a third.', `A third of ${given(2 * inner, 'Vrms')} is`],
+    worked: ({ inner }) => [
+      'Two loads of 50 beside each other are 25; with the 50 inside it is a third.',
+      `A third of ${given(2 * inner, 'Vrms')} is`,
+    ],
     right: 'A third instead of a half: three and a half decibels too few.',
   }),
   other('methods', 'choice', {
@@ -164,7 +233,8 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       return part < 0.6 && part > 0.08 && (scale * percent) / 100 < 0.45 * shown;
     },
     make: ({ scale, percent, shown }) => {
-      const write = (half: number): string => intervalText('shown', { lower: shown - half, upper: shown + half, decimals: 2, unit: 'W' });
+      const write = (half: number): string =>
+        intervalText('shown', { lower: shown - half, upper: shown + half, decimals: 2, unit: 'W' });
       const half = (scale * percent) / 100;
       return {
         stem: `An in-line meter is good to ${givenBand(percent, 'percent')} of full scale. On its ${given(scale, 'W')} range it shows ${given(shown, 'W')}. Between which powers may the true one lie?`,
@@ -186,13 +256,19 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     lesson: inLine,
     difficulty: 3,
     given: { scale: oneOf(10, 20, 30, 50), percent: oneOf(3, 5), shown: steps(2, 12, 1) },
-    suits: ({ scale, percent, shown }) => shown / scale < 0.5 && (scale * percent) / 100 / shown < 0.5 && (scale * percent) / 100 / shown > 0.12,
-    stem: ({ scale, percent, shown }) => `${givenBand(percent, 'percent')} of full scale, range ${given(scale, 'W')}, reading ${given(shown, 'W')}: how far below the reading may the power lie, in decibels?`,
+    suits: ({ scale, percent, shown }) =>
+      shown / scale < 0.5 && (scale * percent) / 100 / shown < 0.5 && (scale * percent) / 100 / shown > 0.12,
+    stem: ({ scale, percent, shown }) =>
+      `${givenBand(percent, 'percent')} of full scale, range ${given(scale, 'W')}, reading ${given(shown, 'W')}: how far below the reading may the power lie, in decibels?`,
     answer: ({ scale, percent, shown }) => -percentOfPowerToDb((-scale * percent) / shown),
     write: fixed('dB', 2),
     wrong: ({ scale, percent, shown }) => [
       [-percentOfPowerToDb(-percent), 'percent-of-reading'],
-      [percentOfPowerToDb((scale * percent) / shown), 'symmetric-watts', 'That is how far it may lie above. Downwards the same watts are more decibels.'],
+      [
+        percentOfPowerToDb((scale * percent) / shown),
+        'symmetric-watts',
+        'That is how far it may lie above. Downwards the same watts are more decibels.',
+      ],
       [-2 * percentOfPowerToDb((-scale * percent) / shown), 'twenty-for-ten'],
     ],
     worked: ({ scale, percent, shown }) => [
@@ -206,16 +282,26 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     lesson: heat,
     syllabus: ['1.9', '8.1'],
     difficulty: 2,
-    given: { volts: steps(5, 12, 0.5), amperes: steps(0.1, 0.3, 0.02), rf: steps(12, 16, 0.2), dc: steps(12, 16, 0.2) },
+    given: {
+      volts: steps(5, 12, 0.5),
+      amperes: steps(0.1, 0.3, 0.02),
+      rf: steps(12, 16, 0.2),
+      dc: steps(12, 16, 0.2),
+    },
     suits: ({ rf, dc }) => Math.abs(rf / dc - 1) > 0.02,
-    stem: ({ volts, amperes, rf, dc }) => `A load in its box warms by ${given(rf, 'K')} with radio frequency. With ${given(volts, 'V')} and ${given(amperes, 'A')} of direct current it warms by ${given(dc, 'K')}. How large is the radio-frequency power?`,
+    stem: ({ volts, amperes, rf, dc }) =>
+      `A load in its box warms by ${given(rf, 'K')} with radio frequency. With ${given(volts, 'V')} and ${given(amperes, 'A')} of direct current it warms by ${given(dc, 'K')}. How large is the radio-frequency power?`,
     answer: ({ volts, amperes, rf, dc }) => (dcPower({ volts, amperes }) * rf) / dc,
     write: power(),
     typed: { quantity: 'power', unit: 'W', tolerance: { of: 'share', size: 0.006 } },
     wrong: ({ volts, amperes, rf, dc }) => [
       [volts * amperes, 'heat-no-ratio'],
       [(volts * amperes * dc) / rf, 'heat-ratio-inverted'],
-      [(volts * amperes * rf) / dc / 2, 'rms-as-vp', 'Direct current has no peak: volts times amperes is the power as it is.'],
+      [
+        (volts * amperes * rf) / dc / 2,
+        'rms-as-vp',
+        'Direct current has no peak: volts times amperes is the power as it is.',
+      ],
     ],
     worked: ({ volts, amperes, rf, dc }) => [
       `The direct-current power is ${given(volts)} × ${given(amperes)} = ${digits('W', 4)(volts * amperes)}.`,
@@ -228,9 +314,16 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     lesson: joins,
     syllabus: ['1.2', '8.1'],
     difficulty: 3,
-    given: { supply: oneOf(6, 9, 10, 12, 15, 20), part: oneOf(10, 22, 47, 100, 220), sensitivity: oneOf(10, 20), range: oneOf(10, 20) },
-    suits: ({ part, sensitivity, range, supply }) => part / (sensitivity * range) > 0.1 && part / (sensitivity * range) < 2.5 && supply / 2 < range,
-    stem: ({ supply, part, sensitivity, range }) => `Two resistors of ${given(part, 'kohm')} each divide ${given(supply, 'V')}. A needle instrument of ${given(sensitivity, 'kohm')} per volt, on its ${given(range, 'V')} range, is put across the lower one. What does it show?`,
+    given: {
+      supply: oneOf(6, 9, 10, 12, 15, 20),
+      part: oneOf(10, 22, 47, 100, 220),
+      sensitivity: oneOf(10, 20),
+      range: oneOf(10, 20),
+    },
+    suits: ({ part, sensitivity, range, supply }) =>
+      part / (sensitivity * range) > 0.1 && part / (sensitivity * range) < 2.5 && supply / 2 < range,
+    stem: ({ supply, part, sensitivity, range }) =>
+      `Two resistors of ${given(part, 'kohm')} each divide ${given(supply, 'V')}. A needle instrument of ${given(sensitivity, 'kohm')} per volt, on its ${given(range, 'V')} range, is put across the lower one. What does it show?`,
     answer: ({ supply, part, sensitivity, range }) => {
       const lower = beside(part, sensitivity * range);
       return (supply * lower) / (part + lower);
@@ -239,7 +332,11 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     wrong: ({ supply, part, sensitivity, range }) => [
       [supply / 2, 'loading-left-out'],
       [(supply * (part + sensitivity * range)) / (2 * part + sensitivity * range), 'loading-on-both'],
-      [(supply * beside(part, sensitivity)) / (part + beside(part, sensitivity)), 'link-left-out', 'The instrument’s resistance is its kilohms per volt times the range.'],
+      [
+        (supply * beside(part, sensitivity)) / (part + beside(part, sensitivity)),
+        'link-left-out',
+        'The instrument’s resistance is its kilohms per volt times the range.',
+      ],
     ],
     worked: ({ supply, part, sensitivity, range }) => [
       `The instrument has ${given(sensitivity * range, 'kohm')}; beside ${given(part, 'kohm')} that is ${digits('kohm', 4)(beside(part, sensitivity * range))}.`,
@@ -253,17 +350,24 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.2', '8.1'],
     difficulty: 2,
     given: { inner: oneOf(0.22, 0.47, 0.68, 1, 1.5, 2.2, 3.3, 4.7), open: steps(2, 12, 1) },
-    stem: ({ inner, open }) => `A detector gives ${given(open, 'V')} with nothing connected, behind ${given(inner * 1000, 'kohm')}. A multimeter of ${given(10)}${'\u00a0'}MΩ is put on it. What does it show?`,
+    stem: ({ inner, open }) =>
+      `A detector gives ${given(open, 'V')} with nothing connected, behind ${given(inner * 1000, 'kohm')}. A multimeter of ${given(10)}${'\u00a0'}MΩ is put on it. What does it show?`,
     answer: ({ inner, open }) => (open * 10) / (10 + inner),
     write: digits('V', 3),
     typed: { quantity: 'voltsDc', unit: 'V', tolerance: { of: 'share', size: 0.005 } },
     wrong: ({ inner, open }) => [
       [open, 'loading-left-out'],
-      [open * (1 - inner / 10), 'load-inverted', 'The two resistances are in a row: what counts is the share of their sum.'],
+      [
+        open * (1 - inner / 10),
+        'load-inverted',
+        'The two resistances are in a row: what counts is the share of their sum.',
+      ],
       [(open * inner) / (10 + inner), 'lost-for-left', 'That voltage stands across the inner resistance.'],
     ],
     suits: ({ inner }) => inner > 1.4,
-    worked: ({ inner, open }) => [`Of ${given(open, 'V')} the share ${given(10_000)}/(${given(10_000)} + ${given(inner * 1000)}), both in kΩ, reaches the meter:`],
+    worked: ({ inner, open }) => [
+      `Of ${given(open, 'V')} the share ${given(10_000)}/(${given(10_000)} + ${given(inner * 1000)}), both in kΩ, reaches the meter:`,
+    ],
     right: 'A divider of the inner resistance and the meter’s own.',
   }),
   numeric('methods', {
@@ -272,20 +376,37 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     difficulty: 3,
     given: { picofarads: oneOf(60, 80, 100, 120, 150), frequency: oneOf(14, 21, 28, 30, 50) },
     suits: ({ picofarads, frequency }) => picofarads * frequency > 1800,
-    stem: ({ picofarads, frequency }) => `A probe of ${given(picofarads)}${'\u00a0'}pF lies across ${given(50, 'ohm')} of source and ${given(50, 'ohm')} of load. At ${given(frequency, 'MHz')}, how many decibels of power does the load lose?`,
-    answer: ({ picofarads, frequency }) => shuntCapacitanceLossDb({ capacitanceF: picofarads * 1e-12, frequencyHz: frequency * 1e6, resistanceOhm: 50 }),
+    stem: ({ picofarads, frequency }) =>
+      `A probe of ${given(picofarads)}${'\u00a0'}pF lies across ${given(50, 'ohm')} of source and ${given(50, 'ohm')} of load. At ${given(frequency, 'MHz')}, how many decibels of power does the load lose?`,
+    answer: ({ picofarads, frequency }) =>
+      shuntCapacitanceLossDb({
+        capacitanceF: picofarads * 1e-12,
+        frequencyHz: frequency * 1e6,
+        resistanceOhm: 50,
+      }),
     write: fixed('dB', 2),
     wrong: ({ picofarads, frequency }) => {
       const x = 2 * Math.PI * frequency * 1e6 * picofarads * 1e-12;
       return [
         [0, 'probe-as-wire'],
-        [10 * Math.log10(1 + (x * 50) ** 2), 'link-left-out', 'The capacitance sees source and load side by side: 25 ohms, not 50.'],
-        [20 * Math.log10(1 + x * 25), 'factors-added', 'A capacitance and a resistance stand at a right angle: their squares add.'],
+        [
+          10 * Math.log10(1 + (x * 50) ** 2),
+          'link-left-out',
+          'The capacitance sees source and load side by side: 25 ohms, not 50.',
+        ],
+        [
+          20 * Math.log10(1 + x * 25),
+          'factors-added',
+          'A capacitance and a resistance stand at a right angle: their squares add.',
+        ],
       ];
     },
     worked: ({ picofarads, frequency }) => {
       const x = 2 * Math.PI * frequency * 1e6 * picofarads * 1e-12 * 25;
-      return [`Source and load side by side are 25; 2π times frequency times capacitance times that is ${sig(x)}.`, `10 lg of one plus its square, ${sig(x * x)}, is`];
+      return [
+        `Source and load side by side are 25; 2π times frequency times capacitance times that is ${sig(x)}.`,
+        `10 lg of one plus its square, ${sig(x * x)}, is`,
+      ];
     },
     right: 'It changes what it is connected to; no correction of the reading brings that back.',
   }),
@@ -295,15 +416,22 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['8.2'],
     difficulty: 2,
     given: { shown: oneOf(2, 3, 4, 5, 6, 8, 10, 15, 20, 25, 30) },
-    stem: ({ shown }) => `The probe divides by ten, the oscilloscope is set for one that does not, and somebody works out ${given(shown, 'mW')}. How much power is it really?`,
+    stem: ({ shown }) =>
+      `The probe divides by ten, the oscilloscope is set for one that does not, and somebody works out ${given(shown, 'mW')}. How much power is it really?`,
     answer: ({ shown }) => (shown / 1000) * dbToPowerRatio(gainDb(20)),
     write: power(),
     wrong: ({ shown }) => [
       [shown / 100, 'not-squared', 'Ten times the volts; and they are squared.'],
-      [shown / 1000, 'probe-switch', 'The screen shows a tenth of the volts: the power cannot stay the same.'],
+      [
+        shown / 1000,
+        'probe-switch',
+        'The screen shows a tenth of the volts: the power cannot stay the same.',
+      ],
       [shown / 1e5, 'probe-switch', 'It is the other way: the screen shows too little.'],
     ],
-    worked: ({ shown }) => [`The volts are ten times what is shown, the power a hundred times ${given(shown, 'mW')}:`],
+    worked: ({ shown }) => [
+      `The volts are ten times what is shown, the power a hundred times ${given(shown, 'mW')}:`,
+    ],
     right: 'A factor of a hundred, twenty decibels.',
   }),
 ];

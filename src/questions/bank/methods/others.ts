@@ -19,21 +19,50 @@ export const METHOD_OTHERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { watts: oneOf(0.5, 1, 2, 5, 10), loss: oneOf(0.3, 0.5, 0.8, 1.2) },
     make: ({ watts, loss }) => {
-      const boxes = Object.entries(WHERE).map(([id, box]) => ({ id, ...box, note: id === 'c' ? given(loss, 'dB') : box.note }));
+      const boxes = Object.entries(WHERE).map(([id, box]) => ({
+        id,
+        ...box,
+        note: id === 'c' ? given(loss, 'dB') : box.note,
+      }));
       return {
         stem: `The sheet says: “mean power at the transmitter’s socket, ${givenPower(watts)}”. The voltage was measured across the dummy load, behind the cable. At which place in the chain does the reading have to be brought up to what the sheet says?`,
         payload: {
           kind: 'place',
           figure: { figure: 'chain', name: 'Socket, in-line meter, cable and dummy load in a row', boxes },
           places: [
-            { id: 'a', words: 'the socket', ...slip('one-power-only', 'That is where the result is to hold. What stands between it and the reading is the question.') },
-            { id: 'b', words: 'the in-line meter', ...slip('link-twice', 'It is not what was read here, and a good one takes next to nothing.') },
-            { id: 'c', words: `the cable, ${given(loss, 'dB')}`, reply: 'What it loses is added to the reading at the load.', misconception: undefined },
-            { id: 'd', words: 'the dummy load', ...slip('load-assumed', 'Its resistance is in the reading already. What was lost before it is not.') },
+            {
+              id: 'a',
+              words: 'the socket',
+              ...slip(
+                'one-power-only',
+                'That is where the result is to hold. What stands between it and the reading is the question.',
+              ),
+            },
+            {
+              id: 'b',
+              words: 'the in-line meter',
+              ...slip('link-twice', 'It is not what was read here, and a good one takes next to nothing.'),
+            },
+            {
+              id: 'c',
+              words: `the cable, ${given(loss, 'dB')}`,
+              reply: 'What it loses is added to the reading at the load.',
+              misconception: undefined,
+            },
+            {
+              id: 'd',
+              words: 'the dummy load',
+              ...slip(
+                'load-assumed',
+                'Its resistance is in the reading already. What was lost before it is not.',
+              ),
+            },
           ],
           answer: 'c',
         },
-        worked: [`Between load and socket lies the cable: its ${given(loss, 'dB')} are added to the level found at the load.`],
+        worked: [
+          `Between load and socket lies the cable: its ${given(loss, 'dB')} are added to the level found at the load.`,
+        ],
         right: 'What it loses is added to the reading at the load.',
       };
     },
@@ -62,9 +91,14 @@ export const METHOD_OTHERS: readonly BankQuestion[] = [
           items,
           answer: items.map(({ id }) => id),
           reversed: fromTheEnd('That is from the end to the beginning.'),
-          otherwise: slip('heat-too-early', 'Radio frequency and direct current never come together into the load, and each needs its time to settle.'),
+          otherwise: slip(
+            'heat-too-early',
+            'Radio frequency and direct current never come together into the load, and each needs its time to settle.',
+          ),
         },
-        worked: ['Cold, then radio frequency until it is steady, off, cool, then direct current to the same rise, and only then the sum.'],
+        worked: [
+          'Cold, then radio frequency until it is steady, off, cool, then direct current to the same rise, and only then the sum.',
+        ],
         right: 'And never both into the load at once.',
       };
     },

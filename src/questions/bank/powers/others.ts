@@ -14,9 +14,21 @@ export const POWER_OTHERS: readonly BankQuestion[] = [
     given: { pep: oneOf(1, 2, 4, 5, 8, 10, 20, 50), share: oneOf(15, 20, 25, 30) },
     make: ({ pep, share }) => {
       const rows = [
-        { id: 'few', text: `a beacon whose key is down for ${given(share, 'percent')} of the time`, mean: share / 100 },
-        { id: 'paris', text: 'the word PARIS in Morse, over and over', mean: meanOverPeakEnvelope('parisWord') },
-        { id: 'tones', text: 'two equal tones on single sideband', mean: meanOverPeakEnvelope('twoEqualTones') },
+        {
+          id: 'few',
+          text: `a beacon whose key is down for ${given(share, 'percent')} of the time`,
+          mean: share / 100,
+        },
+        {
+          id: 'paris',
+          text: 'the word PARIS in Morse, over and over',
+          mean: meanOverPeakEnvelope('parisWord'),
+        },
+        {
+          id: 'tones',
+          text: 'two equal tones on single sideband',
+          mean: meanOverPeakEnvelope('twoEqualTones'),
+        },
         { id: 'carrier', text: 'a steady carrier, frequency-modulated', mean: 1 },
       ];
       return {
@@ -28,7 +40,10 @@ export const POWER_OTHERS: readonly BankQuestion[] = [
           items: rows.map(({ id, text }) => ({ id, text })),
           answer: rows.map(({ id }) => id),
           reversed: fromTheEnd('That begins with the most heat.'),
-          otherwise: slip('mean-is-pep', 'Heat goes with the mean power: ask of each what share of the peak envelope power it has on average.'),
+          otherwise: slip(
+            'mean-is-pep',
+            'Heat goes with the mean power: ask of each what share of the peak envelope power it has on average.',
+          ),
         },
         worked: [`Mean powers: ${rows.map(({ mean }) => power()(pep * mean)).join(', ')}.`],
         right: 'By their mean, which is what heats.',

@@ -1,6 +1,6 @@
 import { levelDbm, levelToPower, powerRatioToDb } from '#compute';
 import { fromTheEnd, other, slip } from '../define.ts';
-import { steps, oneOf } from '../ranges.ts';
+import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { fixed, given, power } from '../write.ts';
 
@@ -11,7 +11,13 @@ export const RATIO_OTHERS: readonly BankQuestion[] = [
     lesson: 'decibels/levels-and-gains',
     syllabus: ['1.9'],
     difficulty: 1,
-    given: { a: steps(-9, -2, 1), b: steps(3, 8, 1), c: steps(12, 17, 1), d: oneOf(0.1, 0.2, 0.25, 0.5), e: steps(31, 36, 1) },
+    given: {
+      a: steps(-9, -2, 1),
+      b: steps(3, 8, 1),
+      c: steps(12, 17, 1),
+      d: oneOf(0.1, 0.2, 0.25, 0.5),
+      e: steps(31, 36, 1),
+    },
     make: ({ a, b, c, d, e }) => {
       const items = [
         { id: 'minus', text: fixed('dBm', 0)(a) },
@@ -31,7 +37,10 @@ export const RATIO_OTHERS: readonly BankQuestion[] = [
           items,
           answer: items.map(({ id }) => id),
           reversed: fromTheEnd('That is from the largest to the smallest.'),
-          otherwise: slip('zero-is-nothing', 'Bring all of them to milliwatts: a minus in front of dBm is a small power, not a negative one, and one milliwatt is nought dBm.'),
+          otherwise: slip(
+            'zero-is-nothing',
+            'Bring all of them to milliwatts: a minus in front of dBm is a small power, not a negative one, and one milliwatt is nought dBm.',
+          ),
         },
         worked: [
           `In milliwatts and watts: ${items[0]?.text} is ${inMilliwatts(a)}, ${given(b, 'dBm')} is ${inMilliwatts(b)}, ${given(c, 'dBm')} is ${inMilliwatts(c)}, ${given(e, 'dBm')} is ${inMilliwatts(e)}.`,
@@ -61,13 +70,24 @@ export const RATIO_OTHERS: readonly BankQuestion[] = [
         half: slip('one-step-short', 'That is the root of the ratio: half of the decibels.'),
         right: { reply: 'Ten times the logarithm of the ratio.', misconception: undefined },
         twice: slip('twenty-for-ten'),
-        number: slip('ratio-as-db', 'That is where the number itself stands, or where one is. The ratio has its place at ten times its logarithm.'),
+        number: slip(
+          'ratio-as-db',
+          'That is where the number itself stands, or where one is. The ratio has its place at ten times its logarithm.',
+        ),
       };
       return {
         stem: `A ruler in decibels. Where on it does “${given(ratio)} times the power” stand?`,
         payload: {
           kind: 'place',
-          figure: { figure: 'ruler', name: 'A ruler in decibels with four marks', unit: 'dB', from: 0, to: 20, step: 2, marks },
+          figure: {
+            figure: 'ruler',
+            name: 'A ruler in decibels with four marks',
+            unit: 'dB',
+            from: 0,
+            to: 20,
+            step: 2,
+            marks,
+          },
           places: marks.map(({ id, label, at: place }) => ({
             id,
             words: `${label}, at ${decibels(place)}`,

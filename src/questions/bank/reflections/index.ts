@@ -4,4 +4,8 @@ import { REFLECTION_OTHERS } from './others.ts';
 import { REFLECTION_WORDS } from './words.ts';
 
 /** Reflections. */
-export const REFLECTIONS: readonly BankQuestion[] = [...REFLECTION_NUMBERS, ...REFLECTION_OTHERS, ...REFLECTION_WORDS];
+export const REFLECTIONS: readonly BankQuestion[] = [
+  ...REFLECTION_NUMBERS,
+  ...REFLECTION_OTHERS,
+  ...REFLECTION_WORDS,
+];

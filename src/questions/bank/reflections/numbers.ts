@@ -26,7 +26,8 @@ const swr2 = fixed('none', 2);
 const db1 = fixed('dB', 1);
 const back = (forward: number, reflected: number): number =>
   reflectionOfPowers({ forward: powerW(forward), reflected: powerW(reflected) });
-const ofLoad = (load: number): number => reflectionOfResistance({ resistance: ohms(load), reference: ohms(50) });
+const ofLoad = (load: number): number =>
+  reflectionOfResistance({ resistance: ohms(load), reference: ohms(50) });
 
 /** Reflections with drawn numbers. */
 export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
@@ -37,7 +38,8 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { forward: oneOf(2, 4, 5, 8, 10, 20), tenths: steps(1, 15, 1) },
     suits: ({ forward, tenths }) => tenths / 10 / forward > 0.005 && tenths / 10 / forward < 0.2,
-    stem: ({ forward, tenths }) => `An in-line meter shows ${given(forward, 'W')} forward and ${given(tenths / 10, 'W')} reflected. What is the standing-wave ratio?`,
+    stem: ({ forward, tenths }) =>
+      `An in-line meter shows ${given(forward, 'W')} forward and ${given(tenths / 10, 'W')} reflected. What is the standing-wave ratio?`,
     answer: ({ forward, tenths }) => swrOfReflection(back(forward, tenths / 10)),
     write: swr2,
     typed: { quantity: 'number', unit: 'none', tolerance: { of: 'share', size: 0.015 } },
@@ -58,15 +60,26 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['6.3'],
     difficulty: 1,
     given: { load: oneOf(10, 12.5, 20, 25, 30, 35, 40, 62, 65, 75, 80, 85, 100, 120, 150, 200) },
-    stem: ({ load }) => `A ${given(50, 'ohm')} line ends in a plain resistor of ${given(load, 'ohm')}. What is the standing-wave ratio on it?`,
+    stem: ({ load }) =>
+      `A ${given(50, 'ohm')} line ends in a plain resistor of ${given(load, 'ohm')}. What is the standing-wave ratio on it?`,
     answer: ({ load }) => swrOfReflection(ofLoad(load)),
     write: swr2,
     wrong: ({ load }) => [
       [Math.min(load / 50, 50 / load), 'swr-inverted'],
-      [1 + ofLoad(load), 'amplitude-for-power', 'That is one plus the reflection coefficient. Below the line belongs one less it.'],
-      [Math.max(load / 50, 50 / load) ** 2, 'swr-as-power-ratio', 'The ratio of the resistances is the ratio of the volts already: it is not squared.'],
+      [
+        1 + ofLoad(load),
+        'amplitude-for-power',
+        'That is one plus the reflection coefficient. Below the line belongs one less it.',
+      ],
+      [
+        Math.max(load / 50, 50 / load) ** 2,
+        'swr-as-power-ratio',
+        'The ratio of the resistances is the ratio of the volts already: it is not squared.',
+      ],
     ],
-    worked: ({ load }) => [`For a plain resistance it is the larger over the smaller: ${given(Math.max(load, 50))}/${given(Math.min(load, 50))} gives`],
+    worked: ({ load }) => [
+      `For a plain resistance it is the larger over the smaller: ${given(Math.max(load, 50))}/${given(Math.min(load, 50))} gives`,
+    ],
     right: 'The larger resistance over the smaller.',
   }),
   numeric('reflections', {
@@ -75,13 +88,22 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['6.3'],
     difficulty: 2,
     given: { swr: oneOf(1.2, 1.3, 1.4, 1.5, 1.6, 1.7, 1.8, 2, 2.2, 2.5, 3) },
-    stem: ({ swr }) => `At a load the standing-wave ratio is ${given(swr)}. What share of the power comes back from it?`,
+    stem: ({ swr }) =>
+      `At a load the standing-wave ratio is ${given(swr)}. What share of the power comes back from it?`,
     answer: ({ swr }) => 100 * reflectionOfSwr(swr) ** 2,
     write: fixed('percent', 1),
     wrong: ({ swr }) => [
       [100 * reflectionOfSwr(swr), 'amplitude-for-power'],
-      [100 * (1 - 1 / swr), 'reflected-is-lost', 'That takes the ratio as if it divided the power. It compares volts along the line.'],
-      [100 * (1 - reflectionOfSwr(swr) ** 2), 'lost-for-left', 'That is what the load takes. Asked is what comes back.'],
+      [
+        100 * (1 - 1 / swr),
+        'reflected-is-lost',
+        'That takes the ratio as if it divided the power. It compares volts along the line.',
+      ],
+      [
+        100 * (1 - reflectionOfSwr(swr) ** 2),
+        'lost-for-left',
+        'That is what the load takes. Asked is what comes back.',
+      ],
     ],
     worked: ({ swr }) => [
       `The reflection coefficient is (${given(swr)} − 1)/(${given(swr)} + 1) = ${sig(reflectionOfSwr(swr))}.`,
@@ -95,11 +117,16 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['6.3'],
     difficulty: 3,
     given: { swr: oneOf(1.4, 1.5, 1.6, 1.7, 1.8, 2, 2.2, 2.5, 2.8, 3) },
-    stem: ({ swr }) => `How many decibels does a load of standing-wave ratio ${given(swr)} take less than a matched one, of the power that arrives at it?`,
+    stem: ({ swr }) =>
+      `How many decibels does a load of standing-wave ratio ${given(swr)} take less than a matched one, of the power that arrives at it?`,
     answer: ({ swr }) => mismatchLossDb(reflectionOfSwr(swr)),
     write: fixed('dB', 2),
     wrong: ({ swr }) => [
-      [10 * Math.log10(swr), 'reflected-is-lost', 'That takes the ratio as if it divided the power. It compares volts along the line.'],
+      [
+        10 * Math.log10(swr),
+        'reflected-is-lost',
+        'That takes the ratio as if it divided the power. It compares volts along the line.',
+      ],
       [-10 * Math.log10(1 - reflectionOfSwr(swr)), 'amplitude-for-power'],
       [2 * mismatchLossDb(reflectionOfSwr(swr)), 'twenty-for-ten'],
     ],
@@ -116,15 +143,26 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { loss: steps(8, 28, 1) },
     suits: ({ loss }) => loss !== 10,
-    stem: ({ loss }) => `An antenna has a return loss of ${given(loss, 'dB')}. What share of the power comes back?`,
+    stem: ({ loss }) =>
+      `An antenna has a return loss of ${given(loss, 'dB')}. What share of the power comes back?`,
     answer: ({ loss }) => 100 * reflectionOfReturnLoss(loss) ** 2,
     write: digits('percent', 3),
     wrong: ({ loss }) => [
-      [100 * reflectionOfReturnLoss(loss), 'amplitude-for-power', 'That is the reflection coefficient, a ratio of volts. The share of power is its square.'],
+      [
+        100 * reflectionOfReturnLoss(loss),
+        'amplitude-for-power',
+        'That is the reflection coefficient, a ratio of volts. The share of power is its square.',
+      ],
       [100 / loss, 'db-as-factor'],
-      [100 - 100 * reflectionOfReturnLoss(loss) ** 2, 'lost-for-left', 'That share stays in the antenna. A large return loss means that little comes back.'],
+      [
+        100 - 100 * reflectionOfReturnLoss(loss) ** 2,
+        'lost-for-left',
+        'That share stays in the antenna. A large return loss means that little comes back.',
+      ],
     ],
-    worked: ({ loss }) => [`Ten to the power of −${given(loss)}/10 is ${sig(reflectionOfReturnLoss(loss) ** 2)}, or`],
+    worked: ({ loss }) => [
+      `Ten to the power of −${given(loss)}/10 is ${sig(reflectionOfReturnLoss(loss) ** 2)}, or`,
+    ],
     right: 'A return loss compares powers: ten in the exponent.',
   }),
   numeric('reflections', {
@@ -133,16 +171,24 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['6.3', '8.1'],
     difficulty: 2,
     given: { forward: oneOf(1, 2, 2.5, 4, 5, 10, 20), milli: oneOf(5, 8, 12, 20, 30, 40, 50, 80, 120) },
-    stem: ({ forward, milli }) => `${given(forward, 'W')} go forward, ${given(milli, 'mW')} come back. What is the return loss?`,
+    stem: ({ forward, milli }) =>
+      `${given(forward, 'W')} go forward, ${given(milli, 'mW')} come back. What is the return loss?`,
     answer: ({ forward, milli }) => returnLossOfReflection(back(forward, milli / 1000)),
     write: db1,
     typed: { quantity: 'loss', unit: 'dB', tolerance: { of: 'value', size: 0.1 } },
     wrong: ({ forward, milli }) => [
       [2 * returnLossOfReflection(back(forward, milli / 1000)), 'twenty-for-ten'],
       [returnLossOfReflection(back(forward, milli / 1000)) - 30, 'prefix-slip'],
-      [returnLossOfReflection(back(forward, milli / 1000)) / 2, 'return-loss-ten', 'That is ten times the logarithm of the reflection coefficient. Of the powers themselves it is ten times, without a root.'],
+      [
+        returnLossOfReflection(back(forward, milli / 1000)) / 2,
+        'return-loss-ten',
+        'That is ten times the logarithm of the reflection coefficient. Of the powers themselves it is ten times, without a root.',
+      ],
     ],
-    worked: ({ forward, milli }) => [`${given(forward, 'W')} over ${given(milli, 'mW')} is ${sig((1000 * forward) / milli)}.`, '10 lg of that is'],
+    worked: ({ forward, milli }) => [
+      `${given(forward, 'W')} over ${given(milli, 'mW')} is ${sig((1000 * forward) / milli)}.`,
+      '10 lg of that is',
+    ],
     right: 'Forward over reflected, ten times the logarithm.',
   }),
   numeric('reflections', {
@@ -156,11 +202,22 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     write: swr2,
     wrong: ({ loss }) => [
       [swrOfReflection(reflectionOfReturnLoss(loss) ** 2), 'power-for-amplitude'],
-      [1 + reflectionOfReturnLoss(loss), 'amplitude-for-power', 'That leaves out what stands below the line: one less the coefficient.'],
-      [swrOfReflection(reflectionOfReturnLoss(loss / 2)), 'return-loss-ten', 'That makes the coefficient larger than it is: the return loss is twenty times its logarithm.'],
+      [
+        1 + reflectionOfReturnLoss(loss),
+        'amplitude-for-power',
+        'That leaves out what stands below the line: one less the coefficient.',
+      ],
+      [
+        swrOfReflection(reflectionOfReturnLoss(loss / 2)),
+        'return-loss-ten',
+        'That makes the coefficient larger than it is: the return loss is twenty times its logarithm.',
+      ],
     ],
     suits: ({ loss }) => loss < 24,
-    worked: ({ loss }) => [`The reflection coefficient is ten to the power of −${given(loss)}/20, ${sig(reflectionOfReturnLoss(loss))}.`, 'One plus it over one less it is'],
+    worked: ({ loss }) => [
+      `The reflection coefficient is ten to the power of −${given(loss)}/20, ${sig(reflectionOfReturnLoss(loss))}.`,
+      'One plus it over one less it is',
+    ],
     right: 'Twenty in the exponent for the coefficient, then (1 + r)/(1 − r).',
   }),
   numeric('reflections', {
@@ -169,13 +226,18 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['6.3', '8.1'],
     difficulty: 1,
     given: { forward: steps(3, 12, 0.5), reflected: steps(0.2, 1.4, 0.1) },
-    stem: ({ forward, reflected }) => `An in-line meter shows ${given(forward, 'W')} forward and ${given(reflected, 'W')} reflected. How much power stays beyond it?`,
+    stem: ({ forward, reflected }) =>
+      `An in-line meter shows ${given(forward, 'W')} forward and ${given(reflected, 'W')} reflected. How much power stays beyond it?`,
     answer: ({ forward, reflected }) => netPower({ forward: powerW(forward), reflected: powerW(reflected) }),
     write: fixed('W', 2),
     wrong: ({ forward, reflected }) => [
       [forward, 'forward-is-net'],
       [forward + reflected, 'sum-for-net'],
-      [forward - Math.sqrt(forward * reflected), 'power-for-amplitude', 'That mixes volts and watts. Powers are simply subtracted.'],
+      [
+        forward - Math.sqrt(forward * reflected),
+        'power-for-amplitude',
+        'That mixes volts and watts. Powers are simply subtracted.',
+      ],
     ],
     worked: ({ forward, reflected }) => [`${given(forward)} − ${given(reflected)} gives`],
     right: 'Forward less reflected.',
@@ -186,16 +248,31 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['6.3'],
     difficulty: 2,
     given: { load: oneOf(20, 25, 30, 35, 40, 60, 65, 70, 75, 80, 90, 100, 120, 150, 200) },
-    stem: ({ load }) => `A ${given(50, 'ohm')} line ends in ${given(load, 'ohm')}. How large is the reflection coefficient?`,
+    stem: ({ load }) =>
+      `A ${given(50, 'ohm')} line ends in ${given(load, 'ohm')}. How large is the reflection coefficient?`,
     answer: ({ load }) => ofLoad(load),
     write: fixed('none', 3),
     typed: { quantity: 'number', unit: 'none', tolerance: { of: 'share', size: 0.015 } },
     wrong: ({ load }) => [
-      [ofLoad(load) ** 2, 'power-for-amplitude', 'That is the share of power. The coefficient is of volts, its root.'],
-      [Math.abs(load - 50) / 50, 'swr-as-difference', 'Below the line belongs the sum of the two resistances.'],
-      [swrOfReflection(ofLoad(load)), 'swr-as-power-ratio', 'That is the standing-wave ratio. The coefficient lies between nought and one.'],
+      [
+        ofLoad(load) ** 2,
+        'power-for-amplitude',
+        'That is the share of power. The coefficient is of volts, its root.',
+      ],
+      [
+        Math.abs(load - 50) / 50,
+        'swr-as-difference',
+        'Below the line belongs the sum of the two resistances.',
+      ],
+      [
+        swrOfReflection(ofLoad(load)),
+        'swr-as-power-ratio',
+        'That is the standing-wave ratio. The coefficient lies between nought and one.',
+      ],
     ],
-    worked: ({ load }) => [`The difference over the sum, ${given(Math.abs(load - 50))}/${given(load + 50)}, is`],
+    worked: ({ load }) => [
+      `The difference over the sum, ${given(Math.abs(load - 50))}/${given(load + 50)}, is`,
+    ],
     right: 'Difference over sum.',
   }),
   other('reflections', 'choice', {
@@ -206,15 +283,31 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     make: ({ source, load }) => {
       const [rs, rl] = [reflectionOfSwr(source), reflectionOfSwr(load)];
       const both = mismatchLimits({ source: rs, load: rl });
-      const write = (lower: number, upper: number): string => deviationsText('shown', { lower, upper, decimals: 2, unit: 'dB' });
+      const write = (lower: number, upper: number): string =>
+        deviationsText('shown', { lower, upper, decimals: 2, unit: 'dB' });
       const answer = write(both.lower, both.upper);
       return {
         stem: `A transmitter of standing-wave ratio ${given(source)} feeds a meter of ${given(load)}; nobody knows the phases. Between which limits does mismatch move the reading?`,
-        payload: choices({ text: answer, reply: 'The product of the two coefficients, in volts, added or taken off.' }, [
-          [write(both.lower / 2, both.upper / 2), 'return-loss-ten', 'Twice as much: the product of two coefficients is of volts, and takes twenty times the logarithm.'],
-          [write(20 * Math.log10(1 - rs), 20 * Math.log10(1 + rs)), 'largest-uncertainty', 'That is the transmitter’s reflection alone. What the meter does not send back cannot be reflected again: take the product.'],
-          [write(20 * Math.log10(1 - rs - rl), 20 * Math.log10(1 + rs + rl)), 'factors-added', 'A wave that is reflected twice is made smaller twice: the coefficients multiply.'],
-        ]),
+        payload: choices(
+          { text: answer, reply: 'The product of the two coefficients, in volts, added or taken off.' },
+          [
+            [
+              write(both.lower / 2, both.upper / 2),
+              'return-loss-ten',
+              'Twice as much: the product of two coefficients is of volts, and takes twenty times the logarithm.',
+            ],
+            [
+              write(20 * Math.log10(1 - rs), 20 * Math.log10(1 + rs)),
+              'largest-uncertainty',
+              'That is the transmitter’s reflection alone. What the meter does not send back cannot be reflected again: take the product.',
+            ],
+            [
+              write(20 * Math.log10(1 - rs - rl), 20 * Math.log10(1 + rs + rl)),
+              'factors-added',
+              'A wave that is reflected twice is made smaller twice: the coefficients multiply.',
+            ],
+          ],
+        ),
         worked: [
           `The coefficients are ${sig(rs)} and ${sig(rl)}, their product is ${sig(rs * rl)}.`,
           `20 lg (1 ± ${sig(rs * rl)}) gives ${answer}.`,
@@ -240,9 +333,21 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
       return {
         stem: `A coupler of ${given(directivity, 'dB')} directivity shows a standing-wave ratio of ${given(swr)}. Where can the true one lie?`,
         payload: choices({ text: answer, reply: 'The leak is a wave of its own, with any phase.' }, [
-          [range(leak * leak), 'power-for-amplitude', 'Directivity is stated in decibels of power; the leak adds as a voltage, with twenty in the exponent.'],
-          [`1.00 to ${swr2(swrOfReflection(Math.min(0.9, r + leak)))}`, 'mismatch-known', 'Downwards it cannot hide more than the leak is large.'],
-          [`${swr2(swr)} to ${swr2(swrOfReflection(r + leak))}`, 'mismatch-known', 'The leak may also work against the reflection, so that less is shown than there is, or with it.'],
+          [
+            range(leak * leak),
+            'power-for-amplitude',
+            'Directivity is stated in decibels of power; the leak adds as a voltage, with twenty in the exponent.',
+          ],
+          [
+            `1.00 to ${swr2(swrOfReflection(Math.min(0.9, r + leak)))}`,
+            'mismatch-known',
+            'Downwards it cannot hide more than the leak is large.',
+          ],
+          [
+            `${swr2(swr)} to ${swr2(swrOfReflection(r + leak))}`,
+            'mismatch-known',
+            'The leak may also work against the reflection, so that less is shown than there is, or with it.',
+          ],
         ]),
         worked: [
           `The leak is ten to the power of −${given(directivity)}/20, ${sig(leak)}; the coefficient shown is ${sig(r)}.`,

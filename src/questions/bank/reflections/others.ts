@@ -11,13 +11,26 @@ export const REFLECTION_OTHERS: readonly BankQuestion[] = [
     lesson: 'measuring/what-comes-back',
     syllabus: ['6.3'],
     difficulty: 2,
-    given: { best: oneOf(28, 30, 32), swr: oneOf(1.2, 1.25, 1.3), share: oneOf(4, 5, 6), worst: oneOf(4, 5, 6) },
+    given: {
+      best: oneOf(28, 30, 32),
+      swr: oneOf(1.2, 1.25, 1.3),
+      share: oneOf(4, 5, 6),
+      worst: oneOf(4, 5, 6),
+    },
     make: ({ best, swr, share, worst }) => {
       const rows = [
-        { id: 'best', text: `a return loss of ${given(best, 'dB')}`, back: reflectionOfReturnLoss(best) ** 2 },
+        {
+          id: 'best',
+          text: `a return loss of ${given(best, 'dB')}`,
+          back: reflectionOfReturnLoss(best) ** 2,
+        },
         { id: 'swr', text: `a standing-wave ratio of ${given(swr)}`, back: reflectionOfSwr(swr) ** 2 },
         { id: 'share', text: `${given(share, 'percent')} of the power comes back`, back: share / 100 },
-        { id: 'worst', text: `a return loss of ${given(worst, 'dB')}`, back: reflectionOfReturnLoss(worst) ** 2 },
+        {
+          id: 'worst',
+          text: `a return loss of ${given(worst, 'dB')}`,
+          back: reflectionOfReturnLoss(worst) ** 2,
+        },
       ];
       return {
         stem: 'Four loads, each described in its own way. Put them in order, the best match first.',
@@ -27,10 +40,17 @@ export const REFLECTION_OTHERS: readonly BankQuestion[] = [
           last: 'most comes back',
           items: rows.map(({ id, text }) => ({ id, text })),
           answer: rows.map(({ id }) => id),
-          reversed: fromTheEnd('That begins with the worst. A large return loss is a good match: little comes back.'),
-          otherwise: slip('amplitude-for-power', 'Bring all of them to the share of power that comes back. And mind that a large return loss is a good match.'),
+          reversed: fromTheEnd(
+            'That begins with the worst. A large return loss is a good match: little comes back.',
+          ),
+          otherwise: slip(
+            'amplitude-for-power',
+            'Bring all of them to the share of power that comes back. And mind that a large return loss is a good match.',
+          ),
         },
-        worked: [`Of the power there come back ${rows.map(({ back }) => fixed('percent', 1)(100 * back)).join(', ')}.`],
+        worked: [
+          `Of the power there come back ${rows.map(({ back }) => fixed('percent', 1)(100 * back)).join(', ')}.`,
+        ],
         right: 'All of them compared by the share of power that comes back.',
       };
     },

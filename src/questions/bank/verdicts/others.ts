@@ -21,12 +21,22 @@ export const VERDICT_OTHERS: readonly BankQuestion[] = [
         { id: 'over', is: 'can’t tell', label: 'C', at: two(upper - wide / 2) },
       ] as const;
       const wanted = ASKED[asked] ?? 'inside';
-      const reply = { outside: 'All of its band lies below the lower limit.', inside: 'All of its band lies between the limits.', over: 'Its band reaches over the upper limit.' };
-      const mistake = { outside: 'one-side-only', inside: 'reading-decides', over: wanted === 'inside' ? 'straddle-is-inside' : 'straddle-is-outside' } as const;
+      const reply = {
+        outside: 'All of its band lies below the lower limit.',
+        inside: 'All of its band lies between the limits.',
+        over: 'Its band reaches over the upper limit.',
+      };
+      const mistake = {
+        outside: 'one-side-only',
+        inside: 'reading-decides',
+        over: wanted === 'inside' ? 'straddle-is-inside' : 'straddle-is-outside',
+      } as const;
       const places = rows.map(({ id, is, label, at }) => ({
         id,
         words: `${label}, at ${given(at, 'dBm')} ${givenBand(wide, 'dB')}`,
-        ...(is === wanted ? { reply: reply[id], misconception: undefined } : slip(mistake[id], `${reply[id]} That makes it “${is}”.`)),
+        ...(is === wanted
+          ? { reply: reply[id], misconception: undefined }
+          : slip(mistake[id], `${reply[id]} That makes it “${is}”.`)),
       }));
       const right = rows.find(({ is }) => is === wanted) ?? rows[0];
       return {
@@ -46,7 +56,9 @@ export const VERDICT_OTHERS: readonly BankQuestion[] = [
           places,
           answer: right.id,
         },
-        worked: [`A lies wholly beyond its limit, B wholly between, C reaches over one: outside, inside, can’t tell. Asked was “${wanted}”, ${right.label}.`],
+        worked: [
+          `A lies wholly beyond its limit, B wholly between, C reaches over one: outside, inside, can’t tell. Asked was “${wanted}”, ${right.label}.`,
+        ],
         right: reply[right.id],
       };
     },
@@ -74,7 +86,10 @@ export const VERDICT_OTHERS: readonly BankQuestion[] = [
           items,
           answer: items.map(({ id }) => id),
           reversed: fromTheEnd('That is from the end to the beginning.'),
-          otherwise: slip('rule-afterwards', 'What is meant and by which rule it is judged comes before the first reading; the verdict comes last.'),
+          otherwise: slip(
+            'rule-afterwards',
+            'What is meant and by which rule it is judged comes before the first reading; the verdict comes last.',
+          ),
         },
         worked: ['Measurand and limits, rule, readings, value and uncertainty, comparison, verdict.'],
         right: 'The rule stands before the first reading is taken.',

@@ -31,9 +31,12 @@ const lesson = 'decibels/volts-and-watts';
 const scope = 'measuring/oscilloscope-across-a-load';
 const FIFTY = ohms(50);
 const vpp = (value: number) => voltsPeakToPeak(value);
-const ofPeakToPeak = (value: number, r = 50): number => powerOfPeakToPeak({ peakToPeak: vpp(value), resistance: ohms(r) });
-const ofRms = (value: number, r = 50): number => powerOfVolts({ volts: voltsRms(value), resistance: ohms(r) });
-const ofPeak = (value: number, r = 50): number => powerOfPeak({ peak: voltsPeak(value), resistance: ohms(r) });
+const ofPeakToPeak = (value: number, r = 50): number =>
+  powerOfPeakToPeak({ peakToPeak: vpp(value), resistance: ohms(r) });
+const ofRms = (value: number, r = 50): number =>
+  powerOfVolts({ volts: voltsRms(value), resistance: ohms(r) });
+const ofPeak = (value: number, r = 50): number =>
+  powerOfPeak({ peak: voltsPeak(value), resistance: ohms(r) });
 const rmsOf = (watts: number, r = 50): number => voltsOfPower({ power: powerW(watts), resistance: ohms(r) });
 
 /** Volts and watts with drawn numbers. */
@@ -67,10 +70,17 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     typed: { quantity: 'voltsRms', unit: 'Vrms', tolerance: { of: 'share', size: 0.01 } },
     wrong: ({ height }) => [
       [height / 2, 'half-only'],
-      [height / Math.SQRT2, 'vpp-as-vp', 'That divides by √2 without halving first: the trough-to-crest height was taken for the peak.'],
+      [
+        height / Math.SQRT2,
+        'vpp-as-vp',
+        'That divides by √2 without halving first: the trough-to-crest height was taken for the peak.',
+      ],
       [rectifiedAverageOfPeak(peakOfPeakToPeak(vpp(height))), 'average-for-rms'],
     ],
-    worked: ({ height }) => [`Half of ${given(height, 'Vpp')} is the peak, ${given(Number((height / 2).toPrecision(6)), 'Vp')}.`, 'Divided by √2 that is'],
+    worked: ({ height }) => [
+      `Half of ${given(height, 'Vpp')} is the peak, ${given(Number((height / 2).toPrecision(6)), 'Vp')}.`,
+      'Divided by √2 that is',
+    ],
     right: 'Halve, then divide by √2.',
   }),
   numeric('volts', {
@@ -79,16 +89,28 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.6', '1.9', '8.2'],
     difficulty: 2,
     given: { height: steps(2, 44, 0.4) },
-    stem: ({ height }) => `Across a load of ${given(50, 'ohm')} an oscilloscope shows a sine of ${given(height, 'Vpp')}. How much power does the load take?`,
+    stem: ({ height }) =>
+      `Across a load of ${given(50, 'ohm')} an oscilloscope shows a sine of ${given(height, 'Vpp')}. How much power does the load take?`,
     answer: ({ height }) => ofPeakToPeak(height),
     write: power(),
     wrong: ({ height }) => [
       [ofPeak(height), 'vpp-as-vp'],
       [ofRms(height), 'vpp-as-rms'],
-      [ofPeak(height / 2) * 2, 'vp-as-rms', 'That squares the peak and divides by R. For RMS there is a 2 below the line as well.'],
-      [ofPeakToPeak(height) / 2, 'rms-as-vp', 'That halves once too often: V²pp/(8R) has all of the halves in it.'],
+      [
+        ofPeak(height / 2) * 2,
+        'vp-as-rms',
+        'That squares the peak and divides by R. For RMS there is a 2 below the line as well.',
+      ],
+      [
+        ofPeakToPeak(height) / 2,
+        'rms-as-vp',
+        'That halves once too often: V²pp/(8R) has all of the halves in it.',
+      ],
     ],
-    worked: ({ height }) => [`The peak is ${given(Number((height / 2).toPrecision(6)), 'Vp')}, the RMS voltage ${digits('Vrms', 4)(height / Math.sqrt(8))}.`, `Squared and divided by ${given(50, 'ohm')} that is`],
+    worked: ({ height }) => [
+      `The peak is ${given(Number((height / 2).toPrecision(6)), 'Vp')}, the RMS voltage ${digits('Vrms', 4)(height / Math.sqrt(8))}.`,
+      `Squared and divided by ${given(50, 'ohm')} that is`,
+    ],
     right: 'Halve, divide by √2, square, divide by the resistance.',
   }),
   numeric('volts', {
@@ -98,17 +120,25 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { height: steps(3, 30, 0.2), load: steps(48, 52, 0.2) },
     suits: ({ load }) => Math.abs(load - 50) > 0.5,
-    stem: ({ height, load }) => `A dummy load measures ${given(load, 'ohm')} with a multimeter. Across it an oscilloscope shows a sine of ${given(height, 'Vpp')}. How much power does it take?`,
+    stem: ({ height, load }) =>
+      `A dummy load measures ${given(load, 'ohm')} with a multimeter. Across it an oscilloscope shows a sine of ${given(height, 'Vpp')}. How much power does it take?`,
     answer: ({ height, load }) => ofPeakToPeak(height, load),
     write: power(4),
     typed: { quantity: 'power', unit: 'W', tolerance: { of: 'share', size: 0.004 } },
     wrong: ({ height, load }) => [
-      [ofPeakToPeak(height), 'load-assumed', 'That is for 50 ohms exactly. This load was measured: use what it is.'],
+      [
+        ofPeakToPeak(height),
+        'load-assumed',
+        'That is for 50 ohms exactly. This load was measured: use what it is.',
+      ],
       [ofPeak(height, load), 'vpp-as-vp'],
       [ofRms(height, load), 'vpp-as-rms'],
       [2 * ofPeakToPeak(height, load), 'vp-as-rms'],
     ],
-    worked: ({ height, load }) => [`Squared, ${given(height, 'Vpp')} is ${sig(height * height, 5)}.`, `Divided by 8 × ${given(load, 'ohm')} that is`],
+    worked: ({ height, load }) => [
+      `Squared, ${given(height, 'Vpp')} is ${sig(height * height, 5)}.`,
+      `Divided by 8 × ${given(load, 'ohm')} that is`,
+    ],
     right: 'V²pp over eight times the resistance that is really there.',
   }),
   numeric('volts', {
@@ -117,7 +147,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.9'],
     difficulty: 1,
     given: { rms: steps(1, 15, 0.5) },
-    stem: ({ rms }) => `A true-RMS radio-frequency voltmeter shows ${given(rms, 'Vrms')} across ${given(50, 'ohm')}. How much power is that?`,
+    stem: ({ rms }) =>
+      `A true-RMS radio-frequency voltmeter shows ${given(rms, 'Vrms')} across ${given(50, 'ohm')}. How much power is that?`,
     answer: ({ rms }) => ofRms(rms),
     write: power(),
     wrong: ({ rms }) => [
@@ -125,7 +156,10 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [rms / 50, 'not-squared'],
       [2 * ofRms(rms), 'root-two-wrong-way', 'RMS is squared as it is. There is no peak to be found first.'],
     ],
-    worked: ({ rms }) => [`${given(rms)}² is ${given(Number((rms * rms).toPrecision(6)))}.`, `Divided by ${given(50, 'ohm')} that is`],
+    worked: ({ rms }) => [
+      `${given(rms)}² is ${given(Number((rms * rms).toPrecision(6)))}.`,
+      `Divided by ${given(50, 'ohm')} that is`,
+    ],
     right: 'RMS volts squared over the resistance, nothing else.',
   }),
   numeric('volts', {
@@ -134,16 +168,28 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.9', '8.1'],
     difficulty: 2,
     given: { watts: oneOf(0.1, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 15) },
-    stem: ({ watts }) => `You expect ${givenPower(watts)} into ${given(50, 'ohm')} and want to choose a meter’s range. Which RMS voltage will there be?`,
+    stem: ({ watts }) =>
+      `You expect ${givenPower(watts)} into ${given(50, 'ohm')} and want to choose a meter’s range. Which RMS voltage will there be?`,
     answer: ({ watts }) => rmsOf(watts),
     write: digits('Vrms', 3),
     typed: { quantity: 'voltsRms', unit: 'Vrms', tolerance: { of: 'share', size: 0.01 } },
     wrong: ({ watts }) => [
-      [peakOfPower({ power: powerW(watts), resistance: FIFTY }), 'root-two-wrong-way', 'That is the peak. RMS is the root of power times resistance, no more.'],
+      [
+        peakOfPower({ power: powerW(watts), resistance: FIFTY }),
+        'root-two-wrong-way',
+        'That is the peak. RMS is the root of power times resistance, no more.',
+      ],
       [watts * 50, 'root-left-out'],
-      [peakToPeakOfPower({ power: powerW(watts), resistance: FIFTY }), 'vpp-as-rms', 'That is from trough to crest. Asked is the RMS voltage.'],
+      [
+        peakToPeakOfPower({ power: powerW(watts), resistance: FIFTY }),
+        'vpp-as-rms',
+        'That is from trough to crest. Asked is the RMS voltage.',
+      ],
     ],
-    worked: ({ watts }) => [`${given(watts, 'W')} times ${given(50, 'ohm')} is ${given(Number((watts * 50).toPrecision(6)))}.`, 'The root of that is'],
+    worked: ({ watts }) => [
+      `${given(watts, 'W')} times ${given(50, 'ohm')} is ${given(Number((watts * 50).toPrecision(6)))}.`,
+      'The root of that is',
+    ],
     right: 'The root of power times resistance.',
   }),
   numeric('volts', {
@@ -151,16 +197,30 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     lesson: scope,
     syllabus: ['1.6', '1.9', '8.2'],
     difficulty: 2,
-    given: { watts: oneOf(0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.2, 1.5, 2, 2.5, 3, 4, 5) },
-    stem: ({ watts }) => `How high will ${givenPower(watts)} stand on the screen, from trough to crest, across ${given(50, 'ohm')}?`,
+    given: {
+      watts: oneOf(0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.2, 1.5, 2, 2.5, 3, 4, 5),
+    },
+    stem: ({ watts }) =>
+      `How high will ${givenPower(watts)} stand on the screen, from trough to crest, across ${given(50, 'ohm')}?`,
     answer: ({ watts }) => peakToPeakOfPower({ power: powerW(watts), resistance: FIFTY }),
     write: digits('Vpp', 3),
     wrong: ({ watts }) => [
-      [peakOfPower({ power: powerW(watts), resistance: FIFTY }), 'vp-as-vpp', 'That is the peak. The trace reaches as far below the middle as above it.'],
-      [rmsOf(watts), 'vpp-as-rms', 'That is the RMS voltage. The screen shows the whole height, 2√2 times as much.'],
+      [
+        peakOfPower({ power: powerW(watts), resistance: FIFTY }),
+        'vp-as-vpp',
+        'That is the peak. The trace reaches as far below the middle as above it.',
+      ],
+      [
+        rmsOf(watts),
+        'vpp-as-rms',
+        'That is the RMS voltage. The screen shows the whole height, 2√2 times as much.',
+      ],
       [2 * rmsOf(watts), 'rms-as-vp', 'That doubles the RMS voltage. First it has to become the peak.'],
     ],
-    worked: ({ watts }) => [`RMS is the root of ${given(watts)} × 50, ${digits('Vrms', 4)(rmsOf(watts))}.`, 'Times 2√2 that is'],
+    worked: ({ watts }) => [
+      `RMS is the root of ${given(watts)} × 50, ${digits('Vrms', 4)(rmsOf(watts))}.`,
+      'Times 2√2 that is',
+    ],
     right: 'The root of 8 P R, twenty volts for one watt in fifty ohms.',
   }),
   numeric('volts', {
@@ -169,13 +229,22 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.9'],
     difficulty: 3,
     given: { load: oneOf(25, 30, 60, 68, 75, 82, 100, 120) },
-    stem: ({ load }) => `Somebody works out the power from the volts as if the load were ${given(50, 'ohm')}. It is ${given(load, 'ohm')}. By how much is the figure off, in decibels?`,
+    stem: ({ load }) =>
+      `Somebody works out the power from the volts as if the load were ${given(50, 'ohm')}. It is ${given(load, 'ohm')}. By how much is the figure off, in decibels?`,
     answer: ({ load }) => 10 * Math.log10(load / 50),
     write: change('dB', 2),
     wrong: ({ load }) => [
-      [10 * Math.log10(50 / load), 'load-inverted', 'The sign is turned round: think whether the real load takes more or less than a load of 50 ohms at these volts.'],
+      [
+        10 * Math.log10(50 / load),
+        'load-inverted',
+        'The sign is turned round: think whether the real load takes more or less than a load of 50 ohms at these volts.',
+      ],
       [20 * Math.log10(load / 50), 'load-squared'],
-      [(load - 50) / 10, 'difference-as-db', 'Decibels come from the ratio of the resistances, not from their difference.'],
+      [
+        (load - 50) / 10,
+        'difference-as-db',
+        'Decibels come from the ratio of the resistances, not from their difference.',
+      ],
     ],
     worked: ({ load }) => [
       `The figure is V²/50, the truth V²/${given(load)}: their ratio is ${given(load)}/50 = ${given(Number((load / 50).toPrecision(6)))}.`,
@@ -189,15 +258,22 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.9'],
     difficulty: 2,
     given: { load: oneOf(25, 40, 60, 75, 100), shown: oneOf(1, 1.5, 2, 2.4, 3, 4, 5, 6, 10) },
-    stem: ({ load, shown }) => `From the volts, taken across ${given(50, 'ohm')}, somebody finds ${given(shown, 'W')}. The load turns out to be ${given(load, 'ohm')}. How much power does it take?`,
+    stem: ({ load, shown }) =>
+      `From the volts, taken across ${given(50, 'ohm')}, somebody finds ${given(shown, 'W')}. The load turns out to be ${given(load, 'ohm')}. How much power does it take?`,
     answer: ({ load, shown }) => (shown * 50) / load,
     write: digits('W', 3),
     wrong: ({ load, shown }) => [
       [(shown * load) / 50, 'load-inverted'],
-      [shown, 'load-assumed', 'The volts were measured; the resistance was assumed. With another resistance it is another power.'],
+      [
+        shown,
+        'load-assumed',
+        'The volts were measured; the resistance was assumed. With another resistance it is another power.',
+      ],
       [shown * (50 / load) ** 2, 'load-squared'],
     ],
-    worked: ({ load, shown }) => [`The volts stay; the power goes as one over the resistance: ${given(shown, 'W')} × 50/${given(load)} gives`],
+    worked: ({ load, shown }) => [
+      `The volts stay; the power goes as one over the resistance: ${given(shown, 'W')} × 50/${given(load)} gives`,
+    ],
     right: 'Same volts, other resistance: in inverse proportion.',
   }),
   numeric('volts', {
@@ -205,7 +281,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     lesson: scope,
     difficulty: 2,
     given: { percent: oneOf(1, 1.5, 2, 2.5, 3, 4, 5, 6, 8) },
-    stem: ({ percent }) => `An oscilloscope shows the volts ${given(percent, 'percent')} too high. By how much is the power worked out from them too high?`,
+    stem: ({ percent }) =>
+      `An oscilloscope shows the volts ${given(percent, 'percent')} too high. By how much is the power worked out from them too high?`,
     answer: ({ percent }) => 100 * ((1 + percent / 100) ** 2 - 1),
     write: fixed('percent', 1),
     wrong: ({ percent }) => [
@@ -214,24 +291,30 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [percent / 2, 'percent-halved'],
     ],
     suits: ({ percent }) => percent !== 2,
-    worked: ({ percent }) => [`Volts of ${given(Number((1 + percent / 100).toPrecision(6)))} times the true ones, squared, are ${sig((1 + percent / 100) ** 2, 4)} times the power: too high by`],
+    worked: ({ percent }) => [
+      `Volts of ${given(Number((1 + percent / 100).toPrecision(6)))} times the true ones, squared, are ${sig((1 + percent / 100) ** 2, 4)} times the power: too high by`,
+    ],
     right: 'About twice the percentage, since the volts are squared.',
   }),
   numeric('volts', {
     id: 'percent-of-volts-in-db',
     lesson: scope,
     difficulty: 2,
-    given: { percent: oneOf(1, 2, 3, 4, 5, 6, 7, 8, 10, 12) },
-    stem: ({ percent }) => `An oscilloscope shows the volts ${given(percent, 'percent')} too high. By how many decibels is the level worked out from them too high?`,
+    given: { percent: oneOf(2, 2.5, 3, 3.5, 4, 4.5, 5, 6, 7, 8, 9, 10, 12, 15) },
+    stem: ({ percent }) =>
+      `An oscilloscope shows the volts ${given(percent, 'percent')} too high. By how many decibels is the level worked out from them too high?`,
     answer: ({ percent }) => percentOfVoltsToDb(percent),
     write: fixed('dB', 2),
     typed: { quantity: 'halfWidthDb', unit: 'dB', tolerance: { of: 'value', size: 0.011 } },
     wrong: ({ percent }) => [
       [percentOfVoltsToDb(percent) / 2, 'ten-for-twenty'],
-      [percentOfVoltsToDb(percent) * 2, 'percent-not-doubled', 'That counts the square twice: 20 lg has it already.'],
+      [
+        percentOfVoltsToDb(percent) * 2,
+        'percent-not-doubled',
+        'That counts the square twice: 20 lg has it already.',
+      ],
       [percent / 10, 'db-as-percent', 'Ten per cent of volts are not one decibel.'],
     ],
-    suits: ({ percent }) => percent > 1,
     worked: ({ percent }) => [`20 lg ${given(Number((1 + percent / 100).toPrecision(6)))} gives`],
     right: 'Volts: twenty times the logarithm.',
   }),
@@ -240,7 +323,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     lesson: 'decibels/a-decibel-is-not-a-percentage',
     difficulty: 2,
     given: { drop: oneOf(0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.2, 1.4, 1.5, 1.8, 2, 2.5) },
-    stem: ({ drop }) => `The level falls by ${given(drop, 'dB')}. By what share do the volts across the load fall?`,
+    stem: ({ drop }) =>
+      `The level falls by ${given(drop, 'dB')}. By what share do the volts across the load fall?`,
     answer: ({ drop }) => -dbToPercentOfVolts(gainDb(-drop)),
     write: fixed('percent', 1),
     wrong: ({ drop }) => [
@@ -248,7 +332,10 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [dbToPercentOfVolts(gainDb(drop)), 'gain-for-loss'],
       [10 * drop, 'db-as-percent'],
     ],
-    worked: ({ drop }) => [`Ten to the power of −${given(drop)}/20 is ${sig(10 ** (-drop / 20), 4)}: that share is left.`, 'Gone is'],
+    worked: ({ drop }) => [
+      `Ten to the power of −${given(drop)}/20 is ${sig(10 ** (-drop / 20), 4)}: that share is left.`,
+      'Gone is',
+    ],
     right: 'Twenty in the exponent for volts.',
   }),
   numeric('volts', {
@@ -257,16 +344,28 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['1.9'],
     difficulty: 3,
     given: { level: steps(1, 29, 1) },
-    stem: ({ level }) => `A signal generator is set to ${given(level, 'dBm')} into ${given(50, 'ohm')}. Which RMS voltage stands across the load?`,
+    stem: ({ level }) =>
+      `A signal generator is set to ${given(level, 'dBm')} into ${given(50, 'ohm')}. Which RMS voltage stands across the load?`,
     answer: ({ level }) => levelToVolts({ level: levelDbm(level), resistance: FIFTY }),
     write: digits('Vrms', 3),
     wrong: ({ level }) => [
-      [levelToVolts({ level: levelDbm(level), resistance: FIFTY }) * Math.SQRT2, 'root-two-wrong-way', 'That is the peak: RMS squared over R gives the power as it is.'],
-      [2 * levelToVolts({ level: levelDbm(level), resistance: FIFTY }), 'termination-forgotten', 'That is what the generator shows without its load. Set into fifty ohms, half of it is across them.'],
+      [
+        levelToVolts({ level: levelDbm(level), resistance: FIFTY }) * Math.SQRT2,
+        'root-two-wrong-way',
+        'That is the peak: RMS squared over R gives the power as it is.',
+      ],
+      [
+        2 * levelToVolts({ level: levelDbm(level), resistance: FIFTY }),
+        'termination-forgotten',
+        'That is what the generator shows without its load. Set into fifty ohms, half of it is across them.',
+      ],
       [50 * 10 ** ((level - 30) / 10), 'root-left-out'],
     ],
     suits: ({ level }) => Math.abs(level - 13) > 2 && Math.abs(level - 19) > 1 && Math.abs(level - 16) > 1,
-    worked: ({ level }) => [`${given(level, 'dBm')} are ${power(4)(10 ** ((level - 30) / 10))}.`, 'The root of that power times 50 is'],
+    worked: ({ level }) => [
+      `${given(level, 'dBm')} are ${power(4)(10 ** ((level - 30) / 10))}.`,
+      'The root of that power times 50 is',
+    ],
     right: 'To watts first, then the root of power times resistance.',
   }),
   numeric('volts', {
@@ -276,7 +375,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     difficulty: 3,
     given: { height: steps(1, 30, 0.5) },
     suits: ({ height }) => Math.abs(height - 2) > 0.6,
-    stem: ({ height }) => `A sine of ${given(height, 'Vpp')} stands across ${given(50, 'ohm')}. Which level is that?`,
+    stem: ({ height }) =>
+      `A sine of ${given(height, 'Vpp')} stands across ${given(50, 'ohm')}. Which level is that?`,
     answer: ({ height }) => powerToLevel(powerW(ofPeakToPeak(height))),
     write: fixed('dBm', 1),
     typed: { quantity: 'level', unit: 'dBm', tolerance: { of: 'value', size: 0.1 } },
@@ -286,7 +386,10 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [powerToLevel(powerW(2 * ofPeakToPeak(height))), 'vp-as-rms'],
       [powerToLevel(powerW(ofPeakToPeak(height))) - 30, 'milliwatts-for-watts'],
     ],
-    worked: ({ height }) => [`${given(height)}² over 8 × 50 is ${power(4)(ofPeakToPeak(height))}.`, 'As a level that is'],
+    worked: ({ height }) => [
+      `${given(height)}² over 8 × 50 is ${power(4)(ofPeakToPeak(height))}.`,
+      'As a level that is',
+    ],
     right: 'To watts, then ten times the logarithm of the milliwatts.',
   }),
   numeric('volts', {
@@ -295,13 +398,26 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     syllabus: ['8.1'],
     difficulty: 3,
     given: { volts: steps(1, 12, 0.5) },
-    stem: ({ volts }) => `A multimeter responds to the rectified mean, and its scale is made for sines. What does it show on a square wave that swings from −${given(volts, 'V')} to +${given(volts, 'V')}?`,
+    stem: ({ volts }) =>
+      `A multimeter responds to the rectified mean, and its scale is made for sines. What does it show on a square wave that swings from −${given(volts, 'V')} to +${given(volts, 'V')}?`,
     answer: ({ volts }) => volts * averageMeterRatio('square'),
     write: digits('V', 3),
     wrong: ({ volts }) => [
-      [volts, 'average-meter', 'That is the true RMS. The meter takes the mean, multiplies it by what a sine would need, and shows more.'],
-      [volts / Math.SQRT2, 'root-two-wrong-way', 'Dividing the peak by √2 is for sines. A square wave is at its peak all the time.'],
-      [(volts * 2) / Math.PI, 'average-for-rms', 'That is the rectified mean of a sine of this height. A square wave’s is its full height.'],
+      [
+        volts,
+        'average-meter',
+        'That is the true RMS. The meter takes the mean, multiplies it by what a sine would need, and shows more.',
+      ],
+      [
+        volts / Math.SQRT2,
+        'root-two-wrong-way',
+        'Dividing the peak by √2 is for sines. A square wave is at its peak all the time.',
+      ],
+      [
+        (volts * 2) / Math.PI,
+        'average-for-rms',
+        'That is the rectified mean of a sine of this height. A square wave’s is its full height.',
+      ],
     ],
     worked: ({ volts }) => [
       `The rectified mean of this wave is ${given(volts, 'V')}.`,

@@ -4,10 +4,31 @@ import type { BankQuestion } from '../types.ts';
 import { digits, given } from '../write.ts';
 
 const HEIGHTS = [
-  { id: 'pp', label: 'A', turns: 1.5, from: -1, to: 1, words: 'A, from the deepest trough to the highest crest' },
+  {
+    id: 'pp',
+    label: 'A',
+    turns: 1.5,
+    from: -1,
+    to: 1,
+    words: 'A, from the deepest trough to the highest crest',
+  },
   { id: 'peak', label: 'B', turns: 0.25, from: 0, to: 1, words: 'B, from the middle line to the crest' },
-  { id: 'rms', label: 'C', turns: 0.62, from: 0, to: Math.SQRT1_2, words: 'C, from the middle line to seven tenths of the crest’s height' },
-  { id: 'half', label: 'D', turns: 0.95, from: 0, to: 0.5, words: 'D, from the middle line to half of the crest’s height' },
+  {
+    id: 'rms',
+    label: 'C',
+    turns: 0.62,
+    from: 0,
+    to: Math.SQRT1_2,
+    words: 'C, from the middle line to seven tenths of the crest’s height',
+  },
+  {
+    id: 'half',
+    label: 'D',
+    turns: 0.95,
+    from: 0,
+    to: 0.5,
+    words: 'D, from the middle line to half of the crest’s height',
+  },
 ] as const;
 
 /** What each height is asked by, and what to say to the others. */
@@ -21,7 +42,10 @@ const WRONG = {
   pp: slip('vpp-as-vp', 'That is the whole height from trough to crest.'),
   peak: slip('vp-as-rms', 'That is the peak, from the middle line to the crest.'),
   rms: slip('rms-as-vp', 'That is the peak divided by √2, which is the RMS voltage.'),
-  half: slip('half-only', 'Half of the peak is none of the usual voltages: RMS lies higher, at seven tenths.'),
+  half: slip(
+    'half-only',
+    'Half of the peak is none of the usual voltages: RMS lies higher, at seven tenths.',
+  ),
 } as const;
 
 /** Volts and watts to put in order or to point at. */
@@ -34,12 +58,20 @@ export const VOLT_OTHERS: readonly BankQuestion[] = [
     given: { asked: oneOf(0, 1, 2) },
     make: ({ asked }) => {
       const { id: answer, what } = ASKED[asked] ?? ASKED[0];
-      const right = { pp: 'From the deepest to the highest.', peak: 'The peak: from the middle to the crest.', rms: 'Seven tenths of the peak.' }[answer];
+      const right = {
+        pp: 'From the deepest to the highest.',
+        peak: 'The peak: from the middle to the crest.',
+        rms: 'Seven tenths of the peak.',
+      }[answer];
       return {
         stem: `A sine on the screen: ${what}?`,
         payload: {
           kind: 'place',
-          figure: { figure: 'wave', name: 'A sine with four heights marked', heights: HEIGHTS.map(({ words, ...height }) => height) },
+          figure: {
+            figure: 'wave',
+            name: 'A sine with four heights marked',
+            heights: HEIGHTS.map(({ words, ...height }) => height),
+          },
           places: HEIGHTS.map(({ id, words }) => ({
             id,
             words,
@@ -47,7 +79,9 @@ export const VOLT_OTHERS: readonly BankQuestion[] = [
           })),
           answer,
         },
-        worked: ['Trough to crest is peak to peak; half of it is the peak, V²/(2R); the peak divided by √2 is RMS, V²/R.'],
+        worked: [
+          'Trough to crest is peak to peak; half of it is the peak, V²/(2R); the peak divided by √2 is RMS, V²/R.',
+        ],
         right,
       };
     },
@@ -75,9 +109,14 @@ export const VOLT_OTHERS: readonly BankQuestion[] = [
           items: rows.map(({ id, text }) => ({ id, text })),
           answer: rows.map(({ id }) => id),
           reversed: fromTheEnd('That begins with the most power.'),
-          otherwise: slip('vpp-as-rms', 'Bring all of them to RMS before you compare: peak to peak divided by 2√2, peak divided by √2.'),
+          otherwise: slip(
+            'vpp-as-rms',
+            'Bring all of them to RMS before you compare: peak to peak divided by 2√2, peak divided by √2.',
+          ),
         },
-        worked: [`In RMS: ${rows.map((row) => `${row.text} is ${given(Number(row.rms.toPrecision(3)), 'V')}`).join(', ')}.`],
+        worked: [
+          `In RMS: ${rows.map((row) => `${row.text} is ${given(Number(row.rms.toPrecision(3)), 'V')}`).join(', ')}.`,
+        ],
         right: 'Compared by their RMS, whatever the numbers look like.',
       };
     },
