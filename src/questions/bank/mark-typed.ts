@@ -81,11 +81,12 @@ function isOtherFamily({ unit }: TypedPayload, text: string): boolean {
   return typed >= 0 && familyOf(unit) >= 0 && typed !== familyOf(unit);
 }
 
-/** The unit in which the bare number that was typed would be right. */
+/** The unit of the family asked for in which the bare number that was typed would be right. */
 function unitItWouldHave(payload: TypedPayload, text: string): UnitName | undefined {
   const digits = /^\s*[-+\u2212]?\s*\d[\d.,' ]*(?:e[+-]?\d+)?/i.exec(text)?.[0] ?? '';
   const units = Object.keys(kindOf(payload.quantity).units) as UnitName[];
-  return units.find((unit) => {
+  const sisters = units.filter((unit) => familyOf(unit) === familyOf(payload.unit));
+  return sisters.find((unit) => {
     const found = read({ ...payload, unit }, digits);
     return found.ok && isNear(payload, found.value, payload.value);
   });

@@ -175,4 +175,33 @@ export const BAND_WORDS: readonly BankQuestion[] = [
     worked:
       'A shared error cancels in a difference of levels. What does not cancel is what changed between the two readings: scatter, drift, linearity, reconnection.',
   }),
+  concept('bands', {
+    id: 'more-trials',
+    lesson: 'stacking/a-million-tries',
+    difficulty: 2,
+    stem: 'A budget is simulated, and then once more with a hundred times as many trials. What does that make better?',
+    answer: [
+      'how well the answer of the simulation repeats',
+      'Its last digits become steady, by a factor of ten.',
+    ],
+    wrong: [
+      [
+        'the uncertainty of the result, by a factor of ten',
+        'root-n-for-all',
+        'The pads are as uncertain as before. Only the picture of it becomes sharper.',
+      ],
+      [
+        'the uncertainty of the result, by a hundred',
+        'n-for-root-n',
+        'Trials are no readings: nothing new is learnt about the transmitter.',
+      ],
+      [
+        'the limits that went into the budget',
+        'tolerance-is-uncertainty',
+        'They were stated, and stay as stated, true or not.',
+      ],
+    ],
+    worked:
+      'Trials replay what is known. More of them give steadier digits, with the root of their number; what is not known stays not known.',
+  }),
 ];

@@ -400,7 +400,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
     answer: ({ one, second, apart }) =>
       normalisedError({ result: { value: apart, expanded: one }, reference: { value: 0, expanded: second } })
         .normalisedError,
-    write: fixed('none', 2),
+    write: digits('none', 3),
     typed: { quantity: 'number', unit: 'none', tolerance: { of: 'share', size: 0.015 } },
     wrong: ({ one, second, apart }) => [
       [apart / (one + second), 'bands-must-touch'],
