@@ -1,11 +1,10 @@
-import { create, all as every } from 'mathjs';
+import { norm as normOf, sum } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { bankQuestion } from '../../../src/questions/bank/index.ts';
 import { sittingsOf } from './all.ts';
 import { answersFollow, drawnOf, printed } from './route.ts';
 
-const math = create(every, {});
-const norm = (...parts: readonly number[]): number => Number(math.norm([...parts]));
+const norm = (...parts: readonly number[]): number => Number(normOf([...parts]));
 /** Standard deviation of something even between its limits, by adding up its squares. */
 function flat(half: number): number {
   const steps = 20_000;
@@ -25,7 +24,7 @@ answersFollow({
   'mismatch-to-u': (n) => n('half') * SWING,
   'certificate-to-u': (n) => n('wide') * 0.5,
   'display-step': (n) => (n('step') * FLAT) / 2,
-  'worst-of-row': (n) => math.sum([n('one'), n('two'), n('meter')]),
+  'worst-of-row': (n) => sum([n('one'), n('two'), n('meter')]),
   'expanded-of-row': (n) => 2 * norm(n('one') * FLAT, n('two') * FLAT, n('meter') * FLAT),
   'mixed-budget': (n) => norm(n('wide') / 2, n('half') * FLAT, n('scatter')),
   'share-of-budget': (n) => 100 / (1 + (n('small') / n('large')) ** 2),
@@ -35,7 +34,7 @@ answersFollow({
     const [up, down] = [2 * db(1 + n('percent') / 100), 2 * db(1 - n('percent') / 100)];
     return up.toFixed(2) === (-down).toFixed(2) ? up : [up, down];
   },
-  'shared-cause': (n) => math.sum(Array.from({ length: n('count') }, () => n('each'))),
+  'shared-cause': (n) => sum(Array.from({ length: n('count') }, () => n('each'))),
   'dominant-flat-part': (n) => n('half') - 0.05 * n('half'),
 });
 
@@ -59,7 +58,7 @@ describe('point-at-dominant', () => {
       const squares = [n('pad') * FLAT, n('cable') * FLAT, n('mismatch') * SWING, n('meter') * FLAT].map(
         (u) => u * u,
       );
-      expect((squares[3] ?? 0) / Number(math.sum(squares))).toBeGreaterThan(0.5);
+      expect((squares[3] ?? 0) / Number(sum(squares))).toBeGreaterThan(0.5);
       expect(payload.kind === 'place' && payload.answer).toBe('meter');
     }
   });

@@ -1,12 +1,11 @@
 import { Decimal } from 'decimal.js';
-import { create, all as every } from 'mathjs';
+import { norm as normOf } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { bankQuestion } from '../../../src/questions/bank/index.ts';
 import { sittingsOf } from './all.ts';
 import { answersFollow, drawnOf } from './route.ts';
 
-const math = create(every, {});
-const norm = (...parts: readonly number[]): number => Number(math.norm([...parts]));
+const norm = (...parts: readonly number[]): number => Number(normOf([...parts]));
 /** Decimal arithmetic, so that hundredths of a decibel are what they are called. */
 const plus = (...parts: readonly (number | Decimal)[]): number =>
   parts.reduce<Decimal>((sum, part) => sum.plus(part), new Decimal(0)).toNumber();

@@ -1,28 +1,27 @@
-import { create, all as every } from 'mathjs';
+import { erf, norm, std } from 'mathjs';
 import { describe, expect, it } from 'vitest';
 import { bankQuestion } from '../../../src/questions/bank/index.ts';
 import { sittingsOf } from './all.ts';
 import { answersFollow, type Drawn, drawnOf, misfits } from './route.ts';
 
-const math = create(every, {});
 const times = (decibels: number): number => Math.exp((decibels * Math.LN10) / 10);
-const below = (z: number): number => (1 + Number(math.erf(z / Math.SQRT2))) / 2;
+const below = (z: number): number => (1 + Number(erf(z / Math.SQRT2))) / 2;
 const readings = (n: Drawn): number[] => [0, n('up') / 100, -n('down') / 100];
 
 answersFollow({
   // A common start does not matter to a scatter.
-  'scatter-of-three': (n) => Number(math.std(readings(n), 'unbiased')),
+  'scatter-of-three': (n) => Number(std(readings(n), 'unbiased')),
   'scatter-of-mean': (n) => Math.sqrt((n('s') * n('s')) / n('n')),
   'how-many-readings': (n) => (n('s') / Number((n('s') / n('factor')).toPrecision(8))) ** 2,
   'what-readings-leave': (n) => Math.sqrt(n('s') ** 2 / n('n') + n('fixedPart') ** 2),
-  'agree-limit': (n) => Number(math.norm([n('one'), n('other')])),
+  'agree-limit': (n) => Number(norm([n('one'), n('other')])),
   'acceptance-limit': (n) => n('limit') - n('wide'),
   'surely-outside': (n) => n('limit') - n('wide'),
   'chance-of-conformity': (n) => 100 * below(n('below') / (n('wide') / 2)),
   'uncertainty-needed': (n) => Math.min(n('tolerance') - n('above'), n('tolerance') + n('above')),
   'upper-limit-in-watts': (n) => n('watts') * times(n('tolerance')),
   'safe-setting': (n) => n('watts') / times(n('wide')),
-  'compared-over-k': (n) => n('apart') / Number(math.norm([n('one'), n('second')])),
+  'compared-over-k': (n) => n('apart') / Number(norm([n('one'), n('second')])),
   'digits-in-brackets': (n) => n('bracket') * 0.01,
 });
 
