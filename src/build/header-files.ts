@@ -39,6 +39,10 @@ function special(rules: readonly HeaderRule[], base: string): readonly HeaderRul
   return rules.filter(({ path, headers }) => path.endsWith('/*') && JSON.stringify(headers) !== told);
 }
 
+/** How long to keep counts for what is there alone: a missing file may be there tomorrow. */
+const onlyOfWhatIsThere = (name: string, value: string): boolean =>
+  name === 'Cache-Control' && value.includes('immutable');
+
 const types = [
   ['font/woff2', '.woff2'],
   ['application/manifest+json', '.webmanifest'],
@@ -47,7 +51,11 @@ const types = [
 /** The rules as a file `.htaccess` in the site's folder, for Apache httpd 2.4 with `mod_headers`. */
 export function htaccessText(rules: readonly HeaderRule[], base: string): string {
   const set = (rule: HeaderRule, indent: string): string =>
-    lines(rule, (name, value) => `${indent}Header always set ${name} "${value}"`);
+    lines(rule, (name, value) => {
+      const set = `${indent}Header always set ${name} "${value}"`;
+      if (!onlyOfWhatIsThere(name, value)) return set;
+      return `${indent}Header always unset ${name}\n${set.replace('always ', '')}`;
+    });
   const names = Object.keys(usual(rules, base).headers);
   const folders = special(rules, base).map((rule) => {
     const unset = names
@@ -74,7 +82,10 @@ export function nginxText(rules: readonly HeaderRule[], base: string): string {
       `location ${path} {`,
       '  index index.html;',
       `  error_page 404 ${base}404.html;`,
-      lines(rule, (name, value) => `  add_header ${name} "${value}" always;`),
+      lines(rule, (name, value) => {
+        const always = onlyOfWhatIsThere(name, value) ? '' : ' always';
+        return `  add_header ${name} "${value}"${always};`;
+      }),
       '}\n',
     ].join('\n');
   return [

@@ -3,7 +3,7 @@ import { createServer, type IncomingMessage, type Server, type ServerResponse } 
 import { join } from 'node:path';
 import sirv from 'sirv';
 import { readHeadersText } from './header-files.ts';
-import { headersFor } from './header-rules.ts';
+import { type HeaderRule, headersFor } from './header-rules.ts';
 
 export interface SiteOptions {
   /** Folder of the built site. */
@@ -27,7 +27,21 @@ export interface RunningSite {
 /** How many ports in a row are tried before giving up. */
 const portsTried = 50;
 
-function notFound(directory: string, response: ServerResponse): void {
+const pageOfWrong = (base: string): string => `${base.replace(/\/?$/, '/')}404.html`;
+
+/** What the site's own file states, read anew each time like the files themselves. */
+function statedRules(directory: string): readonly HeaderRule[] {
+  const file = join(directory, '_headers');
+  return existsSync(file) ? readHeadersText(readFileSync(file, 'utf8')) : [];
+}
+
+function setHeaders(stated: Readonly<Record<string, string>>, response: ServerResponse): void {
+  for (const [name, value] of Object.entries(stated)) response.setHeader(name, value);
+}
+
+function notFound({ directory, base, headers = true }: SiteOptions, response: ServerResponse): void {
+  // not those of a file that is there: it may be kept for a year
+  if (headers) setHeaders(headersFor(statedRules(directory), pageOfWrong(base)), response);
   response.writeHead(404, { 'content-type': 'text/html;charset=utf-8' });
   response.end(readFileSync(join(directory, '404.html')));
 }
@@ -41,31 +55,20 @@ function lacksSlash(directory: string, path: string): boolean {
   }
 }
 
-/** Sends the headers that the site's own file states for the address; those of the page for wrong addresses where it states none. */
-function sendHeaders({ directory, base }: SiteOptions, pathname: string, response: ServerResponse): void {
-  const file = join(directory, '_headers');
-  const rules = existsSync(file) ? readHeadersText(readFileSync(file, 'utf8')) : [];
-  const missing = headersFor(rules, `${base.replace(/\/?$/, '/')}404.html`);
-  const stated = headersFor(rules, pathname);
-  for (const [name, value] of Object.entries('Referrer-Policy' in stated ? stated : missing)) {
-    response.setHeader(name, value);
-  }
-}
-
 /** What a host of static files does: files under the base path, a redirect to the slash, the site's own page for the rest. */
 function handler(options: SiteOptions) {
   const { directory, base, headers = true } = options;
   const prefix = base.replace(/\/$/, '');
   const files = sirv(directory, {
     dev: true, // reads the folder anew, so that a rebuilt site is served at once
-    onNoMatch: (_request, response) => notFound(directory, response),
+    onNoMatch: (_request, response) => notFound(options, response),
   });
   return (request: IncomingMessage, response: ServerResponse): void => {
     const { pathname, search } = new URL(request.url ?? '/', 'http://site.invalid');
     const path = pathname.slice(prefix.length);
-    if (headers) sendHeaders(options, pathname, response);
+    if (headers) setHeaders(headersFor(statedRules(directory), pathname), response);
     if (prefix !== '' && !`${pathname}/`.startsWith(`${prefix}/`)) {
-      notFound(directory, response);
+      notFound(options, response);
     } else if (lacksSlash(directory, path)) {
       response.writeHead(301, { location: `${pathname}/${search}` }).end();
     } else {

@@ -61,6 +61,8 @@ describe.each(['/', '/club/watt/'])('a site at %s', (base) => {
     for (const [name, value] of Object.entries(at(''))) {
       expect(page).toContain(`add_header ${name} "${value}" always;`);
     }
+    const lasting = blocks.find(([, path]) => path === `${base}_astro/`)?.[2] ?? '';
+    expect(lasting, 'for a year only what is there').toMatch(/immutable";/);
     expect(page).toContain(`error_page 404 ${base}404.html;`);
   });
 
@@ -69,6 +71,7 @@ describe.each(['/', '/club/watt/'])('a site at %s', (base) => {
     const [, framed = ''] = new RegExp(`m#\\^${base}embed/#">([\\s\\S]*?)</If>`).exec(text) ?? [];
     expect(framed).toContain('Header always unset X-Frame-Options');
     expect(framed).toContain('frame-ancestors *');
+    expect(text).toMatch(/ {4}Header set Cache-Control "[^"]*immutable"/);
     expect(text).toContain(`ErrorDocument 404 ${base}404.html`);
   });
 });

@@ -78,14 +78,19 @@ describe('a site that states its headers', () => {
   X-Of: the start
 
 /404.html
-  Referrer-Policy: no-referrer
+  Cache-Control: no-cache
   X-Of: what is not there
+
+/lasting/*
+  Cache-Control: immutable
 
 /learn/*
   Referrer-Policy: no-referrer
   Cache-Control: no-cache
   X-Of: lessons
 `;
+  const age = async (url: string): Promise<string | null> =>
+    (await fetch(url, { cache: 'no-store' })).headers.get('cache-control');
   const of = async (url: string): Promise<string | null> => (await fetch(url)).headers.get('x-of');
   beforeAll(() => writeFileSync(join(directory, '_headers'), stated));
   afterAll(() => rmSync(join(directory, '_headers')));
@@ -95,7 +100,8 @@ describe('a site that states its headers', () => {
     expect(await of(url)).toBe('the start');
     expect(await of(`${url}learn/`)).toBe('lessons');
     expect(await of(`${url}no/such/`)).toBe('what is not there');
-    expect((await fetch(`${url}learn/`)).headers.get('cache-control')).toBe('no-cache');
+    expect(await age(`${url}learn/`)).toBe('no-cache');
+    expect(await age(`${url}lasting/none.js`), 'what is missing may be there tomorrow').toBe('no-cache');
   });
 
   test('is served without them on request', async () => {
