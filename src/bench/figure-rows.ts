@@ -1,3 +1,4 @@
+import { cutText } from '../figures/cut-text.ts';
 import { halfSpanFor } from '../figures/reading-band.layout.ts';
 import type { BandRow } from '../figures/reading-band.types.ts';
 import { type BandRowOptions, bandRows } from '../widgets/parts/band-rows.ts';
@@ -5,17 +6,17 @@ import type { BenchChain } from './chain.ts';
 import { inputLabel } from './input-labels.ts';
 import { drawnSpecification } from './reach.ts';
 
-/** Longest name and longest statement that a row of the figure has room for, in characters. */
+/** Longest name and longest statement that a row of the figure has room for, in small letters. */
 const LONGEST = { label: 28, detail: 44 } as const;
-
-const cut = (text: string, length: number): string =>
-  text.length > length ? `${text.slice(0, length - 1).trimEnd()}…` : text;
 
 /** A row with its own name and with words that fit: in full they stand in the form and in the table. */
 const fitted = (row: BandRow, { sheet, rungs }: BenchChain): BandRow => ({
   ...row,
-  label: cut(rungs.some(({ id }) => id === row.id) ? inputLabel(sheet, row.id) : row.label, LONGEST.label),
-  detail: cut(row.detail, LONGEST.detail),
+  label: cutText(
+    rungs.some(({ id }) => id === row.id) ? inputLabel(sheet, row.id) : row.label,
+    LONGEST.label,
+  ),
+  detail: cutText(row.detail, LONGEST.detail),
 });
 
 /**

@@ -1,4 +1,3 @@
-import { cutText } from './cut-text.ts';
 import { coordinate } from './linear-scale.ts';
 import type { BandMeasures } from './reading-band.frame.ts';
 import type { Bar, Magnifier, RowDrawing } from './reading-band.types.ts';
@@ -65,7 +64,7 @@ function Words({ drawing, measures }: { drawing: RowDrawing; measures: BandMeasu
         y={y + measures.labelY}
         class={row.dominant ? 'band-label band-dominant' : 'band-label'}
       >
-        {cutText(row.label, measures.labelLetters)}
+        {row.label}
       </text>
       {measures.showDetail && (
         <text x={measures.labelX} y={y + measures.detailY} class="band-detail">

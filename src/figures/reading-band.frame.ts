@@ -18,8 +18,6 @@ export interface BandMeasures {
   readonly curveHeight: number;
   /** Left end of the row's words, and of the number (its right end where `numberAnchor` is `end`). */
   readonly labelX: number;
-  /** How many small letters a name may have there. */
-  readonly labelLetters: number;
   readonly numberX: number;
   readonly numberAnchor: 'start' | 'end';
   readonly numberY: number;
@@ -49,7 +47,6 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     stripHeight: 14,
     curveHeight: 19,
     labelX: 30,
-    labelLetters: 36,
     numberX: 880,
     numberAnchor: 'end',
     numberY: 34,
@@ -73,7 +70,6 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     stripHeight: 12,
     curveHeight: 17,
     labelX: 16,
-    labelLetters: 32,
     numberX: 300,
     numberAnchor: 'end',
     numberY: 18,
@@ -97,7 +93,6 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     stripHeight: 20,
     curveHeight: 14,
     labelX: 34,
-    labelLetters: 26,
     numberX: 1000,
     numberAnchor: 'end',
     numberY: 38,
