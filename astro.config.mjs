@@ -14,6 +14,8 @@ import { sharedScripts } from './src/build/shared-scripts.ts';
 import { tokensPlugin } from './src/build/tokens-plugin.ts';
 
 const base = process.env.SITE_BASE ?? '/';
+/** What builds keep for the next one. */
+const kept = process.env.SITE_KEPT ?? '.cache';
 
 export default defineConfig({
   site: process.env.SITE_URL ?? 'https://example.org',
@@ -21,7 +23,7 @@ export default defineConfig({
   trailingSlash: 'always',
   compressHTML: true, // the other way takes the space between a word and a link at the start of a line
   outDir: process.env.SITE_OUT ?? '.site',
-  cacheDir: '.cache/astro',
+  cacheDir: `${kept}/astro`,
   markdown: {
     syntaxHighlight: false, // the highlighter writes style attributes
     processor: satteri({ mdastPlugins: [baseLinks(base)] }),
@@ -65,7 +67,7 @@ export default defineConfig({
     },
   },
   vite: {
-    cacheDir: '.cache/vite',
+    cacheDir: `${kept}/vite`,
     plugins: [katexSheet(), tokensPlugin(), plainImport()],
     build: {
       assetsInlineLimit: 0, // no `data:` fonts, so that font-src 'self' is enough

@@ -27,6 +27,7 @@ export const steps: readonly Step[] = [
   { name: 'unit', command: [...unit, ...unitReport], kind: 'vitest', shown: 5 },
   { name: 'build', command: ['src/build/astro.mjs', 'build', '--silent'], kind: 'one', shown: 0 },
   { name: 'build under a base path', command: ['test/site/under-base.mjs'], kind: 'one', shown: 0 },
+  { name: 'build again', command: ['test/site/build-again.mjs'], kind: 'one', needs: ['build'], shown: 1 },
   {
     name: 'site',
     command: ['test/site/check.mjs'],
