@@ -41,7 +41,9 @@ test('the three answers stand there once', async ({ page }) => {
 test('an address with numbers of the reader’s own opens the example’s figure with them', async ({ page }) => {
   await page.goto('/examples/oscilloscope-on-a-load/?ga=5&v=1');
   await awake(page);
-  await expect(page.getByRole('textbox', { name: 'Gain of the oscilloscope: what it adds' })).toHaveValue('5.0');
+  await expect(page.getByRole('textbox', { name: 'Gain of the oscilloscope: what it adds' })).toHaveValue(
+    '5.0',
+  );
   await expect(page.locator('.address-told')).toHaveCount(0);
   await page.goto('/examples/swr-of-a-whip/');
   await awake(page);

@@ -57,6 +57,10 @@ for (const site of [built, underBase]) {
         await expect(page.locator('h1')).toHaveCount(1);
       }
     });
+    await test.step('the search', async () => {
+      await page.goto(`${url}search/?q=attenuator`);
+      await expect(page.locator('.found li').first()).toContainText('Word: pad');
+    });
     await test.step('what is kept is told', async () => {
       await page.goto(`${url}about/`);
       await expect(page.locator('#offline-amount')).toContainText(/whole site, \d+ files of [\d.]+\sMB/);
