@@ -59,6 +59,19 @@ export function choices(right: { text: string; reply: string }, wrong: readonly 
   return { kind: 'choice', options, answer: 'a' };
 }
 
+/** Levels that a wrong answer is to lie off the right one, in decibels, and the share of all other numbers. */
+const APART = { level: 0.1, share: 0.02 } as const;
+
+/** Whether every wrong answer is far enough off that nobody has to look at the last digit. */
+function areApart<R extends Ranges>({ answer, wrong, write }: NumericSource<R>, n: Drawn<R>): boolean {
+  const right = answer(n);
+  const isLevel = write(right).endsWith('dBm');
+  return wrong(n).every(([value]) => {
+    const least = isLevel ? APART.level : APART.share * Math.max(Math.abs(value), Math.abs(right));
+    return Math.abs(value - right) > least * (1 - 1e-9);
+  });
+}
+
 function numericPayload<R extends Ranges>(
   source: NumericSource<R>,
   n: Drawn<R>,
@@ -87,7 +100,7 @@ export function numeric<const R extends Ranges>(topic: TopicId, source: NumericS
     ...factsOf(topic, source),
     kind: source.typed === undefined ? 'choice' : 'typed',
     given: source.given,
-    suits: (drawn) => source.suits?.(drawn as Drawn<R>) ?? true,
+    suits: (drawn) => (source.suits?.(drawn as Drawn<R>) ?? true) && areApart(source, drawn as Drawn<R>),
     make: (drawn) => {
       const n = drawn as Drawn<R>;
       const lines = source.worked(n);

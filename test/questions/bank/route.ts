@@ -78,5 +78,18 @@ export function answersFollow(routes: Readonly<Record<string, Route>>): void {
       });
       expect(right).toEqual([]);
     });
+
+    it('has no wrong answer so near that only the last digit tells', () => {
+      const near = all.flatMap((one) => {
+        const wanted = route(drawnOf(one));
+        if (one.payload.kind !== 'choice' || typeof wanted !== 'number') return [];
+        const least = answerText(one).endsWith('dBm') ? 0.09 : 0.015 * Math.abs(wanted);
+        return one.payload.options.filter(({ misconception, text }) => {
+          const [{ value, place } = { value: Number.NaN, place: 0 }] = printed(text);
+          return misconception !== undefined && !(Math.abs(value - wanted) > least - place / 2);
+        });
+      });
+      expect(near).toEqual([]);
+    });
   });
 }

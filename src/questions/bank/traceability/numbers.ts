@@ -192,11 +192,6 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
         'That is the laboratory’s. Your meter is two comparisons further down.',
       ],
       [own, 'largest-uncertainty'],
-      [
-        Math.hypot(lent, own),
-        'link-left-out',
-        'The laboratory’s own part is missing. It is small, but it is there.',
-      ],
     ],
     worked: ({ laboratory, lent, own }) => [
       `The root of ${given(laboratory)}² + ${given(lent)}² + ${given(own)}² is`,
