@@ -328,7 +328,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
     difficulty: 3,
     given: { half: steps(0.8, 3, 0.1) },
     stem: ({ half }) =>
-      `One part alone matters: limits of ${givenBand(half, 'dB')}, anywhere between as likely. Between which ends, to either side, does its value lie with a probability of ${given(95, 'percent')}?`,
+      `One part alone matters: limits of ${givenBand(half, 'dB')}, anywhere between as likely. How far to either side of its middle does it reach with a probability of ${given(95, 'percent')}?`,
     answer: ({ half }) => 0.95 * half,
     write: band2,
     wrong: ({ half }) => [

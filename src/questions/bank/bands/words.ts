@@ -10,7 +10,7 @@ export const BAND_WORDS: readonly BankQuestion[] = [
     id: 'tolerance-error-uncertainty',
     lesson: stated,
     difficulty: 2,
-    stem: 'A pad is sold as twenty decibels, plus or minus a half. Which word is that?',
+    stem: 'A pad is sold as twenty decibels, plus or minus a half. What is that “plus or minus a half”?',
     answer: ['a tolerance of the pad’s attenuation', 'What a property of a thing may be.'],
     wrong: [
       [

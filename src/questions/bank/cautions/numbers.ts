@@ -67,7 +67,7 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     given: { watts: oneOf(0.5, 1, 2, 4, 5, 8, 10), pad: oneOf(20, 30, 40), most: oneOf(0, 10, 13, 20) },
     suits: ({ watts, pad, most }) => level(watts) - pad < most - 1 && level(watts) > most + 3,
     stem: ({ watts, pad, most }) =>
-      `${givenPower(watts)} go through a pad of ${given(pad, 'dB')} into a receiver that stands ${given(most, 'dBm')}. By how many decibels is the receiver overloaded if somebody forgets the pad?`,
+      `A power of ${givenPower(watts)} goes through a pad of ${given(pad, 'dB')} into a receiver that stands ${given(most, 'dBm')}. By how many decibels is the receiver overloaded if somebody forgets the pad?`,
     answer: ({ watts, most }) => level(watts) - most,
     write: fixed('dB', 1),
     wrong: ({ watts, pad, most }) => [

@@ -35,7 +35,7 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     difficulty: 1,
     given: { watts: oneOf(0.5, 1, 2, 2.5, 4, 5, 8, 10, 20), loss: oneOf(3, 6, 10, 13, 16, 20, 23, 30) },
     stem: ({ watts, loss }) =>
-      `${givenPower(watts)} go into a pad of ${given(loss, 'dB')}. How much comes out?`,
+      `A power of ${givenPower(watts)} goes into a pad of ${given(loss, 'dB')}. How much comes out?`,
     answer: ({ watts, loss }) => through(watts, loss),
     write: power(),
     wrong: ({ watts, loss }) => [
@@ -61,7 +61,7 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { watts: oneOf(1, 2, 3, 4, 5, 8, 10, 15, 20, 25), loss: oneOf(1, 1.5, 2, 3, 4, 5, 6, 7, 8, 10) },
     stem: ({ watts, loss }) =>
-      `${given(watts, 'W')} go into a pad of ${given(loss, 'dB')}. How much of it must the pad get rid of as heat?`,
+      `A power of ${given(watts, 'W')} goes into a pad of ${given(loss, 'dB')}. How much of it must the pad get rid of as heat?`,
     answer: ({ watts, loss }) => heat(watts, loss),
     write: digits('W', 3),
     suits: ({ loss }) => loss !== 3,
@@ -87,7 +87,7 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     difficulty: 3,
     given: { watts: oneOf(1, 2, 4, 5, 8, 10, 20), first: oneOf(3, 6, 10), second: oneOf(6, 10, 20) },
     stem: ({ watts, first, second }) =>
-      `${given(watts, 'W')} go through a pad of ${given(first, 'dB')} and then one of ${given(second, 'dB')}. How much heat is made in the second?`,
+      `A power of ${given(watts, 'W')} goes through a pad of ${given(first, 'dB')} and then one of ${given(second, 'dB')}. How much heat is made in the second?`,
     answer: ({ watts, first, second }) => heat(through(watts, first), second),
     write: power(),
     wrong: ({ watts, first, second }) => [
@@ -218,7 +218,7 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
       watts: oneOf(1, 2, 4, 5, 10, 20, 25),
     },
     stem: ({ table, metres, watts }) =>
-      `A cable loses ${given(table, 'dB')} in ${given(100, 'm')}. ${given(watts, 'W')} go into ${given(metres, 'm')} of it. How much arrives at a matched load?`,
+      `A cable loses ${given(table, 'dB')} in ${given(100, 'm')}. A power of ${given(watts, 'W')} goes into ${given(metres, 'm')} of it. How much arrives at a matched load?`,
     answer: ({ table, metres, watts }) => through(watts, (table * metres) / 100),
     write: power(),
     wrong: ({ table, metres, watts }) => [
@@ -308,7 +308,7 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     difficulty: 3,
     given: { watts: oneOf(0.5, 1, 2, 2.5, 4, 5, 8, 10), loss: oneOf(6, 10, 14, 20, 26, 30) },
     stem: ({ watts, loss }) =>
-      `${givenPower(watts)} go into a pad of ${given(loss, 'dB')}. Which RMS voltage stands behind it, across ${given(50, 'ohm')}?`,
+      `A power of ${givenPower(watts)} goes into a pad of ${given(loss, 'dB')}. Which RMS voltage stands behind it, across ${given(50, 'ohm')}?`,
     answer: ({ watts, loss }) => levelToVolts({ level: levelDbm(level(watts) - loss), resistance: ohms(50) }),
     write: digits('Vrms', 3),
     wrong: ({ watts, loss }) => [

@@ -195,7 +195,7 @@ export const METHOD_WORDS: readonly BankQuestion[] = [
     lesson: joins,
     syllabus: ['8.1'],
     difficulty: 2,
-    stem: 'A heavy probe is put across the load, and the power in it falls while the probe is on. Which word fits?',
+    stem: 'A heavy probe is put across the load, and the power in it falls while the probe is on. What has happened?',
     answer: ['the probe has changed what is measured', 'What it shows is there, but only with the probe.'],
     wrong: [
       ['the probe has an error, to be corrected', 'loading-is-error'],

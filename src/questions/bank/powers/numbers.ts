@@ -340,7 +340,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
     difficulty: 3,
     given: { watts: oneOf(0.5, 1, 2, 2.5, 4, 5, 8, 10), gain: steps(1, 9, 1), loss: steps(0.5, 2, 0.1) },
     stem: ({ watts, gain, loss }) =>
-      `${givenPower(watts)} go into a cable that loses ${given(loss, 'dB')}, and then into an antenna of ${given(gain, 'dBd')}. What is the EIRP?`,
+      `A power of ${givenPower(watts)} goes into a cable that loses ${given(loss, 'dB')}, and then into an antenna of ${given(gain, 'dBd')}. What is the EIRP?`,
     answer: ({ watts, gain, loss }) => toPower(isotropic(dbmOf(watts), loss, gain, 'halfWaveDipole')),
     write: power(),
     wrong: ({ watts, gain, loss }) => [

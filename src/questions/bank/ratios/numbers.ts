@@ -310,7 +310,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
       cable: steps(0.5, 2, 0.1),
     },
     stem: ({ level, pad, gain, cable }) =>
-      `${fixed('dBm', 0)(level)} go through a pad of ${given(pad, 'dB')}, an amplifier of ${given(gain, 'dB')} gain and a cable that loses ${given(cable, 'dB')}. How much power arrives?`,
+      `A level of ${fixed('dBm', 0)(level)} goes through a pad of ${given(pad, 'dB')}, an amplifier of ${given(gain, 'dB')} gain and a cable that loses ${given(cable, 'dB')}. How much power arrives?`,
     answer: ({ level, pad, gain, cable }) => toPower(level - pad + gain - cable),
     write: power(),
     typed: { quantity: 'power', unit: 'mW', tolerance: { of: 'share', size: 0.02 } },
@@ -344,7 +344,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { into: steps(20, 40, 1), gain: steps(8, 15, 1), out: steps(5, 19, 1) },
     stem: ({ into, gain, out }) =>
-      `${given(into, 'dBm')} go into a pad, an amplifier of ${given(gain, 'dB')} gain follows, and ${given(out, 'dBm')} come out. How much does the pad take?`,
+      `A level of ${given(into, 'dBm')} goes into a pad, an amplifier of ${given(gain, 'dB')} gain follows, and ${given(out, 'dBm')} come out. How much does the pad take?`,
     answer: ({ into, gain, out }) => into + gain - out,
     write: fixed('dB', 0),
     typed: { quantity: 'loss', unit: 'dB', tolerance: { of: 'value', size: 0.1 } },

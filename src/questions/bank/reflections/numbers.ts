@@ -172,7 +172,7 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { forward: oneOf(1, 2, 2.5, 4, 5, 10, 20), milli: oneOf(5, 8, 12, 20, 30, 40, 50, 80, 120) },
     stem: ({ forward, milli }) =>
-      `${given(forward, 'W')} go forward, ${given(milli, 'mW')} come back. What is the return loss?`,
+      `Forward power ${given(forward, 'W')}, reflected power ${given(milli, 'mW')}. What is the return loss?`,
     answer: ({ forward, milli }) => returnLossOfReflection(back(forward, milli / 1000)),
     write: db1,
     typed: { quantity: 'loss', unit: 'dB', tolerance: { of: 'value', size: 0.1 } },

@@ -360,7 +360,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
     id: 'good-enough-reference',
     lesson: borrow,
     difficulty: 3,
-    given: { own: oneOf(0.2, 0.25, 0.3, 0.4, 0.5), share: oneOf(2, 3, 4, 5) },
+    given: { own: oneOf(0.24, 0.36, 0.48, 0.6, 0.72), share: oneOf(2, 3, 4) },
     stem: ({ own, share }) =>
       `All but the reference brings ${given(own, 'dB')} of standard uncertainty. The reference brings ${given(two(own / share), 'dB')}. By how much, in per cent, does the reference enlarge the whole?`,
     answer: ({ own, share }) => 100 * (uncertaintyOf([standard(own), standard(own / share)]) / own - 1),
