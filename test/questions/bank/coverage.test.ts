@@ -1,7 +1,8 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { bankQuestion, bankQuestions } from '../../../src/questions/bank/index.ts';
 import { MISCONCEPTIONS, type MisconceptionId } from '../../../src/questions/bank/misconceptions.ts';
-import { hasNumbers, sittingsOf } from './all.ts';
+import { hasNumbers, numbered, sittingsOf } from './all.ts';
 
 /** What examinations ask with numbers, and the questions of the bank that train it. */
 const ASKED: Readonly<Record<string, readonly string[]>> = {
@@ -62,5 +63,19 @@ describe.each(Object.entries(PITFALLS))('%s', (_, id) => {
     );
     expect(known.length).toBeGreaterThan(0);
     expect(MISCONCEPTIONS[id].name).not.toBe('');
+  });
+});
+
+describe('questions with numbers', () => {
+  it('each have another way to their answer, or to their place, among these tests', () => {
+    const folder = 'test/questions/bank';
+    const tests = readdirSync(folder)
+      .filter((file) => file.endsWith('.test.ts') && !/^(coverage|laws|mark)/.test(file))
+      .map((file) => readFileSync(`${folder}/${file}`, 'utf8'))
+      .join('\n');
+    const without = numbered().filter(
+      ({ id }) => !new RegExp(`^ +'?${id}'?: \\(n\\)|bankQuestion\\('${id}'\\)`, 'm').test(tests),
+    );
+    expect(without.map(({ id }) => id)).toEqual([]);
   });
 });
