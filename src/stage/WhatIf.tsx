@@ -24,7 +24,7 @@ export function WhatIf({ legend, press, field, onLess, onMore, onReset }: WhatIf
       <button type="button" aria-label={strings.more(press)} onClick={onMore}>
         +
       </button>
-      <button type="button" class="plain" onClick={onReset}>
+      <button type="button" class="plain" data-deck="prepared" onClick={onReset}>
         {strings.prepared}
       </button>
     </fieldset>

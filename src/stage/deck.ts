@@ -1,85 +1,117 @@
-/** Keys that move, whatever has the focus: what a clicker sends. */
-const CLICKER: Readonly<Record<string, number>> = { PageDown: 1, PageUp: -1 };
-/** Keys that move where no control has the focus. */
-const ARROWS: Readonly<Record<string, number>> = { ArrowRight: 1, ' ': 1, ArrowLeft: -1 };
-const CONTROLS = 'input, select, textarea, [contenteditable]';
-/** What is pressed by the space bar and leaves the other keys to the deck. */
-const PRESSED = 'button, a, summary';
+import { keptSigns } from '../store/signs.ts';
+import { startHelp } from './help.ts';
+import { stepWithin, usesKey, wishOf } from './keys.ts';
+import { type Line, lineName, openLine, type Told } from './line.ts';
+import { startClock } from './notes-clock.ts';
+import { leaveControl, obey } from './orders.ts';
 
-/** Which slide a key leads to, or undefined if it moves nothing. Pure, so that a test can press every key. */
-export function slideAfter({
-  key,
-  at,
-  count,
-  inControl,
-}: {
-  key: string;
-  at: number;
-  count: number;
-  inControl: boolean;
-}): number | undefined {
-  const step = CLICKER[key] ?? (inControl ? undefined : ARROWS[key]);
-  if (step !== undefined) return Math.min(count - 1, Math.max(0, at + step));
-  if (inControl) return undefined;
-  if (key === 'Home') return 0;
-  return key === 'End' ? count - 1 : undefined;
+/** The slides of a stage, which of them is shown, and what can be asked of them. */
+export interface Deck {
+  readonly slides: readonly HTMLElement[];
+  readonly at: number;
+  /** Shows a step here and in the other window. */
+  readonly go: (step: number) => void;
+  readonly blank: (on: boolean) => void;
+}
+
+const page = document.documentElement;
+const isBlank = (): boolean => page.classList.contains('blank');
+const named = (slides: readonly HTMLElement[]): number =>
+  stepWithin(
+    slides.findIndex(({ id }) => `#${id}` === location.hash),
+    slides.length,
+  );
+
+/** Hides all but one step; in the notes the next one is shown too, not to be touched. */
+function showOnly(slides: readonly HTMLElement[], at: number, isNotes: boolean): void {
+  slides.forEach((slide, index) => {
+    const isNext = isNotes && index === at + 1;
+    slide.hidden = index !== at && !isNext;
+    slide.inert = isNext;
+    slide.classList.toggle('now', index === at);
+  });
+  const counter = document.querySelector('[data-deck="count"]');
+  if (counter) counter.textContent = `${at + 1} / ${slides.length}`;
+}
+
+function deckOf(root: HTMLElement, from: 'wall' | 'notes'): Deck {
+  const slides = [...root.querySelectorAll<HTMLElement>(':scope > .slide')];
+  let at = named(slides);
+  const show = (step: number): void => {
+    at = stepWithin(step, slides.length);
+    showOnly(slides, at, from === 'notes');
+    const slide = slides[at];
+    if (slide) history.replaceState(history.state, '', `${location.search}#${slide.id}`);
+    if (from === 'notes') scrollTo(0, 0);
+    root.dispatchEvent(new CustomEvent('deck:slide'));
+  };
+  const hear = (told: Told): void => {
+    if ('asks' in told) {
+      if (from === 'wall') tell();
+      return;
+    }
+    page.classList.toggle('blank', told.blank);
+    if (told.step !== at) show(told.step);
+  };
+  const line: Line = openLine(lineName(location), hear);
+  const tell = (): void => line.tell({ step: at, blank: isBlank() });
+  const go = (step: number): void => {
+    show(step);
+    tell();
+  };
+  const blank = (on: boolean): void => {
+    page.classList.toggle('blank', on);
+    tell();
+  };
+  addEventListener('hashchange', () => go(named(slides)));
+  show(at);
+  if (from === 'notes') line.tell({ asks: true });
+  return {
+    slides,
+    get at() {
+      return at;
+    },
+    go,
+    blank,
+  };
 }
 
 /** Makes the slides of a stage move by key, by button and by address; without it they are a page that scrolls. */
-export function startDeck(root: HTMLElement): void {
-  const slides = [...root.querySelectorAll<HTMLElement>(':scope > .slide')];
-  const counter = document.querySelector('[data-deck="count"]');
-  let at = Math.max(
-    0,
-    slides.findIndex(({ id }) => `#${id}` === location.hash),
-  );
-  const show = (next: number): void => {
-    at = next;
-    slides.forEach((slide, index) => {
-      slide.hidden = index !== at;
-    });
-    const slide = slides[at];
-    if (slide) history.replaceState(null, '', `${location.search}#${slide.id}`);
-    if (counter) counter.textContent = `${at + 1} / ${slides.length}`;
-    root.dispatchEvent(new CustomEvent('deck:slide'));
-  };
+export function startDeck(root: HTMLElement): Deck {
+  const isNotes = new URLSearchParams(location.search).has('notes');
+  page.classList.add('deck');
+  page.classList.toggle('notes-view', isNotes);
+  const deck = deckOf(root, isNotes ? 'notes' : 'wall');
+  listenToKeys(window, deck);
+  for (const button of document.querySelectorAll<HTMLElement>('[data-deck-does]'))
+    button.addEventListener('click', () => obey(deck, button.dataset.deckDoes ?? ''));
+  startHelp();
+  if (isNotes) startClock();
+  return deck;
+}
+
+/** Lets the keys of a window move the deck: its own, or one that a step of a talk is shown in. */
+export function listenToKeys(target: Window, deck: Deck): void {
   // Capture: a focused slider would otherwise swallow the clicker's keys.
-  addEventListener('keydown', (event) => onKey(event, { at, count: slides.length, show }), { capture: true });
-  addEventListener('hashchange', () =>
-    show(
-      Math.max(
-        0,
-        slides.findIndex(({ id }) => `#${id}` === location.hash),
-      ),
-    ),
-  );
-  for (const button of document.querySelectorAll<HTMLElement>('[data-deck="back"], [data-deck="on"]'))
-    button.addEventListener('click', () =>
-      show(Math.min(slides.length - 1, Math.max(0, at + (button.dataset.deck === 'on' ? 1 : -1)))),
-    );
-  document.documentElement.classList.add('deck');
-  show(at);
+  target.addEventListener('keydown', (event) => onKey(event, deck), { capture: true });
+  target.addEventListener('keydown', (event) => {
+    if (event.key === 'Escape' && !event.defaultPrevented && !leaveControl(event.target)) deck.blank(false);
+  });
 }
 
-interface Deck {
-  readonly at: number;
-  readonly count: number;
-  readonly show: (slide: number) => void;
-}
-
-function onKey(event: KeyboardEvent, { at, count, show }: Deck): void {
+function onKey(event: KeyboardEvent, deck: Deck): void {
   if (event.ctrlKey || event.metaKey || event.altKey) return;
-  const within = (what: string): boolean =>
-    event.target instanceof Element && event.target.closest(what) !== null;
-  const inControl = within(CONTROLS) || (event.key === ' ' && within(PRESSED));
-  if (!inControl && (event.key === 'b' || event.key === '.')) {
-    document.documentElement.classList.toggle('blank');
-    event.preventDefault();
-    return;
-  }
-  const next = slideAfter({ key: event.key, at, count, inControl });
-  if (next === undefined) return;
+  const wish = wishOf({
+    key: event.key,
+    at: deck.at,
+    count: deck.slides.length,
+    inControl: usesKey(event.target, event.key),
+    signs: keptSigns(),
+  });
+  if (wish === undefined) return;
   event.preventDefault();
   event.stopPropagation();
-  if (!event.repeat) show(next);
+  if (event.repeat) return;
+  if (typeof wish === 'string') obey(deck, wish);
+  else deck.go(wish.to);
 }

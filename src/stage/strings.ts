@@ -12,4 +12,33 @@ export const strings = {
   band: 'Band from the definition to here',
   now: 'What is shown',
   leave: 'Leave',
+  number: 'What if?',
+  help: 'Keys',
+  helpTitle: 'Keys of the stage',
+  close: 'Close',
+  signs: 'Keys of one letter, digit or sign act too',
+  screen: 'Full screen',
+  blank: 'Blank',
+  notes: 'Notes',
+  anew: 'From 0:00',
+  clock: 'Time of day',
+  span: 'Minutes since the notes were opened',
+  hands: (option: string): string => `Hands for: ${option}`,
+  answer: 'The answer',
+  isAnswer: 'the answer',
+  address: 'Go on at home',
+  code: (address: string): string => `Code for a telephone’s camera: it leads to this page on ${address}`,
 } as const;
+
+/** What each key does, for the help; the keys themselves are read by `keys.ts`. */
+export const keyWords: readonly { readonly keys: readonly string[]; readonly does: string }[] = [
+  { keys: ['Page Down', 'Page Up'], does: 'next step, step before: always, whatever has the focus' },
+  { keys: ['→', 'Space', '←', 'Home', 'End'], does: 'next, next, before, first and last step' },
+  { keys: ['w'], does: 'to the number that can be changed; again: back' },
+  { keys: ['0'], does: 'this step as it was prepared' },
+  { keys: ['b', '.'], does: 'blank wall, and back' },
+  { keys: ['n'], does: 'notes in a window of their own' },
+  { keys: ['f'], does: 'full screen, and back' },
+  { keys: ['Esc'], does: 'out of a field; nothing is lost' },
+  { keys: ['?'], does: 'this help' },
+];

@@ -9,7 +9,7 @@ import Mistake from './Mistake.astro';
 import More from './More.astro';
 import OpenBench from './OpenBench.astro';
 import Sources from './Sources.astro';
-import StageMore from './StageMore.astro';
+import StageLeftOut from './StageLeftOut.astro';
 import Step from './Step.astro';
 import Takeaways from './Takeaways.astro';
 import TryState from './TryState.astro';
@@ -20,7 +20,7 @@ import Word from './Word.astro';
 export const pageTags = {
   Step,
   More,
-  StageOnly: StageMore,
+  StageOnly: StageLeftOut,
   Value,
   Word,
   Formula,
@@ -35,6 +35,6 @@ export const pageTags = {
   OpenBench,
   DefinitionDates,
   /** On the wall alone: the page has the same numbers beside its figure. */
-  CountedCharges: StageMore,
+  CountedCharges: StageLeftOut,
   ...figuresFor('page'),
 };

@@ -1,0 +1,78 @@
+import { useEffect, useId, useState } from 'preact/hooks';
+import type { Question } from '../questions/question.ts';
+import { keepHands, keptHands } from '../store/hands.ts';
+import { handsText, readHands, roomOf } from './hands.ts';
+import { strings } from './strings.ts';
+
+/** Length of the longest bar, in units of its drawing. */
+const FULL = 100;
+
+/** One option's share of the room as a bar, with its words. */
+function Share({ count, total, isAnswer }: { count: number; total: number; isAnswer: boolean }) {
+  return (
+    <span class="hands-share">
+      <svg viewBox={`0 0 ${FULL} 10`} preserveAspectRatio="none" aria-hidden="true">
+        <rect class={isAnswer ? 'hands-right' : 'hands-other'} width={(FULL * count) / total} height="10" />
+      </svg>
+      {handsText(count, total)}
+    </span>
+  );
+}
+
+/**
+ * A question for the room: hands are counted and typed beside each option, and the answer, hidden until asked for, is set against
+ * them. The counts stay for the sitting, so that nothing is lost by a reload.
+ */
+export default function StageGuess({ question }: { readonly question: Question }) {
+  const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
+  const [open, setOpen] = useState(false);
+  const id = useId();
+  useEffect(() => setTyped(keptHands(question.id)), [question]);
+  const count = (option: string, text: string): void => {
+    const counts = { ...typed, [option]: text };
+    setTyped(counts);
+    keepHands(question.id, counts);
+  };
+  const room = roomOf(question.options.map((option) => typed[option.id]));
+  return (
+    <section class="stage-guess" aria-labelledby={id}>
+      <p class="stage-stem" id={id}>
+        {question.stem}
+      </p>
+      <ul>
+        {question.options.map((option, index) => (
+          <li key={option.id} class={open && option.id === question.answer ? 'hands-answer' : undefined}>
+            <input
+              class="needs-script"
+              type="text"
+              inputMode="numeric"
+              autoComplete="off"
+              maxLength={3}
+              aria-label={strings.hands(option.text)}
+              aria-invalid={
+                typed[option.id] && readHands(typed[option.id] ?? '') === undefined ? 'true' : undefined
+              }
+              value={typed[option.id] ?? ''}
+              onInput={(event) => count(option.id, event.currentTarget.value)}
+            />
+            <span>
+              {option.text}
+              {open && option.id === question.answer && <strong> ✓ {strings.isAnswer}</strong>}
+            </span>
+            {open && room && (
+              <Share
+                count={room.counts[index] ?? 0}
+                total={room.total}
+                isAnswer={option.id === question.answer}
+              />
+            )}
+          </li>
+        ))}
+      </ul>
+      <details class="answer" onToggle={(event) => setOpen(event.currentTarget.open)}>
+        <summary>{strings.answer}</summary>
+        <p>{question.worked}</p>
+      </details>
+    </section>
+  );
+}

@@ -1,0 +1,30 @@
+/** What the windows of one talk tell each other: the step in sight and whether the wall is blank, or that one asks for both. */
+export type Told = { readonly step: number; readonly blank: boolean } | { readonly asks: true };
+
+/** Whether what came over the line is one of ours. */
+export function isTold(data: unknown): data is Told {
+  if (typeof data !== 'object' || data === null) return false;
+  const { step, blank, asks } = data as Readonly<Record<string, unknown>>;
+  return asks === true || (Number.isSafeInteger(step) && typeof blank === 'boolean');
+}
+
+/** What the line of an address is called: the same for the wall and for its notes. */
+export function lineName({ pathname, search }: Pick<Location, 'pathname' | 'search'>): string {
+  const query = new URLSearchParams(search);
+  query.delete('notes');
+  return `how-sure-is-a-watt:stage:${pathname}?${query}`;
+}
+
+export interface Line {
+  tell(told: Told): void;
+}
+
+/** The line between the wall and the notes of one address; where the browser has none, each window stands alone. */
+export function openLine(name: string, onTold: (told: Told) => void): Line {
+  if (typeof BroadcastChannel === 'undefined') return { tell: () => undefined };
+  const line = new BroadcastChannel(name);
+  line.addEventListener('message', ({ data }) => {
+    if (isTold(data)) onTold(data);
+  });
+  return { tell: (told) => line.postMessage(told) };
+}
