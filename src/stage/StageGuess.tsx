@@ -33,6 +33,7 @@ export default function StageGuess({ question }: { readonly question: Question }
     setTyped(counts);
     keepHands(question.id, counts);
   };
+  const answer = question.options.find((option) => option.id === question.answer);
   const room = roomOf(question.options.map((option) => typed[option.id]));
   return (
     <section class="stage-guess" aria-labelledby={id}>
@@ -71,7 +72,10 @@ export default function StageGuess({ question }: { readonly question: Question }
       </ul>
       <details class="answer" onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>{strings.answer}</summary>
-        <p>{question.worked}</p>
+        <p>
+          <strong class="hands-named">{answer?.text} </strong>
+          {question.worked}
+        </p>
       </details>
     </section>
   );
