@@ -46,20 +46,28 @@ export interface SiteRoot {
 
 /** Folders that hold no pages. */
 const assets = '_astro';
-/** What other sites may show in a frame. */
-const framed = 'embed';
+/** What other sites may show in a frame, and what this one shows in its own: the steps of a talk. */
+const framed: Readonly<Record<string, { readonly ancestors: string; readonly options?: string }>> = {
+  embed: { ancestors: '*' },
+  stage: { ancestors: "'self'", options: 'SAMEORIGIN' },
+};
+const unframed = { ancestors: "'none'", options: 'DENY' };
 
 function folderRule({ base, policy }: SiteRoot, folder: string): HeaderRule {
   const path = `${base}${folder}/*`;
   if (folder === assets) {
     return { path, headers: { 'Content-Security-Policy': policy, ...everywhere, ...lasting } };
   }
-  const own = folder !== framed;
-  const frames = own ? { 'X-Frame-Options': 'DENY' } : {};
-  const ancestors = own ? "frame-ancestors 'none'" : 'frame-ancestors *';
+  const { ancestors, options } = framed[folder] ?? unframed;
+  const frames = options === undefined ? {} : { 'X-Frame-Options': options };
   return {
     path,
-    headers: { 'Content-Security-Policy': `${policy} ${ancestors}`, ...frames, ...everywhere, ...fresh },
+    headers: {
+      'Content-Security-Policy': `${policy} frame-ancestors ${ancestors}`,
+      ...frames,
+      ...everywhere,
+      ...fresh,
+    },
   };
 }
 

@@ -1,7 +1,7 @@
 import { keptSigns } from '../store/signs.ts';
 import { startHelp } from './help.ts';
 import { stepWithin, usesKey, wishOf } from './keys.ts';
-import { type Line, lineName, openLine, type Told } from './line.ts';
+import { type Line, lineName, openLine, silent, type Told } from './line.ts';
 import { startClock } from './notes-clock.ts';
 import { leaveControl, obey } from './orders.ts';
 
@@ -13,6 +13,9 @@ export interface Deck {
   readonly go: (step: number) => void;
   readonly blank: (on: boolean) => void;
 }
+
+/** What a window shows: the wall, the notes to it, or one step within a talk, which then has the keys. */
+type Role = 'wall' | 'notes' | 'part';
 
 const page = document.documentElement;
 const isBlank = (): boolean => page.classList.contains('blank');
@@ -34,7 +37,7 @@ function showOnly(slides: readonly HTMLElement[], at: number, isNotes: boolean):
   if (counter) counter.textContent = `${at + 1} / ${slides.length}`;
 }
 
-function deckOf(root: HTMLElement, from: 'wall' | 'notes'): Deck {
+function deckOf(root: HTMLElement, from: Role): Deck {
   const slides = [...root.querySelectorAll<HTMLElement>(':scope > .slide')];
   let at = named(slides);
   const show = (step: number): void => {
@@ -53,7 +56,7 @@ function deckOf(root: HTMLElement, from: 'wall' | 'notes'): Deck {
     page.classList.toggle('blank', told.blank);
     if (told.step !== at) show(told.step);
   };
-  const line: Line = openLine(lineName(location), hear);
+  const line: Line = from === 'part' ? silent : openLine(lineName(location), hear);
   const tell = (): void => line.tell({ step: at, blank: isBlank() });
   const go = (step: number): void => {
     show(step);
@@ -76,17 +79,25 @@ function deckOf(root: HTMLElement, from: 'wall' | 'notes'): Deck {
   };
 }
 
+function roleOf(query: URLSearchParams): Role {
+  if (query.has('part')) return 'part';
+  return query.has('notes') ? 'notes' : 'wall';
+}
+
 /** Makes the slides of a stage move by key, by button and by address; without it they are a page that scrolls. */
 export function startDeck(root: HTMLElement): Deck {
-  const isNotes = new URLSearchParams(location.search).has('notes');
+  const query = new URLSearchParams(location.search);
+  const role = roleOf(query);
   page.classList.add('deck');
-  page.classList.toggle('notes-view', isNotes);
-  const deck = deckOf(root, isNotes ? 'notes' : 'wall');
+  page.classList.toggle('part', role === 'part');
+  page.classList.toggle('notes-view', query.has('notes'));
+  const deck = deckOf(root, role);
+  if (role === 'part') return deck;
   listenToKeys(window, deck);
   for (const button of document.querySelectorAll<HTMLElement>('[data-deck-does]'))
     button.addEventListener('click', () => obey(deck, button.dataset.deckDoes ?? ''));
   startHelp();
-  if (isNotes) startClock();
+  if (role === 'notes') startClock();
   return deck;
 }
 

@@ -54,8 +54,9 @@ const CONTROLS =
 /** What is pressed by the space bar and leaves the other keys to the deck. */
 const PRESSED = 'button, a, summary';
 
-/** Whether what has the focus uses the key itself. */
+/** Whether what has the focus uses the key itself. It may stand in a frame, whose elements are none of this window's. */
 export function usesKey(target: EventTarget | null, key: string): boolean {
-  if (!(target instanceof Element)) return false;
-  return target.closest(CONTROLS) !== null || (key === ' ' && target.closest(PRESSED) !== null);
+  if (target === null || !('closest' in target)) return false;
+  const element = target as Element;
+  return element.closest(CONTROLS) !== null || (key === ' ' && element.closest(PRESSED) !== null);
 }

@@ -19,9 +19,12 @@ export interface Line {
   tell(told: Told): void;
 }
 
+/** A line that nobody hears. */
+export const silent: Line = { tell: () => undefined };
+
 /** The line between the wall and the notes of one address; where the browser has none, each window stands alone. */
 export function openLine(name: string, onTold: (told: Told) => void): Line {
-  if (typeof BroadcastChannel === 'undefined') return { tell: () => undefined };
+  if (typeof BroadcastChannel === 'undefined') return silent;
   const line = new BroadcastChannel(name);
   line.addEventListener('message', ({ data }) => {
     if (isTold(data)) onTold(data);

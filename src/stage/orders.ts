@@ -75,10 +75,10 @@ export function obey(deck: Deck, order: string): void {
 
 /** Takes the focus from a control, so that the keys are the deck's again; false if none had it. */
 export function leaveControl(target: EventTarget | null): boolean {
-  if (!(target instanceof Node)) return false;
+  if (target === null || !('blur' in target) || !('closest' in target)) return false;
   const element = target as HTMLElement;
-  if (element === element.ownerDocument.body || element.closest?.('dialog'))
-    return element !== element.ownerDocument.body;
-  element.blur?.();
+  if (element === element.ownerDocument.body) return false;
+  // a dialog closes by itself
+  if (element.closest('dialog') === null) element.blur();
   return true;
 }

@@ -26,6 +26,7 @@ export const strings = {
   hands: (option: string): string => `Hands for: ${option}`,
   answer: 'The answer',
   isAnswer: 'the answer',
+  missing: (part: string): string => `The step ${part} is not on this site (any more).`,
   address: 'Go on at home',
   code: (address: string): string => `Code for a telephone’s camera: it leads to this page on ${address}`,
 } as const;

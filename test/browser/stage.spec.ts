@@ -127,7 +127,7 @@ const walls = [
   { width: 1920, height: 1080 },
 ];
 
-for (const { path } of pages.filter((one) => one.path.startsWith('/stage/learn/')))
+for (const { path } of pages.filter((one) => /^\/stage\/(learn|examples)\//.test(one.path)))
   test(`every step of ${path} fits each wall without scrolling and can be read from the back row`, async ({
     page,
   }) => {

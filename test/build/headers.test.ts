@@ -8,7 +8,7 @@ const site = (base: string) =>
   headerRules({
     base,
     policy,
-    folders: ['learn', 'embed', '_astro', 'bench'],
+    folders: ['learn', 'embed', '_astro', 'bench', 'stage'],
     files: ['404.html', 'offline-worker.js'],
   });
 
@@ -31,6 +31,8 @@ describe.each(['/', '/club/watt/'])('a site at %s', (base) => {
     }
     expect(at('embed/band/')['Content-Security-Policy']).toMatch(/; frame-ancestors \*$/);
     expect(at('embed/band/')).not.toHaveProperty('X-Frame-Options');
+    expect(at('stage/talk/')['Content-Security-Policy'], 'by this site').toMatch(/; frame-ancestors 'self'$/);
+    expect(at('stage/talk/')['X-Frame-Options']).toBe('SAMEORIGIN');
   });
 
   test('is asked for anew, but for what has its hash in its name', () => {
@@ -56,7 +58,9 @@ describe.each(['/', '/club/watt/'])('a site at %s', (base) => {
   test('sets the headers of pages for all that nginx serves, and those of folders that differ', () => {
     const text = nginxText(rules, base);
     const blocks = [...text.matchAll(/^location (\S+) \{\n([\s\S]*?)\n\}/gm)];
-    expect(blocks.map(([, path]) => path).sort()).toEqual([base, `${base}_astro/`, `${base}embed/`].sort());
+    expect(blocks.map(([, path]) => path).sort()).toEqual(
+      [base, ...['_astro', 'embed', 'stage'].map((folder) => `${base}${folder}/`)].sort(),
+    );
     const page = blocks.find(([, path]) => path === base)?.[2] ?? '';
     for (const [name, value] of Object.entries(at(''))) {
       expect(page).toContain(`add_header ${name} "${value}" always;`);

@@ -7,12 +7,15 @@ import type { Site } from './links.ts';
 
 const read = ({ directory }: Site, file: string): string => readFileSync(join(directory, file), 'utf8');
 
+/** Who may frame the pages of a folder; nobody any other. */
+const ancestorsOf: Readonly<Record<string, string>> = { embed: '*', stage: "'self'" };
+
 /** Pages for which the files for hosts state another policy than the page, or none, or one that lets others frame it. */
 export function headerProblems(site: Site): readonly string[] {
   const rules = readHeadersText(read(site, '_headers'));
   return site.pages.flatMap(({ file, path, html }) => {
     const { 'Content-Security-Policy': stated = '', ...more } = headersFor(rules, site.base + path.slice(1));
-    const ancestors = path.startsWith('/embed/') ? '*' : "'none'";
+    const ancestors = ancestorsOf[path.split('/')[1] ?? ''] ?? "'none'";
     const problems: string[] = [];
     if (stated !== `${policyOf(html)} frame-ancestors ${ancestors}`)
       problems.push('another policy than its own');

@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { examples } from '../../src/examples/index.ts';
+import { twoPadsSheet } from '../../src/sheet/two-pads.ts';
+import { rungToChange } from '../../src/stage/chain-rung.ts';
+import { sumText } from '../../src/stage/sum-text.ts';
+
+describe('a sum on the wall', () => {
+  it('has what its last sign of equality gives as its outcome', () => {
+    expect(sumText('u = 2 dB + 1 dB = 3 dB')).toEqual({ how: 'u = 2 dB + 1 dB = ', outcome: '3 dB' });
+  });
+
+  it('without such a sign is an outcome by itself if it is short, else words', () => {
+    expect(sumText('±0.96 dB about 27.10 dBm')).toEqual({ how: '', outcome: '±0.96 dB about 27.10 dBm' });
+    const long = 'x'.repeat(41);
+    expect(sumText(long)).toEqual({ how: long, outcome: '' });
+  });
+
+  it('loses nothing in any worked example', () => {
+    for (const { formula } of examples.flatMap((example) => example.steps())) {
+      const { how, outcome } = sumText(formula('shown'));
+      expect(how + outcome).toBe(formula('shown'));
+    }
+  });
+});
+
+describe('the rung that a speaker changes', () => {
+  it('is the widest that is stated in dB', () => {
+    // the receiver’s ±2 dB, by the example
+    expect(rungToChange(twoPadsSheet())).toBe('receiver');
+  });
+
+  it('is none where the chain is too long for a wall, or nothing is in dB', () => {
+    const sheet = twoPadsSheet();
+    const long = [...sheet.links, ...sheet.links];
+    expect(rungToChange({ ...sheet, links: long })).toBeUndefined();
+    expect(rungToChange({ ...sheet, links: [] })).toBeUndefined();
+  });
+});
