@@ -94,8 +94,11 @@ export function startDeck(root: HTMLElement): Deck {
   const deck = deckOf(root, role);
   if (role === 'part') return deck;
   listenToKeys(window, deck);
-  for (const button of document.querySelectorAll<HTMLElement>('[data-deck-does]'))
+  for (const button of document.querySelectorAll<HTMLElement>('[data-deck-does]')) {
     button.addEventListener('click', () => obey(deck, button.dataset.deckDoes ?? ''));
+    // where no number can be changed there is nothing to lead to
+    if (button.dataset.deckDoes === 'number') button.hidden = !root.querySelector('.stage-what-if, iframe');
+  }
   startHelp();
   if (role === 'notes') startClock();
   return deck;

@@ -4,12 +4,13 @@ export interface SumText {
   readonly outcome: string;
 }
 
-/** Longest text that is an outcome by itself, in letters. */
-const SHORT = 40;
+/** Longest text that is written as large as a number, in letters. */
+const SHORT = 30;
 
-/** Parts a sum before what its last sign of equality gives; one without it is an outcome if it is short. */
+/** Parts a sum before what its last sign of equality gives, if that is short; without such a sign all of it is the outcome. */
 export function sumText(formula: string): SumText {
-  const at = formula.lastIndexOf(' = ');
-  if (at !== -1) return { how: formula.slice(0, at + 3), outcome: formula.slice(at + 3) };
-  return formula.length <= SHORT ? { how: '', outcome: formula } : { how: formula, outcome: '' };
+  const sign = formula.lastIndexOf(' = ');
+  const at = sign === -1 ? 0 : sign + 3;
+  const isShort = formula.length - at <= SHORT;
+  return isShort ? { how: formula.slice(0, at), outcome: formula.slice(at) } : { how: formula, outcome: '' };
 }

@@ -11,8 +11,9 @@ describe('a sum on the wall', () => {
 
   it('without such a sign is an outcome by itself if it is short, else words', () => {
     expect(sumText('±0.96 dB about 27.10 dBm')).toEqual({ how: '', outcome: '±0.96 dB about 27.10 dBm' });
-    const long = 'x'.repeat(41);
+    const long = 'x'.repeat(31);
     expect(sumText(long)).toEqual({ how: long, outcome: '' });
+    expect(sumText(`a = ${long}`)).toEqual({ how: `a = ${long}`, outcome: '' });
   });
 
   it('loses nothing in any worked example', () => {

@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { keepHands, keptHands } from '../../src/store/hands.ts';
 import { keepSigns, keptSigns } from '../../src/store/signs.ts';
+import { keepTalk, keptTalk } from '../../src/store/talk.ts';
 
 /** As much of a browser's storage as the stage needs. */
 function storage(begun: Readonly<Record<string, string>> = {}) {
@@ -49,5 +50,24 @@ describe('keys of one sign', () => {
   it('are heard where the browser keeps nothing', () => {
     vi.stubGlobal('localStorage', refusing);
     expect([keepSigns(false), keptSigns()]).toEqual([false, true]);
+  });
+});
+
+describe('a talk', () => {
+  it('comes back as it was kept', () => {
+    vi.stubGlobal('localStorage', storage());
+    expect(keptTalk()).toEqual([]);
+    expect(keepTalk(['a.b.c', 'a.b.d'])).toBe(true);
+    expect(keptTalk()).toEqual(['a.b.c', 'a.b.d']);
+  });
+
+  it.each(['{', '7', '{"a":1}', '[1,null]'])('is none where something else lies: %s', (found) => {
+    vi.stubGlobal('localStorage', storage({ 'stage:talk': found }));
+    expect(keptTalk()).toEqual([]);
+  });
+
+  it('is none, and nothing breaks, where the browser keeps nothing', () => {
+    vi.stubGlobal('localStorage', refusing);
+    expect([keepTalk(['a.b.c']), keptTalk()]).toEqual([false, []]);
   });
 });

@@ -1,0 +1,105 @@
+import type { Page } from '@playwright/test';
+import { awake } from './awake.ts';
+import { expect, test } from './site.ts';
+
+const compose = '/stage/compose/';
+const lesson = 'How far down the chain did your watt come?';
+
+const pick = async (page: Page, source: string, step: string): Promise<void> => {
+  const group = page.locator('details', { hasText: source });
+  if ((await group.getAttribute('open')) === null) await group.locator('summary').click();
+  await group.getByRole('button', { name: `Add: ${step}`, exact: true }).click();
+};
+const picked = (page: Page): Promise<string[]> => page.locator('#talk-list li span').allTextContents();
+const now = (page: Page) => page.locator('.slide.now');
+
+test('steps are picked, put in order, taken out, kept, and carried by the address', async ({
+  page,
+  context,
+}) => {
+  await page.goto(compose);
+  await pick(page, lesson, 'One rung decides');
+  await pick(page, 'Two pads into a receiver', 'The answer');
+  await pick(page, lesson, 'Every rung was compared with the one above');
+  await page.getByRole('button', { name: /^Earlier: Every rung/ }).click();
+  await page.getByRole('button', { name: /^Earlier: Every rung/ }).click();
+  await expect(page.getByRole('status').last()).toContainText('Now step 1.');
+  await page.getByRole('button', { name: /^Take out: One rung/ }).click();
+  const told = [expect.stringMatching(/^Every rung/), expect.stringMatching(/^The answer/)];
+  expect(await picked(page)).toEqual(told);
+  await page.reload();
+  expect(await picked(page)).toEqual(told);
+  const address = await page.getByLabel('Its address, to share or keep').inputValue();
+  const other = await context.newPage();
+  await other.goto(address.replace('/talk/', '/compose/'));
+  expect(await picked(other)).toEqual(told);
+});
+
+test('a talk is saved as a file and opened again, and another file is refused with a reason', async ({
+  page,
+}) => {
+  await page.goto(compose);
+  await pick(page, lesson, 'One rung decides');
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Save as a file' }).click();
+  const path = await (await download).path();
+  await page.getByRole('button', { name: /^Take out/ }).click();
+  await expect(page.getByText('Nothing picked yet.')).toBeVisible();
+  await page.getByLabel('Open a saved talk').setInputFiles(path);
+  await expect.poll(() => picked(page)).toEqual([expect.stringMatching(/^One rung decides/)]);
+  await page
+    .getByLabel('Open a saved talk')
+    .setInputFiles({ name: 'a.json', mimeType: 'application/json', buffer: Buffer.from('{}') });
+  await expect(page.locator('#talk-says')).not.toBeEmpty();
+  expect(await picked(page), 'nothing was changed').toHaveLength(1);
+});
+
+const parts = ['traceability.the-chain-to-the-definition.rungs', 'examples.two-pads-into-a-receiver.answer'];
+
+test('the talk shows its parts one after the other, by clicker, even while a number in one has the focus', async ({
+  page,
+}) => {
+  await page.goto(`/stage/talk/?parts=${parts.join('~')}&v=1`);
+  const first = page.frameLocator('iframe').first();
+  const amount = first.getByLabel('20 dB pad: what it adds');
+  await amount.fill('2');
+  await expect(first.locator('.band-number').last()).toHaveText('±2.3\u00a0dB');
+  await page.keyboard.press('PageDown');
+  await expect(now(page)).toHaveId('s2');
+  const second = page.frameLocator('iframe').nth(1);
+  await expect(second.locator('.slide.now')).toHaveId('answer');
+  await expect(second.getByRole('navigation'), 'the bar is the talk’s').toBeHidden();
+  await page.keyboard.press('w');
+  await expect(now(page)).toHaveId('s1');
+  await expect(amount, 'its state is kept').toHaveValue(/^2/);
+  await page.keyboard.press('Escape');
+  await page.keyboard.press('0');
+  await expect(amount).toHaveValue('0.5');
+  await page.keyboard.press('End');
+  await expect(now(page)).toHaveId('address');
+});
+
+test('notes of a talk move with it', async ({ page, context }) => {
+  await page.goto(`/stage/talk/?parts=${parts.join('~')}&v=1`);
+  await awake(page);
+  const opened = context.waitForEvent('page');
+  await page.keyboard.press('n');
+  const notes = await opened;
+  await expect(notes.frameLocator('iframe').first().getByText('Read the figure from the top.')).toBeVisible();
+  await page.keyboard.press('PageDown');
+  await expect(now(notes)).toHaveId('s2');
+});
+
+test('every step that can be picked is on the page that shows it', async ({ page, request }) => {
+  await page.goto(compose);
+  const links = await page
+    .locator('.compose li a')
+    .evaluateAll((all) => all.map((link) => (link as HTMLAnchorElement).href));
+  expect(links.length).toBeGreaterThan(250);
+  const texts = new Map<string, string>();
+  for (const link of links) {
+    const [address = '', id = ''] = link.split('#');
+    if (!texts.has(address)) texts.set(address, await (await request.get(address)).text());
+    expect(texts.get(address), link).toContain(`id="${id}"`);
+  }
+});

@@ -1,0 +1,49 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { examples } from '../../src/examples/index.ts';
+import { exampleSource, inOrder, lessonSource } from '../../src/layouts/talk-parts.ts';
+import { isPart } from '../../src/stage/talk.ts';
+import { filesBelow } from '../rules/sources.ts';
+
+type Lesson = Parameters<typeof lessonSource>[0];
+const steps = JSON.parse(readFileSync(new URL('../lessons/steps.json', import.meta.url), 'utf8')) as Readonly<
+  Record<string, readonly string[]>
+>;
+const lessons = filesBelow('src/lessons', ['.mdx']).map(({ path, text }) => ({
+  id: path.replace(/^src\/lessons\/|\.mdx$/g, ''),
+  body: text,
+  data: { title: path } as Lesson['data'],
+}));
+
+describe('what a talk can be made of', () => {
+  it('is every step of every lesson, by the names that people have linked to', () => {
+    for (const lesson of lessons) {
+      const source = lessonSource(lesson);
+      expect(source.steps.map(({ id }) => id)).toEqual(steps[lesson.id]);
+      expect(source.steps.every(({ part, title }) => isPart(part) && title.length > 2)).toBe(true);
+    }
+    expect(lessons.length).toBe(Object.keys(steps).length);
+  });
+
+  it('is every step of an example, the question first and the answer behind the sum', () => {
+    for (const example of examples) {
+      const ids = exampleSource(example, true).steps.map(({ id }) => id);
+      expect(new Set(ids).size).toBe(ids.length);
+      expect(ids[0]).toBe('question');
+      expect(ids.slice(-4)).toEqual(['chain', 'answer', 'mistake', 'care']);
+      expect(ids).toHaveLength(example.steps().length + 5);
+      expect(exampleSource(example, false).steps.map(({ id }) => id)).not.toContain('chain');
+    }
+  });
+
+  it('stands in the order of the tracks, and of lessons within them', () => {
+    const of = (track: string, order: number) => ({ data: { track, order } as Lesson['data'] });
+    const sorted = inOrder([of('measuring', 1), of('decibels', 2), of('stacking', 1), of('decibels', 1)]);
+    expect(sorted.map(({ data }) => `${data.track} ${data.order}`)).toEqual([
+      'decibels 1',
+      'decibels 2',
+      'stacking 1',
+      'measuring 1',
+    ]);
+  });
+});
