@@ -60,13 +60,13 @@ test('the talk shows its parts one after the other, by clicker, even while a num
   page,
 }) => {
   await page.goto(`/stage/talk/?parts=${parts.join('~')}&v=1`);
-  const first = page.frameLocator('iframe').first();
+  const first = page.locator('iframe').first().contentFrame();
   const amount = first.getByLabel('20 dB pad: what it adds');
   await amount.fill('2');
   await expect(first.locator('.band-number').last()).toHaveText('±2.3\u00a0dB');
   await page.keyboard.press('PageDown');
   await expect(now(page)).toHaveId('s2');
-  const second = page.frameLocator('iframe').nth(1);
+  const second = page.locator('iframe').nth(1).contentFrame();
   await expect(second.locator('.slide.now')).toHaveId('answer');
   await expect(second.getByRole('navigation'), 'the bar is the talk’s').toBeHidden();
   await page.keyboard.press('w');
@@ -85,7 +85,9 @@ test('notes of a talk move with it', async ({ page, context }) => {
   const opened = context.waitForEvent('page');
   await page.keyboard.press('n');
   const notes = await opened;
-  await expect(notes.frameLocator('iframe').first().getByText('Read the figure from the top.')).toBeVisible();
+  await expect(
+    notes.locator('iframe').first().contentFrame().getByText('Read the figure from the top.'),
+  ).toBeVisible();
   await page.keyboard.press('PageDown');
   await expect(now(notes)).toHaveId('s2');
 });
