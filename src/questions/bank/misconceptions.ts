@@ -34,6 +34,7 @@ const WRITING = 'stacking/writing-it-down';
 const CHANGES = 'traceability/calibration-changes-nothing';
 const CHAIN = 'traceability/the-chain-to-the-definition';
 const COMPARING = 'traceability/measuring-is-comparing';
+const BLOCKS = 'traceability/blocks-and-warm-hands';
 const WATT = 'traceability/what-a-watt-is-made-of';
 
 const of = (cure: string, name: string, reply: string): Misconception => ({ name, cure, reply });
@@ -915,6 +916,68 @@ export const MISCONCEPTIONS = {
     PADS,
     'reconnected with the key down',
     'Key off, make sure that there is no power, then reconnect.',
+  ),
+  'upside-down': of(
+    RATIOS,
+    'multiplied where it divides, or the other way',
+    'Ask first whether the answer has to be larger or smaller than what you began with.',
+  ),
+  'added-for-subtracted': of(
+    RATIOS,
+    'added where it has to be taken off',
+    'Think which way it goes: here the one is taken off the other.',
+  ),
+  'sign-mistaken': of(
+    COMPARING,
+    'a sign turned round',
+    'Think which of the two is the larger one: that gives the sign.',
+  ),
+  'ends-exchanged': of(
+    PERCENT,
+    'the two ends of a band exchanged',
+    'Down is the longer side in decibels, up the longer one in per cent and in watts.',
+  ),
+  'wrong-end': of(
+    BORROW,
+    'counted from the wrong end',
+    'Count from the line that you begin with: near to it the answer is near to its value.',
+  ),
+  'nearest-line': of(
+    BORROW,
+    'the nearest line of a table taken as it is',
+    'Between two lines of a table the straight line does better than either of them.',
+  ),
+  'middle-taken': of(BORROW, 'the middle of two values taken', 'Nothing says that it lies in the middle.'),
+  'halved-difference': of(
+    CHANGES,
+    'half of a difference taken for the whole',
+    'A difference counts as it is. There is nothing to share.',
+  ),
+  'from-nought': of(
+    BLOCKS,
+    'counted from nought instead of from the reference',
+    'What counts is the distance from the reference, not from nought.',
+  ),
+  'wrong-danger': of(
+    PADS,
+    'the danger looked for in the wrong place',
+    'Ask what can hurt somebody first, and what can be broken second.',
+  ),
+  'wrong-authority': of(PADS, 'the wrong authority asked', 'Rules, manuals and competent people come first.'),
+  'side-by-side': of(
+    JOINS,
+    'what lies side by side taken for what lies in a row',
+    'In a row resistances add. Side by side the conductances do, and the result is smaller than either.',
+  ),
+  'wave-not-sine': of(
+    JOINS,
+    'a formula for sines used on another wave',
+    '√2 belongs to sines. For another wave ask what its square is on average.',
+  ),
+  'another-question': of(
+    COMPARING,
+    'the answer to another question',
+    'True, perhaps, but that is not what was asked.',
   ),
 } as const satisfies Readonly<Record<string, Misconception>>;
 

@@ -206,7 +206,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
       ],
       [
         100 - (100 * small) / large,
-        'lost-for-left',
+        'another-question',
         'That compares the parts with each other, not with the whole.',
       ],
     ],
@@ -227,7 +227,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
       [Math.hypot(large, small) * (better / large), 'halved-part-halves'],
       [small + better, 'worst-for-rss', 'Independent parts combine as the root of the sum of the squares.'],
       [2 * Math.hypot(small, better), 'k-twice'],
-      [Math.hypot(large, small), 'wrong-target', 'That was before the improvement.'],
+      [Math.hypot(large, small), 'another-question', 'That was before the improvement.'],
     ],
     worked: ({ small, better }) => [
       `Both have the same k, so U combines like u: the root of ${given(small)}² + ${given(better)}² is`,
@@ -277,7 +277,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
           [write(percentOfPowerToDb(-limit), percentOfPowerToDb(limit)), 'ten-for-twenty'],
           [
             write(-percentOfVoltsToDb(limit), -percentOfVoltsToDb(-limit)),
-            'sign-of-loss',
+            'ends-exchanged',
             'The ends have changed places: down is the longer one in decibels.',
           ],
           [

@@ -45,7 +45,7 @@ export const BAND_WORDS: readonly BankQuestion[] = [
       ],
       [
         'three readings are taken to be usual at the bench',
-        'n-for-root-n',
+        'another-question',
         'The readings have nothing to do with it: the √3 is the shape of the distribution.',
       ],
       [
@@ -94,7 +94,7 @@ export const BAND_WORDS: readonly BankQuestion[] = [
     wrong: [
       [
         'it was measured twice',
-        'n-for-root-n',
+        'another-question',
         'The number of readings is another thing. k multiplies the standard uncertainty.',
       ],
       [
@@ -114,8 +114,8 @@ export const BAND_WORDS: readonly BankQuestion[] = [
     answer: ['a measurement error', 'Measured less reference: it has a sign.'],
     wrong: [
       ['an uncertainty', 'tolerance-is-uncertainty', 'It is a width, and never below nought.'],
-      ['a coverage factor', 'k-twice', 'It multiplies a width, and is positive.'],
-      ['a standard deviation', 'range-as-sd', 'It is the root of a mean square.'],
+      ['a coverage factor', 'tolerance-is-uncertainty', 'It multiplies a width, and is positive.'],
+      ['a standard deviation', 'tolerance-is-uncertainty', 'It is the root of a mean square.'],
     ],
     worked:
       'An error is a difference and has a sign. Uncertainties, standard deviations and coverage factors are never negative.',

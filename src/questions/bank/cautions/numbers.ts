@@ -49,7 +49,7 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       ],
       [
         rms(upper(watts, -tolerance)),
-        'sign-of-loss',
+        'nominal-for-upper',
         'That is the least it may give. Protection counts with the most.',
       ],
     ],
@@ -153,7 +153,7 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       [rms(each), 'link-left-out', 'That is for one resistor of 50 ohms. They share the power.'],
       [peak(count * each), 'root-two-wrong-way', 'That is the peak. Power goes with RMS volts.'],
       [count * each * 50, 'root-left-out'],
-      [rms(count * each) / count, 'load-inverted', 'In parallel all of them have the same voltage.'],
+      [rms(count * each) / count, 'side-by-side', 'In parallel all of them have the same voltage.'],
     ],
     suits: ({ count, each }) => count * each * 50 > 1 && Math.abs(rms(count * each) - count) > 0.5,
     worked: ({ count, each }) => [
@@ -196,7 +196,7 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     wrong: ({ rated, end, now }) => [
       [rated, 'nominal-for-upper', 'That is at 25 °C. Where it is warmer it bears less.'],
       [(rated * (now - 25)) / (end - 25), 'lost-for-left', 'That is what has been lost of the rating.'],
-      [(rated * (end - now)) / end, 'difference-as-db', 'The line begins at 25 °C, not at nought.'],
+      [(rated * (end - now)) / end, 'from-nought', 'The line begins at 25 °C, not at nought.'],
     ],
     suits: ({ end, now }) => Math.abs(end - now - (now - 25)) > 4,
     worked: ({ rated, end, now }) => [

@@ -90,19 +90,11 @@ export const CAUTION_WORDS: readonly BankQuestion[] = [
     wrong: [
       [
         'it would no longer have exactly fifty ohms',
-        'match-is-resistance',
+        'wrong-danger',
         'Perhaps. But that is not the reason to keep away from it.',
       ],
-      [
-        'the warranty of the load would be lost by it',
-        'low-power-is-harmless',
-        'There is more at stake than that.',
-      ],
-      [
-        'the file would become magnetic from the metal',
-        'low-power-is-harmless',
-        'That would be a small matter.',
-      ],
+      ['the warranty of the load would be lost by it', 'wrong-danger', 'There is more at stake than that.'],
+      ['the file would become magnetic from the metal', 'wrong-danger', 'That would be a small matter.'],
     ],
     worked:
       'Power loads and transistors for radio frequency may hold beryllium oxide; old oil-filled loads may hold dangerous oils. Leave them closed.',
@@ -142,7 +134,7 @@ export const CAUTION_WORDS: readonly BankQuestion[] = [
     wrong: [
       [
         'in the data sheet of the transmitter that you use',
-        'site-gives-limits',
+        'wrong-authority',
         'It knows neither your antenna nor your country.',
       ],
       [
@@ -198,7 +190,7 @@ export const CAUTION_WORDS: readonly BankQuestion[] = [
         'more-ohms-is-safer',
         'It would be mismatched, and take more current still.',
       ],
-      ['the same load, painted black', 'nominal-for-upper', 'Colour does not change what it is rated for.'],
+      ['the same load, painted black', 'wrong-danger', 'Colour does not change what it is rated for.'],
     ],
     worked:
       'The load has to be the nominal resistance. For more power it needs a higher rating, for a lower temperature shorter keying too.',
@@ -213,17 +205,17 @@ export const CAUTION_WORDS: readonly BankQuestion[] = [
     wrong: [
       [
         'the socket would radiate more than an antenna does',
-        'test-on-air',
+        'wrong-danger',
         'It radiates very little. The harm is done inside.',
       ],
       [
         'the battery would be empty within a few minutes',
-        'heat-is-input',
+        'wrong-danger',
         'It may even draw less. The harm is another one.',
       ],
       [
         'the power meter would show a negative reading',
-        'negative-power',
+        'wrong-danger',
         'No meter minds. The last stage does.',
       ],
     ],
@@ -242,17 +234,17 @@ export const CAUTION_WORDS: readonly BankQuestion[] = [
     wrong: [
       [
         'this page: its numbers have been worked out to the digit',
-        'digits-are-accuracy',
+        'wrong-authority',
         'Digits are no authority.',
       ],
       [
         'whichever allows more, since the others are overcautious',
-        'low-power-is-harmless',
+        'wrong-authority',
         'The stricter one has a reason that you may not know.',
       ],
       [
         'the opinion that most members of the club have',
-        'chain-stops-at-shop',
+        'wrong-authority',
         'They may all have it from the same place.',
       ],
     ],

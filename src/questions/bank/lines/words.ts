@@ -93,17 +93,17 @@ export const LINE_WORDS: readonly BankQuestion[] = [
     wrong: [
       [
         'the cable holds more wavelengths, each with its own loss',
-        'frequency-linear',
+        'another-question',
         'Wavelengths lose nothing by being many. It is the copper and the insulation that do.',
       ],
       [
         'the speed of the wave in the cable becomes lower',
-        'frequency-unscaled',
+        'another-question',
         'The speed hardly changes with the frequency.',
       ],
       [
         'the characteristic impedance of the cable falls',
-        'match-is-resistance',
+        'another-question',
         'It stays practically the same from the short waves up.',
       ],
     ],
@@ -156,7 +156,7 @@ export const LINE_WORDS: readonly BankQuestion[] = [
       ],
       [
         'the mean of the first reading and the last one',
-        'n-for-root-n',
+        'drift-ignored',
         'A drift is no scatter: its mean stands for neither the cool pad nor the hot one.',
       ],
       [

@@ -127,11 +127,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     write: digits('MHz', 3),
     wrong: ({ scope: own, probe }) => [
       [Math.min(own, probe), 'bandwidths-smaller-only'],
-      [
-        (own + probe) / 2,
-        'uncertainties-averaged',
-        'Two bottlenecks in a row are narrower than either of them.',
-      ],
+      [(own + probe) / 2, 'bandwidths-added', 'Two bottlenecks in a row are narrower than either of them.'],
       [
         Math.hypot(own, probe),
         'bandwidths-added',
@@ -184,7 +180,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     wrong: ({ watts }) => [
       [watts, 'termination-forgotten'],
       [2 * watts, 'not-squared', 'The volts double, and they are squared.'],
-      [watts / 4, 'divide-by-four', 'It is the other way: without its load the generator shows more volts.'],
+      [watts / 4, 'upside-down', 'It is the other way: without its load the generator shows more volts.'],
     ],
     worked: ({ watts }) => [
       'Without the load all of the inner voltage stands at the socket, twice as much as across the load.',
@@ -207,12 +203,12 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       [inner, 'link-left-out', 'That is with one load. The second one makes it 25 ohms.'],
       [
         inner / 2,
-        'load-inverted',
+        'side-by-side',
         'The volts do not simply halve again: a third of the inner voltage stays across the two loads.',
       ],
       [
         (2 * inner * 100) / 150,
-        'loading-on-both',
+        'side-by-side',
         'That is for two loads in a row. Beside each other they are 25 ohms.',
       ],
     ],
@@ -359,7 +355,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       [open, 'loading-left-out'],
       [
         open * (1 - inner / 10),
-        'load-inverted',
+        'loading-left-out',
         'The two resistances are in a row: what counts is the share of their sum.',
       ],
       [(open * inner) / (10 + inner), 'lost-for-left', 'That voltage stands across the inner resistance.'],
@@ -427,7 +423,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
         'probe-switch',
         'The screen shows a tenth of the volts: the power cannot stay the same.',
       ],
-      [shown / 1e5, 'probe-switch', 'It is the other way: the screen shows too little.'],
+      [shown / 1e5, 'upside-down', 'It is the other way: the screen shows too little.'],
     ],
     worked: ({ shown }) => [
       `The volts are ten times what is shown, the power a hundred times ${given(shown, 'mW')}:`,

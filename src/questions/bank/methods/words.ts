@@ -55,7 +55,7 @@ export const METHOD_WORDS: readonly BankQuestion[] = [
       ],
       [
         'harmonics are stronger in weak signals than in strong',
-        'detector-on-harmonics',
+        'drop-is-fixed',
         'Weak signals are, if anything, the cleaner ones.',
       ],
     ],
@@ -135,7 +135,7 @@ export const METHOD_WORDS: readonly BankQuestion[] = [
       ],
       [
         'the load has less resistance for direct current than for radio frequency',
-        'load-assumed',
+        'another-question',
         'It should be the same. If it were not, that would be an error of the method.',
       ],
     ],
@@ -199,18 +199,36 @@ export const METHOD_WORDS: readonly BankQuestion[] = [
     answer: ['the probe has changed what is measured', 'What it shows is there, but only with the probe.'],
     wrong: [
       ['the probe has an error, to be corrected', 'loading-is-error'],
-      [
-        'the probe has too coarse a resolution',
-        'digits-are-accuracy',
-        'Finer digits would show the same fall.',
-      ],
+      ['the probe has too coarse a resolution', 'loading-is-error', 'Finer digits would show the same fall.'],
       [
         'the probe has drifted since calibration',
-        'drift-ignored',
+        'loading-is-error',
         'It falls at once, and comes back as soon as the probe is off.',
       ],
     ],
     worked:
       'The probe reads rightly what is across it. It has become a part of the circuit: use a lighter one, or leave it on for good and count it in.',
+  }),
+  concept('methods', {
+    id: 'divide-by-four',
+    lesson: scope,
+    syllabus: ['8.1'],
+    difficulty: 2,
+    stem: 'By mistake a transmitter was keyed into an oscilloscope input without its load, and somebody wants to save the reading by dividing the power by four. What do you say?',
+    answer: [
+      'no: a transmitter is no ideal fifty-ohm source',
+      'Take the reading again with the load, after looking whether the last stage has survived.',
+    ],
+    wrong: [
+      ['yes: without a load the volts are twice as high', 'divide-by-four'],
+      [
+        'yes, but by two, since only the volts are doubled',
+        'not-squared',
+        'Volts are squared in the power. And neither factor holds for a transmitter.',
+      ],
+      ['no: the reading is right as it stands on the screen', 'termination-forgotten'],
+    ],
+    worked:
+      'Twice the volts holds for an ideal source matched to fifty ohms. What a transmitter does without a load nobody knows, and it may be its last deed: never key without one.',
   }),
 ];

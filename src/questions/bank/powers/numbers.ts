@@ -267,7 +267,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       [10000 / share, 'efficiency-inverted'],
       [
         (volts * amperes * share) / 100,
-        'prefix-slip',
+        'another-question',
         'That is the output in watts. Efficiency is its share of the input.',
       ],
       [(volts * amperes * share) / (volts + amperes), 'volts-plus-amperes'],
@@ -295,7 +295,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       [volts * amperes, 'heat-is-input'],
       [
         volts * amperes * (1 + share / 100),
-        'sign-of-loss',
+        'added-for-subtracted',
         'The output leaves by the socket: it is taken off, not added.',
       ],
     ],

@@ -65,7 +65,7 @@ export const POWER_WORDS: readonly BankQuestion[] = [
         'mean-is-pep',
         'Speech is over before such a needle has moved; it settles somewhere near the mean.',
       ],
-      ['a multimeter set to direct current', 'meter-frequency', 'It sees no radio frequency at all.'],
+      ['a multimeter set to direct current', 'another-question', 'It sees no radio frequency at all.'],
     ],
     worked: 'Something has to follow the envelope: an oscilloscope, or a detector that holds the peak.',
   }),

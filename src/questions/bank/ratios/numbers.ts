@@ -376,12 +376,12 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
     wrong: ({ first, second }) => [
       [
         first + second,
-        'sign-of-loss',
+        'added-for-subtracted',
         'The second level is below nought: taking it away makes the distance longer.',
       ],
       [
         -second,
-        'link-left-out',
+        'from-nought',
         'That is only the way from nought to the second meter. The first one is on the other side.',
       ],
       [

@@ -43,7 +43,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
         'correction-sign',
         'That is the correction. The error is what is shown, less the reference.',
       ],
-      [off / 200, 'uncertainties-averaged', 'An error is the whole difference.'],
+      [off / 200, 'halved-difference', 'An error is the whole difference.'],
       [
         reference + off / 100,
         'word-mixed-up',
@@ -71,7 +71,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       [off / 100, 'correction-sign'],
       [
         -off / 200,
-        'uncertainties-averaged',
+        'halved-difference',
         'Half of it would be to meet in the middle. The lent meter is the reference.',
       ],
       [0, 'correction-ignored'],
@@ -273,17 +273,17 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
     wrong: ({ low, high, at }) => [
       [
         high + ((low - high) * at) / 10,
-        'duty-inverted',
+        'wrong-end',
         'That counts from the wrong end: nearer to nought means nearer to the first value.',
       ],
       [
         (low + high) / 2,
-        'uncertainties-averaged',
+        'middle-taken',
         'That is the middle of the two. The reading does not lie in the middle.',
       ],
       [
         at < 5 ? low : high,
-        'frequency-unscaled',
+        'nearest-line',
         'That takes the nearer line. Between two lines you can do better.',
       ],
     ],
@@ -308,12 +308,12 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
     wrong: ({ length, room }) => [
       [
         expansionUm({ lengthMm: length, expansionPerK: 11.5e-6, temperatureC: room + 20 }),
-        'difference-as-db',
+        'from-nought',
         'That takes the temperature itself. What counts is how far it lies from 20 °C, where lengths are stated.',
       ],
       [
         -expansionUm({ lengthMm: length, expansionPerK: 11.5e-6, temperatureC: room }),
-        'correction-sign',
+        'sign-mistaken',
         'The sign is turned round: steel that is warmer is longer.',
       ],
       [
@@ -341,12 +341,12 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       [1000 * chargesPerSecond(milliamperes / 1000), 'prefix-slip'],
       [
         chargesPerSecond(1) / (milliamperes / 1000),
-        'duty-inverted',
+        'upside-down',
         'More current means more charges: it stands above the line.',
       ],
       [
         (milliamperes / 1000) * 1.602176634e19,
-        'frequency-inverted',
+        'upside-down',
         'That multiplies by the charge, with another sign in the exponent. Divide by it.',
       ],
     ],
@@ -378,7 +378,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       ],
       [
         100 / (2 * share),
-        'n-for-root-n',
+        'independent-as-correlated',
         'Half of its share would still be far too much: its square counts.',
       ],
     ],

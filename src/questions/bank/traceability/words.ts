@@ -171,7 +171,7 @@ export const TRACE_WORDS: readonly BankQuestion[] = [
         'exact-definition',
         'Something has to stand for the unit, and with it is compared.',
       ],
-      ['a check that a limit is kept', 'verified-is-calibrated', 'That is what the result may be used for.'],
+      ['a check that a limit is kept', 'another-question', 'That is what the result may be used for.'],
     ],
     worked:
       'Whatever the method, something unknown is set against something that was itself compared before.',

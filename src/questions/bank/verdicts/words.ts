@@ -57,12 +57,12 @@ export const VERDICT_WORDS: readonly BankQuestion[] = [
     wrong: [
       [
         'one in twenty, as U holds ninety-five in a hundred',
-        'one-side-only',
+        'another-question',
         'The strip is about the reading, and the limit lies in its middle.',
       ],
       [
         'the smaller, the better the measurement is',
-        'k-left-out',
+        'reading-decides',
         'A narrower bell still has half of itself on either side of its middle.',
       ],
       [

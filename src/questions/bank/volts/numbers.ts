@@ -410,12 +410,12 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       ],
       [
         volts / Math.SQRT2,
-        'root-two-wrong-way',
+        'wave-not-sine',
         'Dividing the peak by √2 is for sines. A square wave is at its peak all the time.',
       ],
       [
         (volts * 2) / Math.PI,
-        'average-for-rms',
+        'wave-not-sine',
         'That is the rectified mean of a sine of this height. A square wave’s is its full height.',
       ],
     ],

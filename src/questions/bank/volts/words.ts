@@ -93,7 +93,7 @@ export const VOLT_WORDS: readonly BankQuestion[] = [
     wrong: [
       [
         'the power of the whole wave, as for a sine',
-        'detector-on-harmonics',
+        'wave-not-sine',
         'The eight is the square of 2√2, which holds between height and RMS of a sine alone.',
       ],
       [
@@ -129,7 +129,7 @@ export const VOLT_WORDS: readonly BankQuestion[] = [
       ['only the upper half of a wave brings power', 'average-for-rms', 'Both halves heat the load.'],
       [
         'the oscilloscope shows twice the real voltage',
-        'probe-switch',
+        'vpp-as-vp',
         'It shows it rightly: the crest stands one peak above the middle, the trough one below.',
       ],
     ],
