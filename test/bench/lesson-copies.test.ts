@@ -1,0 +1,19 @@
+import { expect, test } from 'vitest';
+import { copyOfLesson, costPerLesson } from './lesson-copies.ts';
+
+test('a copy of a lesson has a title of its own and is the same below', () => {
+  expect(copyOfLesson('---\ntitle: Why add?\nsummary: a\n---\n\ntitle: b', 7)).toBe(
+    '---\ntitle: Copy 7 of Why add?\nsummary: a\n---\n\ntitle: b',
+  );
+  expect(copyOfLesson("---\ntitle: 'Why: add?'\n---", 1)).toBe("---\ntitle: 'Copy 1 of Why: add?'\n---");
+  expect(() => copyOfLesson('no front matter', 1)).toThrow('wish a lesson with a title');
+});
+
+test('the cost of a lesson is what the next build takes more, for each lesson that it has more', () => {
+  const [first, second] = costPerLesson([
+    { lessons: 50, seconds: 30, megabytes: 1000 },
+    { lessons: 200, seconds: 90, megabytes: 1300 },
+  ]);
+  expect(first).toMatchObject({ lessons: 50, 's a further lesson': '' });
+  expect(second).toMatchObject({ 'processor s': 90, 's a further lesson': 0.4, 'MB a further lesson': 2 });
+});
