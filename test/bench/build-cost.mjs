@@ -44,6 +44,7 @@ function used(pid) {
     .slice(11, 13)
     .map(Number);
   const [, kilobytes] = /VmHWM:\s*(\d+) kB/.exec(readFileSync(`/proc/${pid}/status`, 'utf8')) ?? [];
+  if (kilobytes === undefined) throw new Error('used: wish a process that lives, got one that has ended');
   return { seconds: ((user ?? 0) + (system ?? 0)) / TICKS, megabytes: Number(kilobytes) / 1024 };
 }
 
@@ -60,7 +61,7 @@ async function build() {
     try {
       last = used(child.pid ?? 0);
     } catch {
-      // it has just ended: what it used a moment ago counts
+      // it has ended: what it used a moment ago counts
     }
   }, 100);
   const code = await new Promise((resolve) => child.on('close', resolve));
