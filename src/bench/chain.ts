@@ -50,10 +50,3 @@ const firstOf = (model: SumModel, count: number): SumModel => ({
   inputs: model.inputs.slice(0, count),
   sensitivities: model.sensitivities.slice(0, count),
 });
-
-/** Standard uncertainty in dB of everything above a link. */
-export function uncertaintyAbove(sheet: Sheet, id: string): number {
-  const model = toModel(sheet);
-  const index = model.inputs.findIndex((input) => input.id === id);
-  return evaluate({ model: firstOf(model, Math.max(0, index)) }).propagation.standardUncertainty;
-}

@@ -1,10 +1,9 @@
-import type { Input, SumModel } from '#compute';
+import { type Input, propagate, type SumModel } from '#compute';
 import { amountOf, withAmount, withLinkAmount } from '../sheet/amount.ts';
 import { COVERAGE_FACTOR } from '../sheet/coverage.ts';
 import type { LinkEntries } from '../sheet/entries.ts';
 import type { Sheet } from '../sheet/sheet.ts';
-import { outcomeOf } from '../sheet/to-model.ts';
-import { uncertaintyAbove } from './chain.ts';
+import { outcomeOf, toModel } from '../sheet/to-model.ts';
 import { amountSpec } from './link-spec.ts';
 import { statementEntries } from './statement-entries.ts';
 import { tidy, typed } from './typed.ts';
@@ -42,6 +41,21 @@ export function pulledLink({
     unit: link.unit,
     ...(link.correctionDb !== undefined && { loss: typed(tidy(link.lossDb)) }),
   };
+}
+
+/**
+ * Standard uncertainty in dB of everything above a link. Propagation is all that a handle asks for: what finds whole distributions
+ * is fetched with the results.
+ */
+export function uncertaintyAbove(sheet: Sheet, id: string): number {
+  const { inputs, sensitivities, ...model } = toModel(sheet);
+  const above = Math.max(
+    0,
+    inputs.findIndex((input) => input.id === id),
+  );
+  return propagate({
+    model: { ...model, inputs: inputs.slice(0, above), sensitivities: sensitivities.slice(0, above) },
+  }).standardUncertainty;
 }
 
 /** Standard uncertainty in dB of the result that one unit of a link's amount stands for, at this sheet's reading. */
