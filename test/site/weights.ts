@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { scriptBudget } from '../../src/build/script-budget.ts';
 import { attributeValues, type Site } from './links.ts';
 import type { BuiltPage } from './pages.ts';
 
@@ -61,20 +62,9 @@ export function weigh(site: Site, { html }: BuiltPage): Weight {
 }
 
 const kilo = 1000;
-/** The most script that a kind of page may load, by its address; the first that fits counts. */
-const scriptBudgets: readonly (readonly [RegExp, number])[] = [
-  [/^\/stage\//, 45 * kilo],
-  [/^\/bench\//, 90 * kilo],
-  [/^\/(learn\/[^/]+\/[^/]+|examples\/[^/]+|practice|practice\/[^/]+|embed\/[^/]+)\/$/, 40 * kilo],
-  [/^\/$/, 40 * kilo],
-  [/^\/search\/$/, 25 * kilo],
-  [/^\/reference\/(formulas\/[^/]+|tables)\/$/, 40 * kilo],
-  [/./, 3 * kilo],
-];
-
 /** What a page may weigh: a figure is paid for where there is one; a page of text stays a page of text. */
 export const budget = (path: string): Weight => ({
-  script: scriptBudgets.find(([pattern]) => pattern.test(path))?.[1] ?? 0,
+  script: scriptBudget(path),
   offline: kilo,
   html: 30 * kilo,
   css: 12 * kilo,
