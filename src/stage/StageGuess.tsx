@@ -1,4 +1,4 @@
-import { useEffect, useId, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { Question } from '../questions/question.ts';
 import { keepHands, keptHands } from '../store/hands.ts';
 import { handsText, readHands, roomOf } from './hands.ts';
@@ -27,7 +27,12 @@ export default function StageGuess({ question }: { readonly question: Question }
   const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
   const [open, setOpen] = useState(false);
   const id = useId();
-  useEffect(() => setTyped(keptHands(question.id)), [question]);
+  const details = useRef<HTMLDetailsElement>(null);
+  useEffect(() => {
+    setTyped(keptHands(question.id));
+    // opened before this part woke
+    setOpen(details.current?.open ?? false);
+  }, [question]);
   const count = (option: string, text: string): void => {
     const counts = { ...typed, [option]: text };
     setTyped(counts);
@@ -70,7 +75,7 @@ export default function StageGuess({ question }: { readonly question: Question }
           </li>
         ))}
       </ul>
-      <details class="answer" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <details ref={details} class="answer" onToggle={(event) => setOpen(event.currentTarget.open)}>
         <summary>{strings.answer}</summary>
         <p>
           <strong class="hands-named">{answer?.text} </strong>

@@ -99,6 +99,15 @@ test('hands are counted beside the options, shown against the answer, and surviv
   await expect(fields.nth(0)).toHaveValue('9');
 });
 
+test('an answer that was opened before the page was awake is marked all the same', async ({ page }) => {
+  await page.route('**/StageGuess*.js', async (route) => {
+    await page.locator('.slide.now summary').click();
+    await route.continue();
+  });
+  await open(page);
+  await expect(now(page).getByRole('listitem').nth(3)).toContainText('the answer');
+});
+
 test('notes open in a second window, move with the wall and move it, and show the next step and a clock', async ({
   page,
   context,
