@@ -30,6 +30,7 @@ const whileBuilding = [
   'sharp',
   'sirv',
   'subset-font',
+  'typescript',
   'uqr',
   'vite',
 ];

@@ -1,0 +1,34 @@
+import type { ApiEntry } from './api-entries.ts';
+
+const escaped = (text: string): string =>
+  text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+
+function entryHtml({ name, shape, says, tags }: ApiEntry): string {
+  const more = tags.length === 0 ? '' : `<ul>${tags.map((tag) => `<li>${escaped(tag)}</li>`).join('')}</ul>`;
+  return `<section id="${escaped(name)}"><h3>${escaped(name)}</h3><pre>${escaped(shape)}</pre><p>${escaped(says)}</p>${more}</section>`;
+}
+
+/** One page of all public names, by the file that defines them. */
+export function apiPage(entries: readonly ApiEntry[]): string {
+  const files = [...new Set(entries.map(({ file }) => file))].sort();
+  const parts = files.map(
+    (file) =>
+      `<h2>${escaped(file)}</h2>${entries
+        .filter((entry) => entry.file === file)
+        .map(entryHtml)
+        .join('\n')}`,
+  );
+  const names = entries
+    .map(({ name }) => `<li><a href="#${escaped(name)}">${escaped(name)}</a></li>`)
+    .join('');
+  return `<!doctype html>
+<html lang="en"><head><meta charset="utf-8"><meta name="viewport" content="width=device-width, initial-scale=1">
+<title>The computation’s public functions</title>
+<style>body{max-width:60rem;margin:auto;padding:1rem;font:1rem/1.5 system-ui,sans-serif}pre{overflow:auto;padding:.5rem;border:1px solid}ul{columns:14rem}section ul{columns:auto}</style>
+</head><body><h1>The computation’s public functions</h1>
+<p>All of it is behind one door, <code>#compute</code>. What is not listed here is not public.</p>
+<ul>${names}</ul>
+${parts.join('\n')}
+</body></html>
+`;
+}
