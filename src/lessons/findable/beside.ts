@@ -8,12 +8,16 @@ const one = (text: string) => [{ at: '', title: '', text }];
 
 /** The worked examples, by what is asked and how it is answered. */
 export const exampleDocuments = (): readonly Unnamed[] =>
-  examples.map(({ slug, title, summary, question, method, assumptions, cautions }) => ({
+  examples.map(({ slug, title, summary, question, method, steps, assumptions, cautions }) => ({
     kind: 'example',
     title,
     path: `/examples/${slug}/`,
     names: [],
-    parts: one([summary, question, method, ...assumptions, ...cautions].join(' ')),
+    parts: [
+      ...one(`${summary} ${question} ${method}`),
+      ...steps().map((step) => ({ at: `step-${step.id}`, title: step.title, text: step.words ?? '' })),
+      ...one([...assumptions, ...cautions].join(' ')),
+    ],
   }));
 
 /** The formulas, by what they answer, their letters in words, and the name of the function. */
