@@ -2,7 +2,7 @@ import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { awake } from './awake.ts';
 import { cutTexts, figures, overflowing, smallTexts } from './laid-out.ts';
-import { expect, pages, test } from './site.ts';
+import { expect, otherEmbeds, pages, test } from './site.ts';
 
 /** Rules that axe leaves off by default, being young or stricter than WCAG 2.2 AA. */
 const stricter = [
@@ -90,6 +90,18 @@ for (const { path, html } of pages) {
       )
       .toEqual([]);
     expect.soft(onPaper.filter((name) => name.endsWith('wider than the paper'))).toEqual([]);
+  });
+}
+
+for (const { path } of otherEmbeds) {
+  test(`${path} fits a frame as narrow as a phone, and passes axe`, async ({ page }) => {
+    await page.setViewportSize({ width: 320, height: 640 });
+    await page.goto(path);
+    await awake(page);
+    expect.soft(await overflowing(page), 'too wide').toEqual([]);
+    expect.soft(await smallTexts(page, 12), 'texts of figures too small').toEqual([]);
+    expect.soft(await cutTexts(page), 'texts of figures cut off').toEqual([]);
+    expect.soft(await violations(page), 'rules of axe').toEqual([]);
   });
 }
 
