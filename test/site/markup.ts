@@ -74,8 +74,8 @@ export function headProblems({ pages }: Site): readonly string[] {
     for (const [what, pattern] of Object.entries(once)) {
       const key = `${what}: ${part(html, pattern)}`;
       if (part(html, pattern) === '') problems.push(`${file}: no ${what}`);
-      // a stage page is the same lesson for the wall: it names the lesson as canonical and keeps its description
-      else if (seen.has(key) && !file.startsWith('stage/'))
+      // a stage page is the same lesson for the wall, a frame at an old address the same figure: both name the page that counts
+      else if (seen.has(key) && !/^(stage|embed)\//.test(file))
         problems.push(`${file}: the ${what} of ${seen.get(key)}`);
       seen.set(key, file);
     }
