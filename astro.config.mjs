@@ -4,6 +4,7 @@ import preact from '@astrojs/preact';
 import sitemap from '@astrojs/sitemap';
 import { defineConfig, fontProviders } from 'astro/config';
 import { baseLinks } from './src/build/base-links.ts';
+import { carryScript } from './src/build/carry.ts';
 import { hoistStylesIntegration } from './src/build/hoist-styles.ts';
 import { hosting } from './src/build/hosting.ts';
 import { katexSheet } from './src/build/katex-sheet.ts';
@@ -36,6 +37,7 @@ export default defineConfig({
     sitemap({ filter: (page) => !/\/(stage|embed)\//.test(page) }),
     hoistStylesIntegration(),
     sharedScripts(),
+    carryScript(),
     offline(), // after all that changes files
     hosting(),
   ],

@@ -27,6 +27,11 @@ export const strings = {
   answer: 'The answer',
   isAnswer: 'the answer',
   missing: (part: string): string => `The step ${part} is not on this site (any more).`,
+  carry: 'Take it along as one file',
+  carrying: 'The file is being put together …',
+  carryDone: 'Saved: the file opens by itself, without a network.',
+  carryFailed: 'The file could not be put together: that takes a network, or this site kept for use without one.',
+  carriedFrom: 'A copy to take along; the site may have been mended since. All demonstration data is invented.',
   address: 'Go on at home',
   code: (address: string): string => `Code for a telephone’s camera: it leads to this page on ${address}`,
 } as const;

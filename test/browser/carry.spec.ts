@@ -1,0 +1,95 @@
+import { stat } from 'node:fs/promises';
+import { basename } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, Page, TestInfo } from '@playwright/test';
+import { expect, test } from './site.ts';
+
+/** What a carried file may weigh at most, in bytes. */
+const LARGEST = 600_000;
+
+/** Saves the stage at an address as a file. */
+async function saved(page: Page, address: string, info: TestInfo): Promise<string> {
+  await page.goto(address);
+  await page.getByRole('button', { name: 'Keys' }).click();
+  const download = page.waitForEvent('download');
+  await page.getByRole('button', { name: 'Take it along as one file' }).click();
+  const path = info.outputPath((await download).suggestedFilename());
+  await (await download).saveAs(path);
+  await expect(page.getByText('Saved: the file opens by itself')).toBeVisible();
+  return path;
+}
+
+/** Opens a file from the disk in a browser without a network, and notes whatever goes wrong or is asked of a network. */
+async function opened(browser: Browser, path: string) {
+  const context = await browser.newContext({ offline: true, viewport: { width: 1024, height: 768 } });
+  const wrong: string[] = [];
+  context.on('page', (page) => {
+    page.on('pageerror', (error) => wrong.push(String(error)));
+    page.on('console', (message) => {
+      if (message.type() === 'error' || message.type() === 'warning') wrong.push(message.text());
+    });
+    page.on('request', (request) => {
+      if (!/^(file|blob|data):/.test(request.url())) wrong.push(`asked for ${request.url()}`);
+    });
+  });
+  const page = await context.newPage();
+  await page.goto(pathToFileURL(path).href);
+  await expect(page.locator('.slide:visible')).toHaveCount(1);
+  return { context, page, wrong };
+}
+
+test('a lesson is saved as one file that opens from a disk, without a network, and works', async ({
+  page,
+  browser,
+}, info) => {
+  const path = await saved(page, '/stage/learn/stacking/a-million-tries/', info);
+  expect(basename(path)).toBe('a-million-tries.html');
+  expect((await stat(path)).size).toBeLessThan(LARGEST);
+  const { context, page: carried, wrong } = await opened(browser, path);
+  await carried.keyboard.press('PageDown');
+  await expect(carried.locator('[data-deck="count"]')).toHaveText(/^2 \/ /);
+  // The trials run in a worker, which a page from a disk may start from itself alone.
+  const figure = carried.locator('.slide', { has: carried.locator('.stage-what-if') }).first();
+  await carried.goto(`${carried.url().replace(/#.*/, '')}#${await figure.getAttribute('id')}`);
+  const states = figure.locator('dl, table').first();
+  const before = await states.textContent();
+  await figure.getByRole('button', { name: /^More by/ }).click();
+  await expect(states).not.toHaveText(before ?? '');
+  expect(wrong).toEqual([]);
+  await context.close();
+});
+
+test('the notes of a carried file open beside it and keep in step', async ({ page, browser }, info) => {
+  const path = await saved(page, '/stage/examples/club-transmitter/', info);
+  expect((await stat(path)).size).toBeLessThan(LARGEST);
+  const { context, page: wall, wrong } = await opened(browser, path);
+  const opening = context.waitForEvent('page');
+  await wall.keyboard.press('n');
+  const notes = await opening;
+  await wall.keyboard.press('PageDown');
+  await expect(notes.locator('[data-deck="count"]')).toHaveText(/^2 \/ /);
+  await notes.keyboard.press('PageDown');
+  await expect(wall.locator('[data-deck="count"]')).toHaveText(/^3 \/ /);
+  expect(wrong).toEqual([]);
+  await context.close();
+});
+
+test('a carried formula has its typeface with it, and a link leads to the site', async ({
+  page,
+  browser,
+}, info) => {
+  const path = await saved(page, '/stage/learn/decibels/ratios-that-add/', info);
+  expect((await stat(path)).size).toBeLessThan(LARGEST);
+  const { context, page: carried, wrong } = await opened(browser, path);
+  await expect(carried.locator('.katex').first()).toBeAttached();
+  const faces = await carried.evaluate(async () => {
+    await Promise.all([...document.fonts].map((face) => face.load().catch(() => undefined)));
+    return [...document.fonts].map(({ family, status }) => `${family} ${status}`);
+  });
+  expect(faces.filter((face) => /katex/i.test(face)).length).toBeGreaterThan(0);
+  expect(faces.filter((face) => /katex/i.test(face) && !face.endsWith('loaded'))).toEqual([]);
+  const leave = carried.getByRole('link', { name: 'Leave' });
+  await expect(leave).toHaveAttribute('href', /^https:\/\/[^/]+\/learn\/decibels\/ratios-that-add\/$/);
+  expect(wrong).toEqual([]);
+  await context.close();
+});
