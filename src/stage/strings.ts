@@ -30,8 +30,10 @@ export const strings = {
   carry: 'Take it along as one file',
   carrying: 'The file is being put together …',
   carryDone: 'Saved: the file opens by itself, without a network.',
-  carryFailed: 'The file could not be put together: that takes a network, or this site kept for use without one.',
-  carriedFrom: 'A copy to take along; the site may have been mended since. All demonstration data is invented.',
+  carryFailed:
+    'The file could not be put together: that takes a network, or this site kept for use without one.',
+  carriedFrom:
+    'A copy to take along; the site may have been mended since. All demonstration data is invented.',
   address: 'Go on at home',
   code: (address: string): string => `Code for a telephone’s camera: it leads to this page on ${address}`,
 } as const;

@@ -93,3 +93,24 @@ test('a carried formula has its typeface with it, and a link leads to the site',
   expect(wrong).toEqual([]);
   await context.close();
 });
+
+test('a talk made of parts is saved with every step that it borrows', async ({ page, browser }, info) => {
+  const parts =
+    'decibels.ratios-that-add.guess~examples.club-transmitter.chain~decibels.ratios-that-add.guess';
+  const path = await saved(page, `/stage/talk/?parts=${parts}&v=1`, info);
+  expect((await stat(path)).size).toBeLessThan(LARGEST);
+  const { context, page: carried, wrong } = await opened(browser, path);
+  await expect(carried.locator('[data-deck="count"]')).toHaveText('1 / 4');
+  await carried.keyboard.press('PageDown');
+  const band = carried.locator('.slide:visible .stage-answer');
+  const before = await band.textContent();
+  await carried
+    .locator('.slide:visible')
+    .getByRole('button', { name: /^More by/ })
+    .click();
+  await expect(band).not.toHaveText(before ?? '');
+  const ids = await carried.locator('[id]').evaluateAll((all) => all.map(({ id }) => id));
+  expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
+  expect(wrong).toEqual([]);
+  await context.close();
+});

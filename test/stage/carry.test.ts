@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { workersWithin } from '../../src/build/carry.ts';
+import { pageOfPart, renumbered } from '../../src/stage/carry/borrow-steps.ts';
 import { components } from '../../src/stage/carry/components.ts';
 import { faceFiles, withoutIdleFaces } from '../../src/stage/carry/faces.ts';
 import { revived } from '../../src/stage/carry/revive.ts';
@@ -33,6 +34,22 @@ describe('what an island was given, read back from its page', () => {
   it('makes nothing of a name that objects have', () => {
     expect(Object.keys(revived('{"__proto__":[0,1]}'))).toEqual(['__proto__']);
     expect(({} as Record<string, unknown>).polluted).toBeUndefined();
+  });
+});
+
+describe('a step that comes from another page', () => {
+  it('has islands and ids with numbers of its own, and the rest as it was', () => {
+    const markup =
+      '<astro-island data-preact-island-id="5"><label for="P5-2">P = 5</label><input id="P5-2"></astro-island>';
+    expect(renumbered(markup, 0)).toBe(
+      '<astro-island data-preact-island-id="1005"><label for="P1005-2">P = 5</label><input id="P1005-2"></astro-island>',
+    );
+    expect(renumbered(markup, 1)).toContain('P2005-2');
+  });
+
+  it('is looked for on the page that the part names', () => {
+    expect(pageOfPart('decibels.ratios-that-add.guess')).toBe('../learn/decibels/ratios-that-add/');
+    expect(pageOfPart('examples.dirty-signal.chain')).toBe('../examples/dirty-signal/');
   });
 });
 

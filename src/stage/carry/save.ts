@@ -1,4 +1,6 @@
+import { type Part, readTalk } from '../talk.ts';
 import { carried, type Kit } from './assemble.ts';
+import { borrowSteps, pageOfPart } from './borrow-steps.ts';
 import { faceFiles, withoutIdleFaces } from './faces.ts';
 
 const base = import.meta.env.BASE_URL.replace(/\/$/, '');
@@ -60,12 +62,22 @@ async function pageAt(address: string): Promise<Document> {
   return new DOMParser().parseFromString(await textOf(address), 'text/html');
 }
 
-/** The stage that is open, as one file to take along. */
-export async function carriedPage(pathname: string): Promise<{ name: string; html: string }> {
+/** The pages that a talk borrows from, each once; one that is missing is left out. */
+async function pagesOf(parts: readonly Part[]): Promise<ReadonlyMap<string, Document>> {
+  const addresses = [...new Set(parts.map(pageOfPart))];
+  const found = await Promise.all(addresses.map((address) => pageAt(address).catch(() => undefined)));
+  return new Map(addresses.flatMap((address, at) => (found[at] ? [[address, found[at]] as const] : [])));
+}
+
+/** The stage that is open, as one file to take along: a lesson, an example, or a talk with all the steps that it borrows. */
+export async function carriedStage({ pathname, search }: Pick<Location, 'pathname' | 'search'>) {
   const source = await pageAt(pathname);
   const canonical = source.querySelector('link[rel="canonical"]')?.getAttribute('href') ?? location.href;
+  const parts = readTalk(search);
+  const pages = await pagesOf(parts);
   // The folder on the net that this page stands in, whatever machine serves it now.
-  const kit = await kitOf([source], new URL(pathname, canonical).href);
+  const kit = await kitOf([source, ...pages.values()], new URL(pathname, canonical).href);
+  borrowSteps(source, parts, pages);
   const name = pathname.split('/').filter(Boolean).at(-1) ?? 'stage';
   return { name: `${name}.html`, html: await carried(source, kit) };
 }

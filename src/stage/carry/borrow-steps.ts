@@ -1,0 +1,44 @@
+import { type Part, partAddress } from '../talk.ts';
+
+/** More islands than this no page has: so far apart are the numbers of those that come from different pages. */
+const APART = 1000;
+
+/**
+ * The markup of a step that comes from another page, its islands renumbered: each page counts its own from one, and ids are made from the
+ * numbers.
+ */
+export function renumbered(markup: string, turn: number): string {
+  const moved = (island: string): number => Number(island) + APART * (turn + 1);
+  return markup
+    .replace(
+      /data-preact-island-id="(\d+)"/g,
+      (_, island: string) => `data-preact-island-id="${moved(island)}"`,
+    )
+    .replace(/\bP(\d+)-(\d+)\b/g, (_, island: string, rest: string) => `P${moved(island)}-${rest}`);
+}
+
+/** The address of the page that a part is on, without what follows the path. */
+export const pageOfPart = (part: Part): string =>
+  partAddress(part, { isNotes: false }).replace(/[?#].*$/, '');
+
+/** Puts the steps that a talk borrows into its page, in their order; a part that no page has is left out. */
+export function borrowSteps(
+  talk: Document,
+  parts: readonly Part[],
+  pages: ReadonlyMap<string, Document>,
+): void {
+  const place = talk.querySelector('#deck > .slide');
+  if (place === null) return;
+  for (const [turn, part] of parts.entries()) {
+    const id = part.split('.').at(-1) ?? '';
+    const step = pages.get(pageOfPart(part))?.getElementById(id);
+    if (!step?.classList.contains('slide')) continue;
+    const holder = talk.createElement('template');
+    holder.innerHTML = renumbered(step.outerHTML, turn);
+    const borrowed = holder.content.firstElementChild;
+    if (borrowed === null) continue;
+    borrowed.id = `s${turn + 1}`;
+    place.before(borrowed);
+  }
+  if (parts.length > 0) place.remove();
+}
