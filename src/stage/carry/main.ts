@@ -16,3 +16,6 @@ async function wakePage(): Promise<void> {
 
 if (typeof document === 'undefined') void work((globalThis as unknown as { readonly name: string }).name);
 else void wakePage();
+
+// What is declared for everybody asks for a module.
+export {};
