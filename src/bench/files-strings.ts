@@ -23,5 +23,6 @@ export const filesStrings = {
   notes: 'What could not be taken from the file:',
   holdsInstruments:
     'This file holds instruments, not a sheet: open it on the page of your instruments, under “Files”.',
+  holdsPractice: 'This file holds what was practised, not a sheet: add it on the page of practice.',
   names: { readings: 'readings', budget: 'budget' },
 } as const;

@@ -11,7 +11,7 @@ export const sheetFileForm = () =>
   ({
     version: 1,
     lists: { sheets: sheetAddressSpec().fields },
-    elsewhere: { instruments: filesStrings.holdsInstruments },
+    elsewhere: { instruments: filesStrings.holdsInstruments, practice: filesStrings.holdsPractice },
   }) as const satisfies FileForm;
 
 type Lists = ReturnType<typeof sheetFileForm>['lists'];

@@ -2,6 +2,7 @@ import type { Fields, ScalarSpec } from '../address/field-spec.ts';
 import { instrumentFileForm } from '../bench/instruments/instrument-file.ts';
 import { sheetFileForm } from '../bench/sheet-file.ts';
 import { longestIn } from '../exchange/schema.ts';
+import { practiceFileForm } from '../practice/answers-file.ts';
 
 /** A row of the description of files: one field with what it may hold. */
 export interface FieldRow {
@@ -17,11 +18,16 @@ export interface FieldTable {
   readonly rows: readonly FieldRow[];
 }
 
-/** Every table that a reader of the format needs: the sheet's own fields, those of each list in it, and an instrument's. */
+/** Every table that a reader of the format needs: the sheet's own fields, those of each list in it, an instrument's, and those of practised questions. */
 export function fileTables(): readonly FieldTable[] {
   const { sheets } = sheetFileForm().lists;
   const { instruments } = instrumentFileForm().lists;
-  return [...tablesOf('sheets', sheets), ...tablesOf('instruments', instruments)];
+  const { practice } = practiceFileForm().lists;
+  return [
+    ...tablesOf('sheets', sheets),
+    ...tablesOf('instruments', instruments),
+    ...tablesOf('practice', practice),
+  ];
 }
 
 function tablesOf(id: string, fields: Fields): readonly FieldTable[] {

@@ -1,16 +1,18 @@
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
 
 /** What is kept, each kind in an object store of its own. */
-export const STORES = ['sheets', 'instruments'] as const;
+export const STORES = ['sheets', 'instruments', 'practice'] as const;
 export type StoreName = (typeof STORES)[number];
 
 /** Fixed for ever: another name would lose what readers kept. */
 export const DATABASE = 'how-sure-is-a-watt';
-export const DATABASE_VERSION = 1;
+/** Raised with each object store that is added: 2 has what was practised. */
+export const DATABASE_VERSION = 2;
 
 interface Schema extends DBSchema {
   sheets: { key: string; value: unknown };
   instruments: { key: string; value: unknown };
+  practice: { key: string; value: unknown };
   /** The number of the latest change in each store. */
   counters: { key: StoreName; value: number };
 }
@@ -34,8 +36,10 @@ function open(onLost: () => void): Promise<Database> {
   if (!globalThis.indexedDB) return Promise.reject(new Error('this browser keeps no data'));
   return openDB<Schema>(DATABASE, DATABASE_VERSION, {
     upgrade(database) {
-      for (const store of STORES) database.createObjectStore(store, { keyPath: 'id' });
-      database.createObjectStore('counters');
+      const { objectStoreNames: there } = database;
+      for (const store of STORES)
+        if (!there.contains(store)) database.createObjectStore(store, { keyPath: 'id' });
+      if (!there.contains('counters')) database.createObjectStore('counters');
     },
     // A newer version of this site waits in another tab: make room for it. The next request here then learns of it.
     blocking: (_current, _blocked, { target }) => {

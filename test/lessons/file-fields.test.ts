@@ -11,8 +11,16 @@ const namesIn = (id: string): readonly string[] =>
   tables.find((table) => table.id === id)?.rows.map(({ name }) => name) ?? [];
 
 describe('the description of files', () => {
-  it('has a table for the sheet, for each list in it, and for an instrument', () => {
-    expect(tables.map(({ id }) => id)).toEqual(['sheets', 'points', 'links', 'changes', 'instruments']);
+  it('has a table for the sheet, for each list in it, for an instrument, and for what was practised', () => {
+    expect(tables.map(({ id }) => id)).toEqual([
+      'sheets',
+      'points',
+      'links',
+      'changes',
+      'instruments',
+      'practice',
+      'answers',
+    ]);
   });
 
   it('names every field that can be typed on a sheet, a point, a link or an instrument', () => {

@@ -1,7 +1,7 @@
 import { IDBDatabase, IDBFactory, IDBObjectStore } from 'fake-indexeddb';
 import { openDB } from 'idb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { DATABASE } from '../../src/store/database.ts';
+import { DATABASE, DATABASE_VERSION } from '../../src/store/database.ts';
 import { type KeptStore, keptStore } from '../../src/store/kept.ts';
 import { problemOf } from '../../src/store/outcome.ts';
 import { freshDatabase, type Note, noteForm } from './fresh-database.ts';
@@ -132,7 +132,7 @@ describe('a connection that is lost', () => {
   it('makes room for a newer version of the site, and tells of it afterwards', async () => {
     const store = tab();
     await store.put(note('x', undefined));
-    const newer = await openDB(DATABASE, 2);
+    const newer = await openDB(DATABASE, DATABASE_VERSION + 1);
     newer.close();
     expect(await store.get('a')).toEqual({ ok: false, problem: 'newer' });
   });
