@@ -1,0 +1,158 @@
+import type { KindOfAnswer } from '../questions/bank/types.ts';
+
+const many = (count: number, one: string, several: string): string =>
+  `${count} ${count === 1 ? one : several}`;
+const questions = (count: number): string => many(count, 'question', 'questions');
+
+/** Words of the practice pages. */
+export const strings = {
+  notOfficial:
+    'These are our own questions, not those of any examination. What is examined, and what the law asks of you, differs from country to country: look up yours.',
+  home: {
+    title: 'Practice',
+    description:
+      'Questions on power, decibels and uncertainty with worked answers: by topic, mixed revision at growing intervals, a mock paper, and worksheets to print.',
+    lead: 'Questions whose numbers are drawn anew each time, each with a worked answer. A wrong answer is told by the mistake that leads there, and by the lesson that puts it right.',
+    topics: 'By topic',
+    mixed: 'All together',
+    revision: 'Mixed revision',
+    revisionWords:
+      'What is due today from everything you have answered, and a few new questions, topics in turn.',
+    paper: 'A mock paper',
+    paperWords:
+      'As many questions as you like, with or without a clock; marked at the end, with a review of every answer.',
+    worksheet: 'Worksheets to print',
+    worksheetWords: 'One to ten different papers for a club evening, with or without the answers.',
+  },
+  topic: {
+    description: (title: string): string =>
+      `Questions on ${title.toLowerCase()}, each with its worked answer.`,
+    all: 'Every question of this topic',
+    allWords: 'Each has a page of its own, with its worked answer.',
+  },
+  revision: {
+    title: 'Mixed revision',
+    description: 'What is due today of the questions you have answered, and a few new ones, topics in turn.',
+    lead: 'A question that you know rests longer each time, one that you miss comes back the next day. Twice in an evening teaches less than once today and once next week.',
+    how: 'When a question comes back is reckoned by the Free Spaced Repetition Scheduler (FSRS-6) with its published parameters, for a chance of nine in ten that you still know it. No day is counted against you: what has waited longest for its strength comes first.',
+  },
+  paper: {
+    title: 'A mock paper',
+    description:
+      'A paper of our own questions, of the length you choose, marked at the end with a review of every answer.',
+    lead: 'Questions from all topics or from some, answered in any order, and marked when you hand in.',
+    begin: 'Begin the paper',
+    other: 'Another number',
+    clock: 'Clock',
+    clocks: { none: 'without a clock', each: 'a minute and a half for each question' },
+    heading: (seed: number): string => `Paper ${seed}`,
+    hand: 'Hand in',
+    left: (minutes: number): string => (minutes > 1 ? `${minutes} minutes left` : 'The last minute'),
+    over: 'The time is up. Hand in when you like: nothing is taken from you.',
+    open: (count: number): string =>
+      count === 0 ? 'Every question has an answer.' : `${questions(count)} without an answer.`,
+    marks: ({ right, all }: { right: number; all: number }): string => `${right} of ${all} right.`,
+    late: 'It took longer than the clock gave.',
+    review: 'Review',
+    yours: 'Your answer',
+    none: 'no answer',
+    again: 'A new paper',
+    same: 'Whoever opens this address gets the same paper.',
+  },
+  worksheet: {
+    title: 'Worksheets',
+    description: 'One to ten different papers of our own questions to print, with or without the answers.',
+    lead: 'The same number gives the same paper on every device. For ten tables, print ten papers: their questions and their numbers differ.',
+    settings: 'What to print',
+    print: 'Print',
+    none: 'without answers',
+    pencil: {
+      choice: 'Choose one.',
+      typed: 'Write a number.',
+      order: 'Write the places into the boxes.',
+      place: 'Mark the place.',
+    } satisfies Readonly<Record<KindOfAnswer, string>>,
+    after: 'with answers on a sheet of their own',
+    heading: (seed: number): string => `Paper ${seed}`,
+    answers: (seed: number): string => `Answers to paper ${seed}`,
+    name: 'Name',
+    again: ({ seed, count }: { seed: number; count: number }): string =>
+      `Worksheets, number ${seed}, ${questions(count)}.`,
+    own: 'Our own questions, not those of any examination.',
+  },
+  settings: {
+    seed: 'Number of the paper',
+    length: 'Questions',
+    papers: 'Papers',
+    answers: 'Answers',
+    topics: 'Topics',
+    allTopics: 'None ticked: all topics.',
+  },
+  question: {
+    title: (number: number, topic: string): string => `${topic}, question ${number}`,
+    before: 'The question before',
+    after: 'The next question',
+    syllabus: 'In the CEPT T/R 61-02 syllabus',
+    beyond: 'Beyond the examination syllabus',
+    other: 'Other numbers',
+    seed: (seed: number): string =>
+      `Numbers no. ${seed}. The address of this page holds them: whoever opens it sees the same question.`,
+    all: (topic: string): string => `All questions on ${topic.toLowerCase()}`,
+  },
+  kinds: {
+    choice: 'Choose one.',
+    typed: 'Type a number, with its unit if you like.',
+    order: 'Put in order, with the buttons beside each.',
+    place: 'Point at a place in the figure, or choose it from the list.',
+  } satisfies Readonly<Record<KindOfAnswer, string>>,
+  form: {
+    answer: 'Your answer',
+    check: 'Check my answer',
+    unsure: 'I am not sure: ask me again sooner',
+    keys: (count: number): string =>
+      count > 0 ? `Keys: 1 to ${count} choose, Enter checks and goes on.` : 'Keys: Enter checks and goes on.',
+    up: (text: string): string => `Move up: ${text}`,
+    down: (text: string): string => `Move down: ${text}`,
+    moved: ({ text, place, of }: { text: string; place: number; of: number }): string =>
+      `${text}: now ${place} of ${of}.`,
+    figure: (name: string): string => `Figure: ${name}`,
+    right: 'Right.',
+    rightUnsure: 'Right, though you were not sure.',
+    near: 'Not right, but near.',
+    wrong: 'Not right.',
+    mistake: 'The mistake behind it:',
+    lesson: 'Lesson:',
+    worked: 'The worked answer',
+    again: 'Try again',
+  },
+  round: {
+    begin: (count: number): string => `Begin with ${questions(count)}`,
+    tally: ({ due, fresh, resting }: { due: number; fresh: number; resting: number }): string =>
+      `${due} due today, ${fresh} never asked, ${resting} resting.`,
+    nothing:
+      'Nothing is due today, and every question has been asked. Rest is part of it; a topic can be practised at any time.',
+    place: ({ at, of }: { at: number; of: number }): string => `Question ${at} of ${of}`,
+    again: 'Once more, with other numbers',
+    next: 'Next question',
+    finish: 'To the end',
+    leave: 'Stop here',
+    over: 'That was the round',
+    sum: ({ right, asked, unsure }: { right: number; asked: number; unsure: number }): string =>
+      `${right} of ${asked} right at the first try${unsure === 0 ? '' : `, ${unsure} of them unsure`}.`,
+    mistakes: 'Mistakes on the way, each with the lesson that puts it right',
+    more: 'To the beginning',
+    comesBack: (days: number): string =>
+      days <= 1 ? 'It comes back tomorrow.' : `It comes back in ${days} days.`,
+    fetching: 'The question is being fetched.',
+    lost: 'The question could not be fetched. Check the connection and try again.',
+    retry: 'Try again',
+  },
+  noScript: {
+    round:
+      'Without JavaScript nothing is asked here in turn. Every question below has a page of its own, with its worked answer.',
+    pages:
+      'Without JavaScript no paper can be drawn here. The pages of the topics hold every question, with its worked answer.',
+    worksheet: 'Without JavaScript this page shows and prints its first paper.',
+    question: 'Without JavaScript this page shows the question with its first numbers.',
+  },
+} as const;

@@ -1,0 +1,100 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { failed, type Outcome, type StoreProblem } from '../store/outcome.ts';
+import { type Answer, type Answers, joinedAnswers } from './answers.ts';
+import type { AnswerBook, KeptAnswers } from './kept-answers.ts';
+import type { Standing } from './schedule.ts';
+
+/** The reader's answers: what is kept, and in this tab also what could not be kept. */
+export interface Book {
+  /** Whether what is kept has been read, or could not be. */
+  readonly isRead: boolean;
+  readonly answers: Answers;
+  readonly unreadable: number;
+  readonly problem: StoreProblem | undefined;
+  readonly add: (answers: Answers) => Promise<void>;
+  readonly note: (id: string, answer: Answer) => Promise<void>;
+  readonly clear: () => Promise<void>;
+}
+
+const joined = (one: Answers, other: Answers): Answers => {
+  const all = new Map(one);
+  for (const [id, given] of other) all.set(id, joinedAnswers(all.get(id) ?? [], given));
+  return all;
+};
+
+/** The book itself is fetched after the page has been drawn: whatever is asked of it meanwhile waits. */
+const openBook = async (): Promise<AnswerBook> => (await import('./kept-answers.ts')).answerBook();
+
+/** Where nothing could be fetched, nothing is kept either. */
+const asked = async <Value>(work: Promise<Outcome<Value>> | undefined): Promise<Outcome<Value>> =>
+  (await work?.catch(() => undefined)) ?? failed('refused');
+
+/** Opens the book of answers, and follows what other tabs add to it. */
+export function useBook(): Book {
+  const [isRead, setRead] = useState(false);
+  const [{ answers, unreadable }, setKept] = useState<KeptAnswers>({ answers: new Map(), unreadable: 0 });
+  const [problem, setProblem] = useState<StoreProblem>();
+  const book = useRef<Promise<AnswerBook>>();
+  const read = async (): Promise<void> => {
+    const all = await asked(book.current?.then((opened) => opened.all()));
+    if (all.ok) setKept(all.value);
+    else setProblem(all.problem);
+    setRead(true);
+  };
+  useEffect(() => {
+    const opening = openBook();
+    book.current = opening;
+    void read();
+    const watching = opening.then((opened) => opened.watch(() => void read()));
+    return () =>
+      void watching
+        .then((end) => end())
+        .then(() => opening)
+        .then((opened) => opened.close())
+        .catch(() => undefined); // it never came
+  }, []);
+  const add = async (given: Answers): Promise<void> => {
+    setKept((before) => ({ ...before, answers: joined(before.answers, given) }));
+    const added = await asked(book.current?.then((opened) => opened.add(given)));
+    setProblem(added.ok ? undefined : added.problem);
+  };
+  const clear = async (): Promise<void> => {
+    const cleared = await asked(book.current?.then((opened) => opened.clear()));
+    setProblem(cleared.ok ? undefined : cleared.problem);
+    setKept({ answers: new Map(), unreadable: 0 });
+    await read();
+  };
+  return {
+    isRead,
+    answers,
+    unreadable,
+    problem,
+    add,
+    clear,
+    note: (id, answer) => add(new Map([[id, [answer]]])),
+  };
+}
+
+/** How every answered question stands; undefined until it is known. The schedule is fetched with the first answer. */
+export function useStandings({ answers, isRead }: Book): ReadonlyMap<string, Standing> | undefined {
+  const [standings, setStandings] = useState<ReadonlyMap<string, Standing>>();
+  useEffect(() => {
+    if (!isRead) return;
+    if (answers.size === 0) {
+      setStandings(new Map());
+      return;
+    }
+    let isWanted = true;
+    void import('./schedule.ts').then(({ standingOf }) => {
+      const found = [...answers].flatMap(([id, given]) => {
+        const standing = standingOf(given);
+        return standing === undefined ? [] : [[id, standing] as const];
+      });
+      if (isWanted) setStandings(new Map(found));
+    });
+    return () => {
+      isWanted = false;
+    };
+  }, [answers, isRead]);
+  return standings;
+}

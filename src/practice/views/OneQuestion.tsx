@@ -1,0 +1,61 @@
+import { useContext, useState } from 'preact/hooks';
+import type { Sitting } from '../../questions/bank/types.ts';
+import { whileOpening } from '../../widgets/parts/opening.ts';
+import { useAddress } from '../../widgets/parts/use-address.ts';
+import { notedAnswer } from '../answering.ts';
+import { LARGEST_SEED } from '../answers.ts';
+import { drawn } from '../bank.ts';
+import { questionAddress } from '../paper.ts';
+import { strings } from '../strings.ts';
+import { useBook } from '../use-book.ts';
+import { AskForm } from './AskForm.tsx';
+import { AroundContext } from './context.ts';
+import { Problems } from './Problems.tsx';
+import { StoreNote } from './StoreNote.tsx';
+
+/** One question by its address, so that somebody can be shown it; the address holds the numbers. */
+export function OneQuestion({ sitting: written }: { readonly sitting: Sitting }) {
+  const { root, topics } = useContext(AroundContext);
+  const [sitting, setSitting] = useState(written);
+  const [isLost, setLost] = useState(false);
+  const book = useBook();
+  const open = async (seed: number): Promise<void> => {
+    const found = await drawn(written, seed).catch(() => undefined);
+    setLost(found === undefined);
+    if (found) setSitting(found);
+  };
+  const problems = useAddress({
+    spec: questionAddress,
+    instance: undefined,
+    state: sitting === written ? undefined : { seed: sitting.seed },
+    open: ({ seed }) => void whileOpening(() => open(seed)),
+  });
+  const isDrawn = Object.keys(sitting.drawn).length > 0;
+  const topic = topics.find(({ id }) => id === written.topic)?.title ?? '';
+  return (
+    <div class="round">
+      <Problems problems={problems} isLost={isLost} />
+      <AskForm
+        sitting={sitting}
+        after={undefined}
+        onMarked={({ marked, unsure }) =>
+          void book.note(sitting.id, notedAnswer(sitting, marked, { unsure, at: new Date().toISOString() }))
+        }
+      />
+      <div class="needs-script">
+        {isDrawn && (
+          <p>
+            <button type="button" onClick={() => void open((sitting.seed % LARGEST_SEED) + 1)}>
+              {strings.question.other}
+            </button>
+          </p>
+        )}
+        <p class="small muted">{strings.question.seed(sitting.seed)}</p>
+        <StoreNote book={book} />
+      </div>
+      <p>
+        <a href={`${root}practice/${sitting.topic}/`}>{strings.question.all(topic)}</a>
+      </p>
+    </div>
+  );
+}

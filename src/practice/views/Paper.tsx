@@ -1,0 +1,87 @@
+import { useState } from 'preact/hooks';
+import { useAddress } from '../../widgets/parts/use-address.ts';
+import { LARGEST_SEED } from '../answers.ts';
+import { PAPER, paperAddress } from '../paper.ts';
+import { strings } from '../strings.ts';
+import { useBook } from '../use-book.ts';
+import { type PaperWish, usePaper } from '../use-paper.ts';
+import { PaperReview } from './PaperReview.tsx';
+import { PaperFields } from './PaperSettings.tsx';
+import { PaperTable } from './PaperTable.tsx';
+import { Problems } from './Problems.tsx';
+import { StoreNote } from './StoreNote.tsx';
+
+const CLOCKS = ['none', 'each'] as const;
+const USUAL: PaperWish = { seed: 1, length: PAPER.usual, topics: '' };
+
+/** A mock paper: chosen, answered in any order, handed in, and looked through again. */
+export function Paper() {
+  const book = useBook();
+  const [wish, setWish] = useState(USUAL);
+  const [isChanged, setChanged] = useState(false);
+  const { paper, isLost, begin, give, handIn, leave } = usePaper(book);
+  const state = isChanged ? wish : undefined;
+  const problems = useAddress({ spec: paperAddress, instance: undefined, state, open: setWish });
+  const change = (part: Partial<PaperWish>): void => {
+    setWish((before) => ({ ...before, ...part }));
+    setChanged(true);
+  };
+  return (
+    <section class="round needs-script">
+      <Problems problems={problems} isLost={isLost} />
+      {paper === undefined && (
+        <PaperForm wish={wish} onChange={change} onBegin={(hasClock) => void begin(wish, hasClock)} />
+      )}
+      {paper && paper.handed === undefined && (
+        <PaperTable paper={paper} seed={wish.seed} onGiven={give} onHandIn={() => void handIn()} />
+      )}
+      {paper?.handed && <PaperReview paper={paper} seed={wish.seed} handed={paper.handed} onAgain={leave} />}
+      <StoreNote book={book} />
+    </section>
+  );
+}
+
+interface PaperFormProps {
+  readonly wish: PaperWish;
+  readonly onChange: (part: Partial<PaperWish>) => void;
+  readonly onBegin: (hasClock: boolean) => void;
+}
+
+function PaperForm({ wish, onChange, onBegin }: PaperFormProps) {
+  const [hasClock, setClock] = useState(false);
+  return (
+    <form
+      class="practice-form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        onBegin(hasClock);
+      }}
+    >
+      <PaperFields {...wish} onChange={onChange} />
+      <fieldset class="practice-ticks">
+        <legend>{strings.paper.clock}</legend>
+        {CLOCKS.map((clock) => (
+          <label key={clock} class="choice-option">
+            <input
+              type="radio"
+              name="clock"
+              checked={hasClock === (clock === 'each')}
+              onChange={() => setClock(clock === 'each')}
+            />
+            <span>{strings.paper.clocks[clock]}</span>
+          </label>
+        ))}
+      </fieldset>
+      <p class="practice-actions">
+        <button type="submit">{strings.paper.begin}</button>
+        <button
+          type="button"
+          onClick={() => onChange({ seed: 1 + Math.floor(LARGEST_SEED * Math.random()) })}
+        >
+          {strings.paper.other}
+        </button>
+      </p>
+      <p class="small muted">{strings.paper.same}</p>
+    </form>
+  );
+}

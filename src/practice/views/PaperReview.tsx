@@ -1,0 +1,92 @@
+import { useEffect, useRef } from 'preact/hooks';
+import type { Sitting } from '../../questions/bank/types.ts';
+import { givenTexts, type Marked } from '../answering.ts';
+import { type HandedIn, minutesLeft, mistakesIn, type PaperState, rightCount } from '../paper-state.ts';
+import { strings } from '../strings.ts';
+import { LessonLink } from './LessonLink.tsx';
+import { MistakeLine, MistakeList } from './Mistakes.tsx';
+import { Texts, WorkedLines } from './Solution.tsx';
+
+interface PaperReviewProps {
+  readonly paper: PaperState;
+  readonly seed: number;
+  readonly handed: HandedIn;
+  readonly onAgain: () => void;
+}
+
+/** What a paper came to, and every answer beside the right one, with the mistake behind it named. */
+export function PaperReview({ paper, seed, handed, onAgain }: PaperReviewProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  const { marks, atMs } = handed;
+  const mistakes = mistakesIn(marks);
+  return (
+    <>
+      <h2 ref={heading} tabIndex={-1}>
+        {strings.paper.heading(seed)}
+      </h2>
+      <p class="lead">{strings.paper.marks({ right: rightCount(marks), all: paper.sittings.length })}</p>
+      {minutesLeft(paper, atMs) === 0 && <p>{strings.paper.late}</p>}
+      {mistakes.length > 0 && (
+        <>
+          <p>{strings.round.mistakes}:</p>
+          <MistakeList ids={mistakes} />
+        </>
+      )}
+      <p>
+        <button type="button" onClick={onAgain}>
+          {strings.paper.again}
+        </button>
+      </p>
+      <h3>{strings.paper.review}</h3>
+      <ol class="paper">
+        {paper.sittings.map((sitting) => (
+          <li key={sitting.id}>
+            <Reviewed
+              sitting={sitting}
+              mark={marks.get(sitting.id)}
+              texts={givenTexts(sitting, paper.given.get(sitting.id) ?? '')}
+            />
+          </li>
+        ))}
+      </ol>
+    </>
+  );
+}
+
+interface ReviewedProps {
+  readonly sitting: Sitting;
+  readonly mark: Marked | undefined;
+  readonly texts: readonly string[];
+}
+
+const verdictOf = (mark: Marked | undefined): string => {
+  if (mark?.outcome === 'right') return strings.form.right;
+  return mark?.outcome === 'near' ? strings.form.near : strings.form.wrong;
+};
+
+function Reviewed({ sitting, mark, texts }: ReviewedProps) {
+  const isRight = mark?.outcome === 'right';
+  return (
+    <div class="keep">
+      <p>{sitting.stem}</p>
+      <p>
+        <strong>{verdictOf(mark)}</strong> {mark?.outcome !== 'unread' && mark?.reply}
+      </p>
+      {!isRight && (
+        <>
+          <p class="muted">{strings.paper.yours}:</p>
+          {texts.length === 0 ? <p>{strings.paper.none}</p> : <Texts texts={texts} />}
+        </>
+      )}
+      {mark?.misconception && <MistakeLine id={mark.misconception} />}
+      <details class="answer">
+        <summary>{strings.form.worked}</summary>
+        <WorkedLines sitting={sitting} />
+        <p>
+          {strings.form.lesson} <LessonLink id={sitting.lesson} />
+        </p>
+      </details>
+    </div>
+  );
+}

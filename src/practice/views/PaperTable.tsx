@@ -1,0 +1,73 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import { blankGiven, type Given } from '../answering.ts';
+import { answerKey } from '../keys.ts';
+import { minutesLeft, openCount, type PaperState } from '../paper-state.ts';
+import { strings } from '../strings.ts';
+import { AnswerFields } from './AnswerFields.tsx';
+
+interface PaperTableProps {
+  readonly paper: PaperState;
+  readonly seed: number;
+  readonly onGiven: (id: string, given: Given) => void;
+  readonly onHandIn: () => void;
+}
+
+/** The clock is looked at every so often; it counts whole minutes, and nobody is hurried by seconds. */
+const LOOK_MS = 5000;
+/** With so many minutes left it is spoken as well. */
+const SPOKEN = [5, 1, 0];
+
+/** A paper being answered, all questions on one page as on paper. */
+export function PaperTable({ paper, seed, onGiven, onHandIn }: PaperTableProps) {
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => heading.current?.focus(), []);
+  return (
+    <>
+      <h2 ref={heading} tabIndex={-1}>
+        {strings.paper.heading(seed)}
+      </h2>
+      <Clock paper={paper} />
+      <ol class="paper">
+        {paper.sittings.map((sitting) => (
+          <li key={sitting.id}>
+            {/* a form of its own for the digit keys; Enter hands nothing in here */}
+            <form onKeyDown={answerKey} onSubmit={(event) => event.preventDefault()}>
+              <AnswerFields
+                sitting={sitting}
+                given={paper.given.get(sitting.id) ?? blankGiven(sitting.payload)}
+                isDone={false}
+                onGiven={(given) => onGiven(sitting.id, given)}
+              />
+            </form>
+          </li>
+        ))}
+      </ol>
+      <p role="status">{strings.paper.open(openCount(paper))}</p>
+      <p>
+        <button type="button" onClick={onHandIn}>
+          {strings.paper.hand}
+        </button>
+      </p>
+    </>
+  );
+}
+
+function Clock({ paper }: { readonly paper: PaperState }) {
+  const [nowMs, setNow] = useState(() => Date.now());
+  useEffect(() => {
+    if (!paper.hasClock) return;
+    const timer = setInterval(() => setNow(Date.now()), LOOK_MS);
+    return () => clearInterval(timer);
+  }, [paper.hasClock]);
+  const left = minutesLeft(paper, nowMs);
+  if (left === undefined) return null;
+  const words = left === 0 ? strings.paper.over : strings.paper.left(left);
+  return (
+    <>
+      <p class="paper-clock">{words}</p>
+      <p class="visually-hidden" role="status">
+        {SPOKEN.includes(left) ? words : ''}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,83 @@
+import { useState } from 'preact/hooks';
+import type { Sitting } from '../../questions/bank/types.ts';
+import { useAddress } from '../../widgets/parts/use-address.ts';
+import { MOST_PAPERS, worksheetAddress } from '../paper.ts';
+import { strings } from '../strings.ts';
+import { type PapersWish, usePapers } from '../use-papers.ts';
+import { PaperFields, WholeField } from './PaperSettings.tsx';
+import { PrintedAnswers, PrintedPaper } from './PrintedPaper.tsx';
+import { Problems } from './Problems.tsx';
+import { Waiting } from './Waiting.tsx';
+
+const ANSWERS = ['none', 'after'] as const;
+
+interface SheetWish extends PapersWish {
+  readonly answers: (typeof ANSWERS)[number];
+}
+
+const USUAL: SheetWish = { seed: 1, length: 10, topics: '', papers: 1, answers: 'none' };
+
+/** One to ten papers to print. The page is written with the first, so that it prints without script. */
+export function Worksheet({ sittings }: { readonly sittings: readonly Sitting[] }) {
+  const [written] = useState({ seed: USUAL.seed, sittings });
+  const [wish, setWish] = useState(USUAL);
+  const [isChanged, setChanged] = useState(false);
+  const state = isChanged ? wish : undefined;
+  const problems = useAddress({ spec: worksheetAddress, instance: undefined, state, open: setWish });
+  const { papers, isWaiting, isLost, retry } = usePapers(wish, USUAL, written);
+  const change = (part: Partial<SheetWish>): void => {
+    setWish((before) => ({ ...before, ...part }));
+    setChanged(true);
+  };
+  return (
+    <div>
+      <section class="practice-form screen-only needs-script" aria-labelledby="to-print">
+        <h2 id="to-print">{strings.worksheet.settings}</h2>
+        <Problems problems={problems} isLost={false} />
+        <SheetFields wish={wish} onChange={change} />
+        <p class="practice-actions">
+          <button type="button" disabled={isWaiting} onClick={() => print()}>
+            {strings.worksheet.print}
+          </button>
+        </p>
+        {(isWaiting || isLost) && <Waiting isLost={isLost} retry={retry} />}
+      </section>
+      {papers.map((paper) => (
+        <PrintedPaper key={paper.seed} {...paper} />
+      ))}
+      {wish.answers === 'after' && papers.map((paper) => <PrintedAnswers key={paper.seed} {...paper} />)}
+    </div>
+  );
+}
+
+interface SheetFieldsProps {
+  readonly wish: SheetWish;
+  readonly onChange: (part: Partial<SheetWish>) => void;
+}
+
+const SheetFields = ({ wish, onChange }: SheetFieldsProps) => (
+  <>
+    <WholeField
+      label={strings.settings.papers}
+      value={wish.papers}
+      least={1}
+      most={MOST_PAPERS}
+      onValue={(papers) => onChange({ papers })}
+    />
+    <PaperFields {...wish} onChange={onChange} />
+    <fieldset class="practice-ticks">
+      <legend>{strings.settings.answers}</legend>
+      {ANSWERS.map((answers) => (
+        <label key={answers} class="choice-option">
+          <input
+            type="radio"
+            name="answers"
+            checked={wish.answers === answers}
+            onChange={() => onChange({ answers })}
+          />
+          <span>{strings.worksheet[answers]}</span>
+        </label>
+      ))}
+    </fieldset>
+  </>
+);
