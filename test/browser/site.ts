@@ -1,18 +1,22 @@
 import { test as base, expect, type Page } from '@playwright/test';
 import { builtPages } from '../site/pages.ts';
 import { built } from '../site/under-base.mjs';
+import { sampledPages } from './sampled.ts';
 
-const all = builtPages(built.directory);
+/** Every page of the built site. */
+export const allPages = builtPages(built.directory);
 /** Pages that show one figure, for a frame on a page of somebody else's. */
-export const embeds = all.filter(({ path }) => path.startsWith('/embed/'));
+export const embeds = allPages.filter(({ path }) => path.startsWith('/embed/'));
 /**
  * Those of them that every gate runs on. They are many and alike: the frame around the figure is the same, and the figure is the one
  * that its lesson or example shows, where every gate meets it. So each is looked at once at the width where it is tightest, by axe
  * too (`looks.gate.ts`), and the rest is tried on three: one that is dragged, one with a part that is fetched, one with buttons.
  */
 const embedSample = ['/embed/reading-band/', '/embed/few-readings/', '/embed/unit-tree/'];
-/** Every page of the built site that the gates run on: all but the other embedded figures. */
-export const pages = all.filter((page) => !embeds.includes(page) || embedSample.includes(page.path));
+/** The pages that the gates run on: all but the other embedded figures, and those that are made like another (`sampled.ts`). */
+export const pages = sampledPages(allPages).filter(
+  (page) => !embeds.includes(page) || embedSample.includes(page.path),
+);
 /** The embedded figures that are not among them. */
 export const otherEmbeds = embeds.filter((page) => !pages.includes(page));
 export const pagesWithIslands = pages.filter(({ html }) => html.includes('<astro-island'));
