@@ -3,6 +3,7 @@ import type { Misconception } from '../questions/bank/misconceptions.ts';
 import type { TopicId } from '../questions/bank/topics.ts';
 import type { BankQuestion, Sitting } from '../questions/bank/types.ts';
 import type { ListedQuestion } from './facts.ts';
+import type { ShownSitting } from './shown.ts';
 
 /** The questions of each topic, fetched when one of them is asked. */
 const TOPIC_QUESTIONS: Readonly<Record<TopicId, () => Promise<readonly BankQuestion[]>>> = {
@@ -19,15 +20,16 @@ const TOPIC_QUESTIONS: Readonly<Record<TopicId, () => Promise<readonly BankQuest
 };
 
 /** A question with the numbers of a seed. @throws RangeError for a question that the bank does not have. */
-export async function drawn({ id, topic }: ListedQuestion, seed: number): Promise<Sitting> {
-  const [questions, { sitting }] = await Promise.all([
+export async function drawn({ id, topic }: ListedQuestion, seed: number): Promise<ShownSitting> {
+  const [questions, { sitting }, { shown }] = await Promise.all([
     TOPIC_QUESTIONS[topic](),
     import('../questions/bank/sitting.ts'),
+    import('./shown.ts'),
   ]);
   const question = questions.find((each) => each.id === id);
   if (question === undefined)
     throw new RangeError(`drawn: the topic must have the question, got ${JSON.stringify(id)} in ${topic}`);
-  return sitting(question, seed);
+  return shown(sitting(question, seed));
 }
 
 /** Marks an answer; what marks is fetched when something is first marked. */

@@ -1,6 +1,6 @@
 import type { TopicId } from '../questions/bank/topics.ts';
-import type { Sitting } from '../questions/bank/types.ts';
 import type { Listed } from './plan.ts';
+import type { ShownSitting } from './shown.ts';
 
 /** A question as pages list it: no numbers yet, and nothing of how it is made. */
 export interface ListedQuestion extends Listed {
@@ -27,7 +27,7 @@ export interface Around {
 export type Shown =
   | { readonly page: 'home' | 'revision' | 'paper' }
   | { readonly page: 'topic'; readonly topic: TopicId }
-  | { readonly page: 'question'; readonly sitting: Sitting }
-  | { readonly page: 'worksheet'; readonly sittings: readonly Sitting[] };
+  | { readonly page: 'question'; readonly sitting: ShownSitting }
+  | { readonly page: 'worksheet'; readonly sittings: readonly ShownSitting[] };
 
 export type PracticeProps = Around & Shown;

@@ -1,8 +1,8 @@
 import { randomFrom } from '#compute';
-import type { Sitting } from '../questions/bank/types.ts';
 import { drawn } from './bank.ts';
 import type { ListedQuestion } from './facts.ts';
 import { mixed } from './plan.ts';
+import type { ShownSitting } from './shown.ts';
 
 /** What a paper is made of. */
 export interface Wish {
@@ -52,5 +52,5 @@ export const drawnPapers = (
 
 export interface DrawnPaper {
   readonly seed: number;
-  readonly sittings: readonly Sitting[];
+  readonly sittings: readonly ShownSitting[];
 }

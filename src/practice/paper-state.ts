@@ -1,10 +1,10 @@
-import type { Sitting } from '../questions/bank/types.ts';
 import { type Given, isBlank, type Marked } from './answering.ts';
 import { MINUTES_EACH } from './paper.ts';
+import type { ShownSitting } from './shown.ts';
 
 /** A paper on the table: what was given so far, and from when on. */
 export interface PaperState {
-  readonly sittings: readonly Sitting[];
+  readonly sittings: readonly ShownSitting[];
   /** By the question's id. */
   readonly given: ReadonlyMap<string, Given>;
   readonly begunMs: number;

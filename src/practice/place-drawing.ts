@@ -25,6 +25,7 @@ export interface Target {
 
 /** A figure with places, ready to draw in its own units: a width of 300, which a phone has. */
 export interface PlaceDrawing {
+  readonly width: number;
   readonly height: number;
   readonly strokes: readonly Stroke[];
   readonly letters: readonly Lettering[];
@@ -78,6 +79,7 @@ function ruler(figure: RulerFigure, write: Write): PlaceDrawing {
   const count = Math.round((figure.to - figure.from) / figure.step);
   const letterAt = (mark: number): number => top - LETTER * (rows[mark] ?? 0);
   return {
+    width: WIDTH,
     height: base + 52,
     strokes: [
       { path: `M${EDGE} ${base}H${WIDTH - EDGE}`, as: 'axis' },
@@ -106,6 +108,7 @@ function wave({ heights }: WaveFigure): PlaceDrawing {
   const points = Array.from({ length: 73 }, (_, k) => (turns * k) / 72);
   const line = points.map((turn) => `${at(turn)} ${level(Math.sin(2 * Math.PI * turn))}`).join('L');
   return {
+    width: WIDTH,
     height: 180,
     strokes: [
       { path: `M${EDGE} ${middle}H${WIDTH - EDGE}`, as: 'axis' },
@@ -130,6 +133,7 @@ function chain({ boxes }: ChainFigure): PlaceDrawing {
   const [height, gap] = [ROW, 14];
   const top = (row: number): number => 4 + row * (height + gap);
   return {
+    width: WIDTH,
     height: top(boxes.length) - gap + 4,
     strokes: boxes.flatMap((_, row): readonly Stroke[] => {
       const box: Stroke = { path: `M4 ${top(row)}H${WIDTH - 4}v${height}H4z`, as: 'line' };
@@ -150,6 +154,7 @@ function zones(figure: ZonesFigure, write: Write): PlaceDrawing {
   const limits = [figure.lower, figure.upper].filter((limit) => limit !== undefined);
   const ends = { ...figure, step: (figure.to - figure.from) / 4 };
   return {
+    width: WIDTH,
     height: base + 50,
     strokes: [
       { path: `M${EDGE} ${base}H${WIDTH - EDGE}`, as: 'axis' },

@@ -1,11 +1,11 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Sitting } from '../questions/bank/types.ts';
 import { drawn } from './bank.ts';
 import type { ListedQuestion } from './facts.ts';
+import type { ShownSitting } from './shown.ts';
 
 export interface Drawn {
   /** Nothing until it is there. */
-  readonly sitting: Sitting | undefined;
+  readonly sitting: ShownSitting | undefined;
   /** Whether it could not be fetched; `retry` tries again. */
   readonly isLost: boolean;
   readonly retry: () => void;
@@ -13,7 +13,7 @@ export interface Drawn {
 
 /** A question with the numbers of a seed; fetches what makes it. */
 export function useDrawn(question: ListedQuestion, seed: number): Drawn {
-  const [sitting, setSitting] = useState<Sitting>();
+  const [sitting, setSitting] = useState<ShownSitting>();
   const [isLost, setLost] = useState(false);
   const [attempt, setAttempt] = useState(0);
   useEffect(() => {

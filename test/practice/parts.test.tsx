@@ -4,6 +4,8 @@ import { blankGiven, type Given } from '../../src/practice/answering.ts';
 import type { Answer } from '../../src/practice/answers.ts';
 import type { Around } from '../../src/practice/facts.ts';
 import type { PaperState } from '../../src/practice/paper-state.ts';
+import { placeDrawing } from '../../src/practice/place-drawing.ts';
+import { shown } from '../../src/practice/shown.ts';
 import type { Book } from '../../src/practice/use-book.ts';
 import { AnswerFields } from '../../src/practice/views/AnswerFields.tsx';
 import { AroundContext } from '../../src/practice/views/context.ts';
@@ -192,21 +194,34 @@ describe('a figure with places', () => {
   ];
 
   it.each(figures)('is drawn as it was looked at: $name', (figure) => {
-    expect(render(<PlaceFigure figure={figure} chosen="" />).replaceAll('><', '>\n<')).toMatchSnapshot();
+    expect(
+      render(<PlaceFigure name={figure.name} drawing={placeDrawing(figure, String)} chosen="" />).replaceAll(
+        '><',
+        '>\n<',
+      ),
+    ).toMatchSnapshot();
   });
 
   it('marks the chosen place, and no other', () => {
     for (const figure of figures) {
       const [first] = placesOf(figure);
       expect(
-        render(<PlaceFigure figure={figure} chosen={first ?? ''} />).match(/place-chosen/g),
+        render(
+          <PlaceFigure name={figure.name} drawing={placeDrawing(figure, String)} chosen={first ?? ''} />,
+        ).match(/place-chosen/g),
       ).toHaveLength(1);
-      expect(render(<PlaceFigure figure={figure} chosen="" />)).not.toContain('place-chosen');
+      expect(
+        render(<PlaceFigure name={figure.name} drawing={placeDrawing(figure, String)} chosen="" />),
+      ).not.toContain('place-chosen');
     }
   });
 
   it('writes numbers with a minus and not with a hyphen', () => {
-    expect(render(<PlaceFigure figure={figures[0] as Figure} chosen="" />)).toContain('>−10<');
+    const [figure] = figures;
+    const { payload } = placeSitting;
+    if (figure === undefined || payload.kind !== 'place') throw new Error('wish a figure');
+    const { drawing } = shown({ ...placeSitting, payload: { ...payload, figure } });
+    expect(drawing?.letters.map(({ text }) => text)).toContain('−10');
   });
 });
 

@@ -1,21 +1,23 @@
+import { type ShownSitting, shown } from '../../src/practice/shown.ts';
 import type { Payload, Sitting } from '../../src/questions/bank/types.ts';
 
 /** An invented question of each kind, in the form in which the bank hands it out. */
-const sitting = (payload: Payload, change: Partial<Sitting> = {}): Sitting => ({
-  id: `invented-${payload.kind}`,
-  topic: 'ratios',
-  lesson: 'decibels/ratios-that-add',
-  syllabus: ['1.9'],
-  difficulty: 1,
-  kind: payload.kind,
-  seed: 1,
-  drawn: { pad: 20 },
-  stem: `An invented question to answer by ${payload.kind}.`,
-  worked: ['First one thing.', 'Then the other: 7 dBm.'],
-  right: 'That is it.',
-  payload,
-  ...change,
-});
+const sitting = (payload: Payload, change: Partial<Sitting> = {}): ShownSitting =>
+  shown({
+    id: `invented-${payload.kind}`,
+    topic: 'ratios',
+    lesson: 'decibels/ratios-that-add',
+    syllabus: ['1.9'],
+    difficulty: 1,
+    kind: payload.kind,
+    seed: 1,
+    drawn: { pad: 20 },
+    stem: `An invented question to answer by ${payload.kind}.`,
+    worked: ['First one thing.', 'Then the other: 7 dBm.'],
+    right: 'That is it.',
+    payload,
+    ...change,
+  });
 
 export const choiceSitting = sitting({
   kind: 'choice',
@@ -73,4 +75,4 @@ export const placeSitting = sitting({
   ],
 });
 
-export const allSittings: readonly Sitting[] = [choiceSitting, typedSitting, orderSitting, placeSitting];
+export const allSittings: readonly ShownSitting[] = [choiceSitting, typedSitting, orderSitting, placeSitting];

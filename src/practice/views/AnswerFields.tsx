@@ -1,13 +1,13 @@
 import { useId } from 'preact/hooks';
-import type { PlacePayload, Sitting, TypedPayload } from '../../questions/bank/types.ts';
-import { unitText } from '../../text/units.ts';
+import type { PlacePayload, TypedPayload } from '../../questions/bank/types.ts';
 import type { Given } from '../answering.ts';
+import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { OrderFields } from './OrderFields.tsx';
 import { PlaceFigure } from './PlaceFigure.tsx';
 
 export interface AnswerFieldsProps {
-  readonly sitting: Sitting;
+  readonly sitting: ShownSitting;
   readonly given: Given;
   readonly onGiven: (given: Given) => void;
   /** Once it is marked nothing can be changed. */
@@ -61,22 +61,25 @@ const OneOf = ({ name, options, given, onGiven, isDone }: OneOfProps) => (
 );
 
 function PlaceField({ payload, ...props }: AnswerFieldsProps & { name: string; payload: PlacePayload }) {
-  const { given, onGiven, isDone } = props;
+  const { sitting, given, onGiven, isDone } = props;
   const options = payload.places.map(({ id, words }) => ({ id, text: words }));
   return (
     <>
-      <PlaceFigure
-        figure={payload.figure}
-        chosen={typeof given === 'string' ? given : ''}
-        onChoose={isDone ? undefined : onGiven}
-      />
+      {sitting.drawing && (
+        <PlaceFigure
+          name={payload.figure.name}
+          drawing={sitting.drawing}
+          chosen={typeof given === 'string' ? given : ''}
+          onChoose={isDone ? undefined : onGiven}
+        />
+      )}
       <OneOf {...props} options={options} />
     </>
   );
 }
 
 function TypedField(props: AnswerFieldsProps & { id: string; payload: TypedPayload }) {
-  const { id, payload, given, onGiven, isDone, problem } = props;
+  const { id, sitting, payload, given, onGiven, isDone, problem } = props;
   return (
     <div class="ask-typed">
       <label for={`${id}t`}>{strings.form.answer}</label>
@@ -94,7 +97,7 @@ function TypedField(props: AnswerFieldsProps & { id: string; payload: TypedPaylo
           onInput={(event) => onGiven(event.currentTarget.value)}
         />{' '}
         <span id={`${id}u`}>
-          {unitText('shown', payload.unit, '2')} <span class="muted">{payload.within}</span>
+          {sitting.unit} <span class="muted">{payload.within}</span>
         </span>
       </span>
     </div>

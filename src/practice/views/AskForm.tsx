@@ -1,7 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
-import type { Sitting } from '../../questions/bank/types.ts';
 import { answerKey } from '../keys.ts';
+import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { type Attempt, useAttempt } from '../use-attempt.ts';
 import { AnswerFields } from './AnswerFields.tsx';
@@ -9,7 +9,7 @@ import { MistakeLine } from './Mistakes.tsx';
 import { Solution } from './Solution.tsx';
 
 interface AskFormProps {
-  readonly sitting: Sitting;
+  readonly sitting: ShownSitting;
   /** Called once for each answer that could be marked. */
   readonly onMarked: (
     attempt: Pick<Attempt, 'unsure'> & { readonly marked: NonNullable<Attempt['marked']> },
@@ -85,7 +85,7 @@ export function AskForm({ sitting, onMarked, after, told, inTurn = false }: AskF
 }
 
 /** How many options a digit can choose. */
-const keyCount = ({ payload }: Sitting): number => {
+const keyCount = ({ payload }: ShownSitting): number => {
   if (payload.kind === 'choice') return payload.options.length;
   return payload.kind === 'place' ? payload.places.length : 0;
 };

@@ -1,11 +1,11 @@
 import { useContext, useState } from 'preact/hooks';
-import type { Sitting } from '../../questions/bank/types.ts';
 import { whileOpening } from '../../widgets/parts/opening.ts';
 import { useAddress } from '../../widgets/parts/use-address.ts';
 import { notedAnswer } from '../answering.ts';
 import { LARGEST_SEED } from '../answers.ts';
 import { drawn } from '../bank.ts';
 import { questionAddress } from '../paper.ts';
+import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { useBook } from '../use-book.ts';
 import { AskForm } from './AskForm.tsx';
@@ -14,7 +14,7 @@ import { Problems } from './Problems.tsx';
 import { StoreNote } from './StoreNote.tsx';
 
 /** One question by its address, so that somebody can be shown it; the address holds the numbers. */
-export function OneQuestion({ sitting: written }: { readonly sitting: Sitting }) {
+export function OneQuestion({ sitting: written }: { readonly sitting: ShownSitting }) {
   const { root, topics } = useContext(AroundContext);
   const [sitting, setSitting] = useState(written);
   const [isLost, setLost] = useState(false);

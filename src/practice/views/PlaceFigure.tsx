@@ -1,29 +1,19 @@
-import type { Figure } from '../../questions/bank/figure.ts';
-import { decimalsFor } from '../../text/place.ts';
-import { numberText } from '../../text/quantity-text.ts';
-import { placeDrawing, WIDTH } from '../place-drawing.ts';
+import type { PlaceDrawing } from '../place-drawing.ts';
 import { strings } from '../strings.ts';
 
 interface PlaceFigureProps {
-  readonly figure: Figure;
+  readonly name: string;
+  readonly drawing: PlaceDrawing;
   /** The place that is chosen; empty for none. */
   readonly chosen: string;
   readonly onChoose?: ((id: string) => void) | undefined;
 }
 
-const write = (value: number): string =>
-  numberText('shown', { value, decimals: Number.isInteger(value) ? 0 : decimalsFor(Math.abs(value) % 1) });
-
 /** A figure with places to point at. A pointer is a second road: the list beside it says the same in words. */
-export function PlaceFigure({ figure, chosen, onChoose }: PlaceFigureProps) {
-  const { height, strokes, letters, targets } = placeDrawing(figure, write);
+export function PlaceFigure({ name, drawing, chosen, onChoose }: PlaceFigureProps) {
+  const { width, height, strokes, letters, targets } = drawing;
   return (
-    <svg
-      class="places"
-      viewBox={`0 0 ${WIDTH} ${height}`}
-      role="img"
-      aria-label={strings.form.figure(figure.name)}
-    >
+    <svg class="places" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={strings.form.figure(name)}>
       {targets.map(({ id, ...box }) => (
         // biome-ignore lint/a11y/noStaticElementInteractions: a second road for a pointer; the list beside it is for everybody
         <rect

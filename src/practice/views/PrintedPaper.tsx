@@ -1,12 +1,11 @@
-import type { Sitting } from '../../questions/bank/types.ts';
-import { unitText } from '../../text/units.ts';
+import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { PlaceFigure } from './PlaceFigure.tsx';
 import { WorkedLines } from './Solution.tsx';
 
 interface PrintedProps {
   readonly seed: number;
-  readonly sittings: readonly Sitting[];
+  readonly sittings: readonly ShownSitting[];
 }
 
 /** A paper to be answered with a pencil. */
@@ -31,14 +30,14 @@ export const PrintedPaper = ({ seed, sittings }: PrintedProps) => (
   </section>
 );
 
-function PencilFields({ sitting: { payload } }: { readonly sitting: Sitting }) {
+function PencilFields({ sitting: { payload, unit, drawing } }: { readonly sitting: ShownSitting }) {
   switch (payload.kind) {
     case 'choice':
       return <Boxes texts={payload.options.map(({ text }) => text)} />;
     case 'place':
       return (
         <>
-          <PlaceFigure figure={payload.figure} chosen="" />
+          {drawing && <PlaceFigure name={payload.figure.name} drawing={drawing} chosen="" />}
           <Boxes texts={payload.places.map(({ words }) => words)} />
         </>
       );
@@ -54,8 +53,7 @@ function PencilFields({ sitting: { payload } }: { readonly sitting: Sitting }) {
     case 'typed':
       return (
         <p>
-          <span class="printed-line" aria-hidden="true" /> {unitText('shown', payload.unit, '2')}{' '}
-          <span class="muted">{payload.within}</span>
+          <span class="printed-line" aria-hidden="true" /> {unit} <span class="muted">{payload.within}</span>
         </p>
       );
   }

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
-import type { Sitting } from '../../questions/bank/types.ts';
 import { useAddress } from '../../widgets/parts/use-address.ts';
 import { MOST_PAPERS, worksheetAddress } from '../paper.ts';
+import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { type PapersWish, usePapers } from '../use-papers.ts';
 import { PaperFields, WholeField } from './PaperSettings.tsx';
@@ -18,7 +18,7 @@ interface SheetWish extends PapersWish {
 const USUAL: SheetWish = { seed: 1, length: 10, topics: '', papers: 1, answers: 'none' };
 
 /** One to ten papers to print. The page is written with the first, so that it prints without script. */
-export function Worksheet({ sittings }: { readonly sittings: readonly Sitting[] }) {
+export function Worksheet({ sittings }: { readonly sittings: readonly ShownSitting[] }) {
   const [written] = useState({ seed: USUAL.seed, sittings });
   const [wish, setWish] = useState(USUAL);
   const [isChanged, setChanged] = useState(false);
