@@ -1,6 +1,4 @@
-import { useContext, useState } from 'preact/hooks';
-import { whileOpening } from '../../widgets/parts/opening.ts';
-import { useAddress } from '../../widgets/parts/use-address.ts';
+import { useContext, useMemo, useState } from 'preact/hooks';
 import { notedAnswer } from '../answering.ts';
 import { LARGEST_SEED } from '../answers.ts';
 import { drawn } from '../bank.ts';
@@ -8,6 +6,7 @@ import { questionAddress } from '../paper.ts';
 import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { useBook } from '../use-book.ts';
+import { useQuery } from '../use-query.ts';
 import { AskForm } from './AskForm.tsx';
 import { AroundContext } from './context.ts';
 import { Problems } from './Problems.tsx';
@@ -24,11 +23,11 @@ export function OneQuestion({ sitting: written }: { readonly sitting: ShownSitti
     setLost(found === undefined);
     if (found) setSitting(found);
   };
-  const problems = useAddress({
+  const state = useMemo(() => (sitting === written ? undefined : { seed: sitting.seed }), [sitting, written]);
+  const problems = useQuery({
     spec: questionAddress,
-    instance: undefined,
-    state: sitting === written ? undefined : { seed: sitting.seed },
-    open: ({ seed }) => void whileOpening(() => open(seed)),
+    state,
+    open: ({ seed }) => open(seed),
   });
   const isDrawn = Object.keys(sitting.drawn).length > 0;
   const topic = topics.find(({ id }) => id === written.topic)?.title ?? '';

@@ -1,10 +1,10 @@
 import { useState } from 'preact/hooks';
-import { useAddress } from '../../widgets/parts/use-address.ts';
 import { LARGEST_SEED } from '../answers.ts';
 import { PAPER, paperAddress } from '../paper.ts';
 import { strings } from '../strings.ts';
 import { useBook } from '../use-book.ts';
 import { type PaperWish, usePaper } from '../use-paper.ts';
+import { useQuery } from '../use-query.ts';
 import { PaperReview } from './PaperReview.tsx';
 import { PaperFields } from './PaperSettings.tsx';
 import { PaperTable } from './PaperTable.tsx';
@@ -21,7 +21,7 @@ export function Paper() {
   const [isChanged, setChanged] = useState(false);
   const { paper, isLost, begin, give, handIn, leave } = usePaper(book);
   const state = isChanged ? wish : undefined;
-  const problems = useAddress({ spec: paperAddress, instance: undefined, state, open: setWish });
+  const problems = useQuery({ spec: paperAddress, state, open: setWish });
   const change = (part: Partial<PaperWish>): void => {
     setWish((before) => ({ ...before, ...part }));
     setChanged(true);

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
-import { useAddress } from '../../widgets/parts/use-address.ts';
 import { MOST_PAPERS, worksheetAddress } from '../paper.ts';
 import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { type PapersWish, usePapers } from '../use-papers.ts';
+import { useQuery } from '../use-query.ts';
 import { PaperFields, WholeField } from './PaperSettings.tsx';
 import { PrintedAnswers, PrintedPaper } from './PrintedPaper.tsx';
 import { Problems } from './Problems.tsx';
@@ -23,7 +23,7 @@ export function Worksheet({ sittings }: { readonly sittings: readonly ShownSitti
   const [wish, setWish] = useState(USUAL);
   const [isChanged, setChanged] = useState(false);
   const state = isChanged ? wish : undefined;
-  const problems = useAddress({ spec: worksheetAddress, instance: undefined, state, open: setWish });
+  const problems = useQuery({ spec: worksheetAddress, state, open: setWish });
   const { papers, isWaiting, isLost, retry } = usePapers(wish, USUAL, written);
   const change = (part: Partial<SheetWish>): void => {
     setWish((before) => ({ ...before, ...part }));
