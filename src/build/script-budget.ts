@@ -4,7 +4,10 @@ const kilo = 1000;
 const budgets: readonly (readonly [RegExp, number])[] = [
   [/^\/stage\//, 45 * kilo],
   [/^\/bench\//, 90 * kilo],
-  [/^\/(learn\/[^/]+\/[^/]+|examples\/[^/]+|practice|practice\/[^/]+|practice\/q\/[^/]+|embed\/[^/]+)\/$/, 40 * kilo],
+  [
+    /^\/(learn\/[^/]+\/[^/]+|examples\/[^/]+|practice|practice\/[^/]+|practice\/q\/[^/]+|embed\/[^/]+)\/$/,
+    40 * kilo,
+  ],
   [/^\/$/, 40 * kilo],
   [/^\/search\/$/, 25 * kilo],
   [/^\/reference\/(formulas\/[^/]+|tables)\/$/, 40 * kilo],
