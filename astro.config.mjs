@@ -12,22 +12,24 @@ import { neededDirective } from './src/build/needed.ts';
 import { offline } from './src/build/offline.ts';
 import { plainImport } from './src/build/plain-import.ts';
 import { sharedScripts } from './src/build/shared-scripts.ts';
+import { siteAddress } from './src/build/site-address.ts';
+import { tellAddress } from './src/build/tell-address.ts';
 import { tokensPlugin } from './src/build/tokens-plugin.ts';
 
-const base = process.env.SITE_BASE ?? '/';
+const address = siteAddress(process.env.SITE_URL, process.env.SITE_BASE);
 /** What builds keep for the next one. */
 const kept = process.env.SITE_KEPT ?? '.cache';
 
 export default defineConfig({
-  site: process.env.SITE_URL ?? 'https://example.org',
-  base,
+  site: address.origin,
+  base: address.base,
   trailingSlash: 'always',
   compressHTML: true, // the other way takes the space between a word and a link at the start of a line
   outDir: process.env.SITE_OUT ?? '.site',
   cacheDir: `${kept}/astro`,
   markdown: {
     syntaxHighlight: false, // the highlighter writes style attributes
-    processor: satteri({ mdastPlugins: [baseLinks(base)] }),
+    processor: satteri({ mdastPlugins: [baseLinks(address.base)] }),
   },
   integrations: [
     mdx(),
@@ -40,6 +42,7 @@ export default defineConfig({
     carryScript(),
     offline(), // after all that changes files
     hosting(),
+    tellAddress(address),
   ],
   fonts: [
     {

@@ -1,5 +1,6 @@
 // Serves the built site and says where: `npm run serve -- --port 4321 --host 127.0.0.1 --dir .site --base /`.
 import { parseArgs } from 'node:util';
+import { siteAddress } from './site-address.ts';
 import { serveSite } from './site-server.ts';
 
 const { values } = parseArgs({
@@ -7,7 +8,7 @@ const { values } = parseArgs({
     port: { type: 'string', default: process.env.PORT ?? '4321' },
     host: { type: 'string', default: '127.0.0.1' },
     dir: { type: 'string', default: process.env.SITE_OUT ?? '.site' },
-    base: { type: 'string', default: process.env.SITE_BASE ?? '/' },
+    base: { type: 'string', default: siteAddress(process.env.SITE_URL, process.env.SITE_BASE).base },
   },
 });
 

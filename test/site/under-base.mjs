@@ -8,11 +8,13 @@ export const built = { directory: process.env.SITE_OUT ?? '.site', base: '/' };
 export const underBase = {
   directory: process.env.SITE_OUT_UNDER_BASE ?? '.cache/under-base',
   base: '/club/watt/',
+  url: 'https://club.example/club/watt/',
 };
 
 if (import.meta.url === pathToFileURL(process.argv[1] ?? '').href) {
   const astro = fileURLToPath(new URL('../../src/build/astro.mjs', import.meta.url));
-  const env = { ...process.env, SITE_BASE: underBase.base, SITE_OUT: underBase.directory };
+  const { SITE_BASE: _, ...rest } = process.env;
+  const env = { ...rest, SITE_URL: underBase.url, SITE_OUT: underBase.directory };
   process.exitCode =
     spawnSync(process.execPath, [astro, 'build', '--silent'], { stdio: 'inherit', env }).status ?? 1;
 }
