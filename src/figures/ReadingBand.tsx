@@ -17,21 +17,30 @@ export interface ReadingBandProps extends BandProps {
  * watts above. Hard end marks are the worst case, the filled strip the expanded uncertainty, the thin curve the whole
  * distribution, each curve drawn to the same height. A group with `data-handle` marks where a pointer may take hold.
  */
-export function ReadingBand(props: ReadingBandProps) {
+export const ReadingBand = (props: ReadingBandProps) => (
+  <DrawnBand {...props} drawing={readingBandLayout(props)} />
+);
+
+type DrawnBandProps = Pick<ReadingBandProps, 'name' | 'description'> & {
+  readonly frame: string;
+  readonly drawing: BandDrawing;
+};
+
+/** The same from coordinates that are known already. */
+export function DrawnBand({ drawing, frame, name, description }: DrawnBandProps) {
   const id = useId();
-  const drawing = readingBandLayout(props);
   const { width, height } = drawing;
   return (
     <svg
-      class={`band band-${props.frame}`}
-      data-frame={props.frame}
+      class={`band band-${frame}`}
+      data-frame={frame}
       viewBox={`0 0 ${width} ${height}`}
       role="img"
       aria-labelledby={`${id}t`}
       aria-describedby={`${id}d`}
     >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+      <title id={`${id}t`}>{name}</title>
+      <desc id={`${id}d`}>{description}</desc>
       <Axes drawing={drawing} />
       <Rail drawing={drawing} />
       {drawing.rows.map((row) => (

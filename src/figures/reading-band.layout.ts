@@ -1,7 +1,7 @@
 import type { Interval } from '#compute';
 import { levelAxis, powerAxis } from './level-axis.ts';
 import { coordinate, type LinearScale, linearScale } from './linear-scale.ts';
-import { measuresOf } from './reading-band.frame.ts';
+import { type BandMeasures, measuresOf } from './reading-band.frame.ts';
 import { drawRow } from './reading-band.row.ts';
 import type { BandDrawing, BandProps } from './reading-band.types.ts';
 
@@ -17,8 +17,11 @@ export function halfSpanFor(reachDb: number): number {
 }
 
 /** All coordinates of the figure. @throws RangeError if the half-span is not above zero. */
-export function readingBandLayout(props: BandProps): BandDrawing {
-  const measures = measuresOf(props.frame);
+export const readingBandLayout = (props: BandProps): BandDrawing =>
+  bandDrawing(props, measuresOf(props.frame));
+
+/** The same in measures of one's own, for a place that no page has. @throws RangeError as `readingBandLayout`. */
+export function bandDrawing(props: Omit<BandProps, 'frame'>, measures: BandMeasures): BandDrawing {
   const lower = props.centreDbm - props.halfSpanDb;
   const upper = props.centreDbm + props.halfSpanDb;
   const scale = linearScale({ domain: [lower, upper], range: measures.axis });

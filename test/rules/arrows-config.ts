@@ -3,7 +3,7 @@ import { type Folder, folders, mayImport } from './arrows.ts';
 /** Folders that keep state in Preact's hooks; a figure may take `useId` alone. */
 const withHooks: readonly Folder[] = ['widgets', 'bench', 'borrow', 'compare', 'practice', 'stage'];
 /** Folders that run in Node: while building, and where a page is a file such as a card. */
-const inNode: readonly Folder[] = ['build', 'pages'];
+const inNode: readonly Folder[] = ['build', 'cards', 'pages'];
 const withoutSums: readonly Folder[] = ['styles', 'build'];
 const formulaTag = 'src/layouts/prose/Formula*';
 
@@ -39,7 +39,7 @@ function patterns(folder: Folder): readonly Pattern[] {
     ];
   }
   // data beside the lessons (the values of their prose, the tracks), not the lessons
-  if (folder === 'prose' || folder === 'layouts') group.push('!**/lessons/*.ts');
+  if (folder === 'prose' || folder === 'layouts' || folder === 'cards') group.push('!**/lessons/*.ts');
   const out: Pattern[] = [
     { group, message: `Against the arrows: ${folder} does not know this folder.` },
     { group: ['**/compute/**'], message: 'Past the door: import from #compute.' },

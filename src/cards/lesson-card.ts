@@ -1,0 +1,40 @@
+import { textOfValue } from '../lessons/values.ts';
+import { bandChainOf } from '../sheet/chain.ts';
+import { type Preset, presetSheet } from '../widgets/reading-band/presets.ts';
+import { levelAnswer, wattsAnswer } from '../widgets/reading-band/words.ts';
+import { bandOf } from './chain-band.ts';
+import type { CardContent } from './content.ts';
+import { cardStrings as strings } from './strings.ts';
+
+/** What a lesson's front matter says of its card. */
+export type LessonCard = { readonly value: string; readonly says: string } | { readonly band: Preset };
+
+export interface CardedLesson {
+  /** `track/slug`. */
+  readonly id: string;
+  readonly title: string;
+  readonly card: LessonCard;
+}
+
+/** A sentence with the numbers that it names by `{group.name}`: prose never has one typed by hand. */
+const withValues = (says: string): string =>
+  says.replace(/\{([\w.]+)\}/g, (_, id: string) => textOfValue(id));
+
+/** The card of a lesson: its question, and a number of its own or the band of a prepared chain. @throws RangeError for an id that no value has. */
+export function lessonCard({ id, title, card }: CardedLesson): CardContent {
+  const key = `lesson-${id.split('/')[1]}`;
+  if ('band' in card) {
+    const chain = bandChainOf(presetSheet(card.band));
+    const [big, small] = [levelAnswer('shown', chain), wattsAnswer('shown', chain)];
+    return {
+      key,
+      title,
+      big,
+      small,
+      band: bandOf(chain),
+      alt: strings.bandAlt({ title, level: big, watts: small }),
+    };
+  }
+  const [big, small] = [textOfValue(card.value), withValues(card.says)];
+  return { key, title, big, small, alt: strings.alt({ title, big, small }) };
+}

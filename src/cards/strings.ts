@@ -1,0 +1,8 @@
+/** Words of the cards and of what is said to those who do not see them. */
+export const cardStrings = {
+  site: { title: 'What power really leaves it?' },
+  bandAlt: ({ title, level, watts }: { title: string; level: string; watts: string }): string =>
+    `${title} ${level}, or ${watts}. Below it a band that widens from the definition of the watt to the transmitter’s socket.`,
+  alt: ({ title, big, small }: { title: string; big: string; small: string }): string =>
+    `${title} ${big} ${small}.`,
+} as const;
