@@ -1,6 +1,7 @@
 // Checks the built site without a browser, and prints what its pages weigh: `npm run site`.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { cardProblems, codeProblems } from './cards.ts';
 import { headerProblems, manifestProblems, sitemapProblems } from './hosting.ts';
 import { brokenLinks, brokenResults } from './links.ts';
 import { fetchedFromElsewhere, headProblems, inlineStyles, invalidMarkup, weakPolicies } from './markup.ts';
@@ -39,6 +40,13 @@ const checks = {
   'the sitemap names the pages': [...sitemapProblems(site), ...sitemapProblems(club)],
   'nothing is fetched from elsewhere': fetchedFromElsewhere(site),
   'heads are whole and differ': headProblems(site),
+  'each page has its preview card': cardProblems(
+    site,
+    new URL(process.env.SITE_URL ?? 'https://example.org').origin,
+  ),
+  'each page has its preview card under a base path': cardProblems(club, new URL(underBase.url).origin),
+  'printed codes lead to their page': codeProblems(site),
+  'printed codes lead to their page under a base path': codeProblems(club),
   'script within budget': tooHeavy('script'),
   'script for use without a network within budget': tooHeavy('offline'),
   'HTML within budget': tooHeavy('html'),
