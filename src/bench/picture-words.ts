@@ -12,11 +12,15 @@ import { verdictReasons, verdictSentence } from './verdict-words.ts';
 /**
  * Everything that a picture of a point must say to stand alone: what, how much, how sure, against what, assumed what.
  * @param address where the site is found, without what follows `#`; undefined for a saved copy.
+ * @param assumes what is taken for granted, in a sentence; what holds for every sheet unless given.
  */
 export function pictureWords(
   { title, points, setup }: Measurement,
   shown: NumberedPoint,
-  address: string | undefined,
+  {
+    address,
+    assumes = strings.assumes,
+  }: { readonly address?: string | undefined; readonly assumes?: string | undefined },
 ): PictureWords {
   const { chain } = shown.result;
   const { coverageFactor: factor, coverageProbability: probability, expanded } = chain.result.propagation;
@@ -40,6 +44,6 @@ export function pictureWords(
         ' ',
       ),
     ],
-    below: [strings.legend, strings.assumes, strings.made(address ?? strings.bench)],
+    below: [strings.legend, assumes, strings.made(address ?? strings.bench)],
   };
 }

@@ -13,18 +13,24 @@ import { pictureWords } from './picture-words.ts';
 import type { NumberedPoint } from './point-result.ts';
 import { reachOfChain } from './reach.ts';
 
+export interface PictureOptions {
+  readonly address: string | undefined;
+  readonly assumes?: string;
+  readonly showCurve: boolean;
+}
+
 /** The reading band of a point as a picture that stands alone. Needs a document; the reader's own theme plays no part. */
 export function pictureOf(
   measurement: Measurement,
   shown: NumberedPoint,
-  { address, showCurve }: { readonly address: string | undefined; readonly showCurve: boolean },
+  { showCurve, ...words }: PictureOptions,
 ): Picture {
   const { chain } = shown.result;
   const options = { chain, showLimits: true, showCurve, handles: false };
   const band = { frame: 'wide' as const, ...benchBand(options, reachOfChain(chain)) };
   const { height } = readingBandLayout(band);
   const drawing = { markup: bandMarkup(band), width: measuresOf('wide').width, height };
-  return standalonePicture(pictureWords(measurement, shown, address), drawing, light);
+  return standalonePicture(pictureWords(measurement, shown, words), drawing, light);
 }
 
 type Band = Omit<Parameters<typeof ReadingBand>[0], 'name' | 'description'>;

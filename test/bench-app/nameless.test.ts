@@ -72,7 +72,7 @@ function everything(taken: ReturnType<typeof takenOf>): string {
     recordAsText({ ...taken, link: 'https://example.org' }, 'unicode'),
     csvText(readingRows(measurement), 'point'),
     csvText(budgetRows(measurement, [shown]), 'comma'),
-    JSON.stringify(pictureWords(measurement, shown, 'example.org/bench/')),
+    JSON.stringify(pictureWords(measurement, shown, { address: 'example.org/bench/' })),
   ].join('\n');
 }
 

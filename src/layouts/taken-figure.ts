@@ -1,0 +1,30 @@
+import { type FigureWish, figureOfAddress } from '../bench/figure-of-address.ts';
+import { fileName } from '../exchange/file-name.ts';
+import { pngOf } from '../exchange/png.ts';
+import { saveFile } from '../exchange/save-file.ts';
+import { figureStrings as strings } from './figure-strings.ts';
+
+/** What a page wrote down of the sheet, as the attributes of an element hold it. */
+type Written = Readonly<Record<string, string | undefined>>;
+
+const wishOf = ({ fragment = '', assumptions = '', address = '' }: Written): FigureWish => ({
+  fragment,
+  assumptions: assumptions.split('\n'),
+  address,
+});
+
+/** Copies or saves the figure; answers how that went. Rejects where the browser cannot draw. */
+export async function takeFigure(kind: string, written: Written): Promise<string> {
+  const picture = figureOfAddress(wishOf(written));
+  if (kind === 'copy') {
+    const image = { 'image/png': pngOf(picture) };
+    return navigator.clipboard.write([new ClipboardItem(image)]).then(
+      () => strings.copied,
+      () => strings.refused,
+    );
+  }
+  const name = fileName(written.title ?? '', kind);
+  if (kind === 'svg') saveFile({ name, type: 'image/svg+xml', content: picture.svg });
+  else saveFile({ name, type: 'image/png', content: await pngOf(picture) });
+  return strings.saved(name);
+}
