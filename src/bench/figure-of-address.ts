@@ -5,7 +5,7 @@ import { pictureStrings as strings } from './picture-strings.ts';
 import { pointResult } from './point-result.ts';
 import { readMeasurement } from './read-measurement.ts';
 
-/** A sheet whose figure is wanted, as a page writes it down. */
+/** A worked example whose figure is wanted, as its page writes it down. */
 export interface FigureWish {
   /** The part of the bench's address after `#`. */
   readonly fragment: string;

@@ -8,7 +8,8 @@ export const pictureStrings = {
     'Strip: expanded uncertainty. End marks: worst case, open where a part has no limit. Axes: dBm below, watts above.',
   assumes:
     'Assumed: parts that share no named cause are independent; losses and readings as stated on the sheet.',
-  assumed: (assumptions: readonly string[]): string => `Assumed: ${assumptions.join(' ')}`,
+  assumed: (assumptions: readonly string[]): string =>
+    `Assumed: ${assumptions.join(' ')} All figures given are invented.`,
   made: (address: string): string => `Worked out with How Sure Is a Watt?, ${address}`,
   bench: 'bench',
 } as const;

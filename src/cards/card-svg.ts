@@ -37,6 +37,7 @@ const SIZES = {
   small: [
     { size: 54, most: 1 },
     { size: 50, most: 2 },
+    { size: 46, most: 3 },
   ],
   smallAboveBand: [
     { size: 54, most: 1 },

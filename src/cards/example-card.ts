@@ -1,14 +1,38 @@
-import type { Example } from '../examples/example.ts';
-import { bandChainOf } from '../sheet/chain.ts';
+import { evaluatedExample } from '../examples/evaluated.ts';
+import type { ChainExample, Example, SumExample } from '../examples/example.ts';
 import { levelAnswer, wattsAnswer } from '../widgets/reading-band/words.ts';
 import { bandOf } from './chain-band.ts';
 import type { CardContent } from './content.ts';
 import { cardStrings as strings } from './strings.ts';
 
-/** The card of a worked example: its level with the band, the same in watts end by end, and the band along its chain. */
-export function exampleCard({ slug, title, sheet }: Pick<Example, 'slug' | 'title' | 'sheet'>): CardContent {
-  const chain = bandChainOf(sheet());
+/** Longest value, and longest head of a value, that can be read at a glance, in letters. */
+const GLANCE = { value: 34, head: 26 } as const;
+
+/** The card of a worked example. @throws RangeError for one that comes to nothing. */
+export const exampleCard = (example: Example): CardContent =>
+  example.kind === 'chain' ? chainCard(example) : sumCard(example);
+
+/** A level with its band, the same in watts end by end, and the band along its chain. */
+function chainCard(example: ChainExample): CardContent {
+  const { chain } = evaluatedExample(example);
+  const { slug, title } = example;
   const [big, small] = [levelAnswer('shown', chain), wattsAnswer('shown', chain)];
   const alt = strings.bandAlt({ title: `${title}:`, level: big, watts: small });
   return { key: `example-${slug}`, title, big, small, band: bandOf(chain), alt };
+}
+
+function sumCard({ slug, title, outcomes }: SumExample): CardContent {
+  const [first] = outcomes();
+  if (first === undefined) throw new RangeError(`sumCard: ${slug} must have an outcome, got none`);
+  const { big, small } = atAGlance(first.name, first.value('shown'));
+  return { key: `example-${slug}`, title, big, small, alt: strings.outcomeAlt({ title, big, small }) };
+}
+
+/** What of an outcome stands large: its value, or the head of a value that is a sentence, or else its name. */
+export function atAGlance(name: string, value: string): { readonly big: string; readonly small: string } {
+  if (value.length <= GLANCE.value) return { big: value, small: name };
+  const [head = '', ...rest] = value.replace(/\.$/, '').split(': ');
+  if (rest.length > 0 && head.length <= GLANCE.head)
+    return { big: head, small: `${name}: ${rest.join(': ')}` };
+  return { big: name, small: value };
 }

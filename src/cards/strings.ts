@@ -2,7 +2,9 @@
 export const cardStrings = {
   site: { title: 'What power really leaves it?' },
   bandAlt: ({ title, level, watts }: { title: string; level: string; watts: string }): string =>
-    `${title} ${level}, or ${watts}. Below it a band that widens from the definition of the watt to the transmitter’s socket.`,
+    `${title} ${level}, or ${watts}. Below it a band that widens from part to part, on an axis of levels.`,
+  outcomeAlt: ({ title, big, small }: { title: string; big: string; small: string }): string =>
+    `${title}: ${big}. ${small}.`,
   alt: ({ title, big, small }: { title: string; big: string; small: string }): string =>
     `${title} ${big} ${small}.`,
 } as const;

@@ -4,7 +4,7 @@ import { describe, expect, test, vi } from 'vitest';
 import { TICK_SIZE } from '../../src/cards/band.tsx';
 import { cardOf } from '../../src/cards/card.ts';
 import { CARD_HEIGHT, CARD_WIDTH, cardSvg, MARGIN } from '../../src/cards/card-svg.ts';
-import { exampleCard } from '../../src/cards/example-card.ts';
+import { atAGlance, exampleCard } from '../../src/cards/example-card.ts';
 import { lessonCard } from '../../src/cards/lesson-card.ts';
 import { siteCard } from '../../src/cards/site-card.ts';
 import { examples } from '../../src/examples/index.ts';
@@ -55,6 +55,30 @@ test('every number of a lesson’s card comes from its prose’s values', () => 
   expect(cardedLessons.filter(({ card }) => 'band' in card).map(({ id }) => id)).toEqual([
     'traceability/the-chain-to-the-definition',
   ]);
+});
+
+describe('what of an outcome stands large', () => {
+  test('is its value where that is short, and else the head of the sentence or the name', () => {
+    expect(atAGlance('Loss', '10.0 dB ±0.1 dB')).toEqual({ big: '10.0 dB ±0.1 dB', small: 'Loss' });
+    expect(atAGlance('No number', 'Out of range: the frequency is too high for it: by half.')).toEqual({
+      big: 'Out of range',
+      small: 'No number: the frequency is too high for it: by half',
+    });
+    const value = 'a long sentence that has no head to be shown by itself';
+    expect(atAGlance('No number', value)).toEqual({ big: 'No number', small: value });
+  });
+
+  test('is computed, whatever the example: its number is that of the page', () => {
+    for (const example of examples) {
+      const { big, small } = exampleCard(example);
+      expect(`${big} ${small}`, example.slug).toMatch(/\d/);
+      if (example.kind === 'sum') {
+        const [first] = example.outcomes();
+        const shown = (first?.value('shown') ?? 'none').replace(/\.$/, '').split(': ').at(-1) ?? 'none';
+        expect(`${big} ${small}`).toContain(shown);
+      }
+    }
+  });
 });
 
 describe.each(named)('the card $key', ({ content }) => {
