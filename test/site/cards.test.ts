@@ -98,6 +98,8 @@ describe('a printed code', () => {
 
   test('is missed on a lesson, and told where it leads elsewhere or stands alone', () => {
     expect(codeProblems(site(head()))).toEqual(['a.html: no code of its address']);
+    const moved = head().replaceAll('/sums/adding/', '/sums/added/');
+    expect(codeProblems(site(moved)), 'a page that leads on').toEqual([]);
     expect(codeProblems(site(code(`${origin}/`, address)))).toEqual([`a.html: the code leads to ${origin}/`]);
     expect(codeProblems(site(code(address, 'here')))).toEqual([
       'a.html: the address does not stand beside its code',

@@ -80,17 +80,19 @@ function problemsOf(site: Site, { html }: BuiltPage, origin: string): readonly s
 export const cardProblems = (site: Site, origin: string): readonly string[] =>
   site.pages.flatMap((page) => problemsOf(site, page, origin).map((problem) => `${page.file}: ${problem}`));
 
-/** Pages that print an address: each lesson and each example must. */
+/** Pages that print an address: each lesson and each example must, unless it only leads on to where it stands now. */
 const printed = /^\/(?:learn\/[^/]+|examples)\/[^/]+\/$/;
 
 /** Pages whose printed code is missing or leads elsewhere than to the page's own address, which stands beside it in words. */
-export const codeProblems = ({ pages }: Site): readonly string[] =>
+export const codeProblems = ({ base, pages }: Site): readonly string[] =>
   pages.flatMap(({ file, path, html }) => {
     const [, size, drawn] =
       /<svg viewBox="0 0 (\d+) \d+"[^>]*data-code[^>]*><path d="([^"]*)"/.exec(html) ?? [];
-    if (size === undefined || drawn === undefined)
-      return printed.test(path) ? [`${file}: no code of its address`] : [];
     const address = canonicalOf(html);
+    if (size === undefined || drawn === undefined) {
+      const own = address.endsWith(base + path.slice(1));
+      return own && printed.test(path) ? [`${file}: no code of its address`] : [];
+    }
     const read = readCode(modulesOf(Number(size), drawn));
     const beside = /class="printed-address"[\s\S]*?<\/div>/.exec(html)?.[0] ?? '';
     return [
