@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
 import render from 'preact-render-to-string';
 import { styleRules } from '../exchange/style-rules.ts';
-import { DrawnBand } from '../figures/ReadingBand.tsx';
+import { ReadingBand } from '../figures/ReadingBand.tsx';
 import type { BandMeasures } from '../figures/reading-band.frame.ts';
-import { bandDrawing } from '../figures/reading-band.layout.ts';
+import { readingBandLayout } from '../figures/reading-band.layout.ts';
 import { light } from '../styles/tokens.ts';
 import type { CardContent } from './content.ts';
 import { outlineOf, widthOf } from './face.ts';
@@ -84,13 +84,14 @@ export function cardBand(
   band: NonNullable<CardContent['band']>,
   room: { readonly width: number; readonly height: number },
 ): string {
-  const whole = bandDrawing(band, measuresFor(band.rows.length, room));
+  const props = { ...band, frame: 'wide' } as const;
+  const whole = readingBandLayout(props, measuresFor(band.rows.length, room));
   const rows = whole.rows.map(({ magnifier: _, curve: __, ...row }) => ({
     ...row,
     row: { ...row.row, label: '', number: '' },
   }));
   const drawing = { ...whole, rows, powers: [] };
-  const markup = render(<DrawnBand drawing={drawing} frame="card" name="" description="" />)
+  const markup = render(<ReadingBand {...props} drawing={drawing} name="" description="" />)
     .replace(/^<svg[^>]*>|<\/svg>$/g, '')
     .replace(/<(title|desc)\b[^>]*>[^<]*<\/\1>/g, '')
     .replace(/(class="band-axis" d=")M[\d.]+ [\d.]+H[\d.]+(?=M)/, '$1')

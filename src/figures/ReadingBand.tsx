@@ -10,6 +10,8 @@ export interface ReadingBandProps extends BandProps {
   /** Name of the figure and what it shows now, for those who do not see it. */
   readonly name: string;
   readonly description: string;
+  /** Its coordinates, where they are not those of its frame. */
+  readonly drawing?: BandDrawing;
 }
 
 /**
@@ -17,30 +19,21 @@ export interface ReadingBandProps extends BandProps {
  * watts above. Hard end marks are the worst case, the filled strip the expanded uncertainty, the thin curve the whole
  * distribution, each curve drawn to the same height. A group with `data-handle` marks where a pointer may take hold.
  */
-export const ReadingBand = (props: ReadingBandProps) => (
-  <DrawnBand {...props} drawing={readingBandLayout(props)} />
-);
-
-type DrawnBandProps = Pick<ReadingBandProps, 'name' | 'description'> & {
-  readonly frame: string;
-  readonly drawing: BandDrawing;
-};
-
-/** The same from coordinates that are known already. */
-export function DrawnBand({ drawing, frame, name, description }: DrawnBandProps) {
+export function ReadingBand(props: ReadingBandProps) {
   const id = useId();
+  const { drawing = readingBandLayout(props) } = props;
   const { width, height } = drawing;
   return (
     <svg
-      class={`band band-${frame}`}
-      data-frame={frame}
+      class={`band band-${props.frame}`}
+      data-frame={props.frame}
       viewBox={`0 0 ${width} ${height}`}
       role="img"
       aria-labelledby={`${id}t`}
       aria-describedby={`${id}d`}
     >
-      <title id={`${id}t`}>{name}</title>
-      <desc id={`${id}d`}>{description}</desc>
+      <title id={`${id}t`}>{props.name}</title>
+      <desc id={`${id}d`}>{props.description}</desc>
       <Axes drawing={drawing} />
       <Rail drawing={drawing} />
       {drawing.rows.map((row) => (

@@ -16,12 +16,14 @@ export function halfSpanFor(reachDb: number): number {
   return HALF_SPANS_DB.find((span) => span >= wish) ?? Math.ceil(wish / 10) * 10;
 }
 
-/** All coordinates of the figure. @throws RangeError if the half-span is not above zero. */
-export const readingBandLayout = (props: BandProps): BandDrawing =>
-  bandDrawing(props, measuresOf(props.frame));
-
-/** The same in measures of one's own, for a place that no page has. @throws RangeError as `readingBandLayout`. */
-export function bandDrawing(props: Omit<BandProps, 'frame'>, measures: BandMeasures): BandDrawing {
+/**
+ * All coordinates of the figure, in the measures of its frame or, for a place that no page has, in others.
+ * @throws RangeError if the half-span is not above zero.
+ */
+export function readingBandLayout(
+  props: BandProps,
+  measures: BandMeasures = measuresOf(props.frame),
+): BandDrawing {
   const lower = props.centreDbm - props.halfSpanDb;
   const upper = props.centreDbm + props.halfSpanDb;
   const scale = linearScale({ domain: [lower, upper], range: measures.axis });
