@@ -2,6 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { examples } from '../../src/examples/index.ts';
 import { findable } from '../../src/lessons/findable/index.ts';
 import { wordIds, wordOf } from '../../src/lessons/words.ts';
+import { bankQuestions } from '../../src/questions/bank/index.ts';
+import { sitting } from '../../src/questions/bank/sitting.ts';
 import { questionIds, questionOf } from '../../src/questions/index.ts';
 import type { Kind } from '../../src/search/document.ts';
 import { find, makeIndex } from '../../src/search/engine.ts';
@@ -21,9 +23,11 @@ describe('what can be found', () => {
     expect(titlesOf('example')).toEqual(examples.map(({ title }) => title));
     expect(titlesOf('word')).toEqual(wordIds().map((id) => wordOf(id).term));
     expect(titlesOf('question').toSorted()).toEqual(
-      questionIds()
-        .map((id) => questionOf(id).stem)
-        .toSorted(),
+      [
+        ...questionIds().map((id) => questionOf(id).stem),
+        // as a question's page has it without script: with the numbers of the first seed
+        ...bankQuestions().map((question) => sitting(question, 1).stem),
+      ].toSorted(),
     );
     for (const kind of ['formula', 'table', 'checks', 'page'] as const)
       expect(titlesOf(kind), kind).not.toEqual([]);

@@ -77,6 +77,27 @@ export const pageDocuments: readonly Unnamed[] = [
   ),
   page('/bench/sheets/', 'Your sheets', 'The measurements that you have kept in this browser.'),
   page(
+    '/practice/',
+    'Practice',
+    'Questions by topic, revision at growing distances, a paper to sit, worksheets to print. None of them is an official question.',
+  ),
+  page('/practice/revision/', 'Revision', 'The questions that are due, from all topics.'),
+  page(
+    '/practice/paper/',
+    'Sit a paper',
+    'A mock paper of a length you choose, with or without a clock, and a review of every answer.',
+  ),
+  page(
+    '/practice/worksheet/',
+    'Worksheets',
+    'Questions to print, with or without answers, up to ten different papers.',
+  ),
+  page(
+    '/stage/compose/',
+    'Put a talk together',
+    'Steps of lessons and examples in an order of your own, for a club evening at the projector.',
+  ),
+  page(
     '/about/#cautions',
     'Cautions',
     'What to mind before a transmitter is keyed: dummy load, heat, radio frequency burns, mains earth, the limits of an input, beryllium oxide, exposure, licence conditions.',
