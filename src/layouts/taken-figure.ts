@@ -1,8 +1,10 @@
 import { type FigureWish, figureOfAddress } from '../bench/figure-of-address.ts';
 import { fileName } from '../exchange/file-name.ts';
+import type { Picture } from '../exchange/picture.ts';
 import { pngOf } from '../exchange/png.ts';
 import { saveFile } from '../exchange/save-file.ts';
 import { figureStrings as strings } from './figure-strings.ts';
+import { shownFigure } from './shown-figure.ts';
 
 /** What a page wrote down of the sheet, as the attributes of an element hold it. */
 type Written = Readonly<Record<string, string | undefined>>;
@@ -13,9 +15,22 @@ const wishOf = ({ fragment = '', assumptions = '', address = '' }: Written): Fig
   address,
 });
 
+/** The figure of the sheet that the page wrote down, or where it wrote none, the one that it shows. */
+function pictureFor(written: Written): Picture {
+  if (written.fragment !== undefined) return figureOfAddress(wishOf(written));
+  const figure = document.querySelector('#figure');
+  if (figure === null) throw new RangeError('pictureFor: the page must show a figure, got none');
+  const { title = '', assumptions = '', address = '' } = written;
+  return shownFigure(figure, {
+    title,
+    assumptions: assumptions.split('\n'),
+    address: `${address}${location.search}`,
+  });
+}
+
 /** Copies or saves the figure; answers how that went. Rejects where the browser cannot draw. */
 export async function takeFigure(kind: string, written: Written): Promise<string> {
-  const picture = figureOfAddress(wishOf(written));
+  const picture = pictureFor(written);
   if (kind === 'copy') {
     const image = { 'image/png': pngOf(picture) };
     return navigator.clipboard.write([new ClipboardItem(image)]).then(

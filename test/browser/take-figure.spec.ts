@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { figureStrings as strings } from '../../src/layouts/figure-strings.ts';
+import { awake } from './awake.ts';
 import { expect, pages, test } from './site.ts';
 
 const examples = pages.filter(({ html }) => html.includes('take-figure'));
@@ -38,6 +39,24 @@ for (const { path } of some) {
     expect(picture.bytes.length).toBeGreaterThan(20_000);
   });
 }
+
+test('a figure that is no chain goes out as it is shown, with what was changed and the address of that', async ({
+  page,
+}) => {
+  await page.goto('/examples/swr-of-a-whip/?di=30&v=1');
+  await awake(page);
+  const svg = (await saved(page, strings.svg)).bytes.toString().replaceAll('\u00a0', ' ');
+  const plain = svg.replaceAll(/<[^>]*>/g, ' ').replaceAll('&amp;', '&');
+  const [first = ''] = await page.locator('#figure .answers dt').allInnerTexts();
+  expect(plain).toContain(first.replaceAll('\u00a0', ' '));
+  expect(plain.replaceAll(/\s+/g, ''), 'the address with its state').toContain(
+    '/examples/swr-of-a-whip/?di=30&v=1',
+  );
+  expect(svg).not.toMatch(/class=|var\(|<style|<script/);
+  const picture = await saved(page, strings.png);
+  expect(picture.bytes.readUInt32BE(16), 'under 1200 across').toBeLessThan(1200);
+  expect(picture.bytes.length).toBeGreaterThan(20_000);
+});
 
 test('the figure is copied as a picture, and the page says so', async ({ page, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
