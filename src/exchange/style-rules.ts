@@ -27,6 +27,9 @@ const weight = (selector: string): number => {
   return 1000 * classes + names;
 };
 
+/** A comma between two selectors, not one within the brackets of `:is()`. */
+const BETWEEN = /,(?![^()]*\))/;
+
 const resolved = (value: string, palette: Palette): string =>
   Object.entries(palette)
     .reduce((text, [name, colour]) => text.replaceAll(`var(--${name})`, colour), value)
@@ -49,7 +52,7 @@ export function styleRules(css: string, palette: Palette): readonly StyleRule[] 
   const rules = [...plain.matchAll(/([^{}]+)\{([^{}]*)\}/g)].flatMap(([, selectors = '', body = '']) => {
     const attributes = attributesOf(body, palette);
     return selectors
-      .split(',')
+      .split(BETWEEN)
       .map((selector) => ({ selector: selector.trim(), attributes }))
       .filter(({ selector }) => attributes.length > 0 && !/:(?:hover|focus|active)/.test(selector));
   });

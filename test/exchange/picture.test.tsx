@@ -133,6 +133,11 @@ describe('the rules of a style sheet, for a picture', () => {
     expect(own.map(({ selector }) => selector)).toEqual(['.c', '.a .b']);
   });
 
+  test('are parted at commas, but not at those within brackets', () => {
+    const own = styleRules('.a :is(.b, .c), .d { fill: red }', light);
+    expect(own.map(({ selector }) => selector).toSorted()).toEqual(['.a :is(.b, .c)', '.d']);
+  });
+
   test('speak of every class that the figure draws with, frames and anchors apart', () => {
     const markup = ['club', 'curve on', 'specification lines', 'ghost'].flatMap((state) => {
       const props = namedStates[state]?.();
