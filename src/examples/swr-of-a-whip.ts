@@ -1,20 +1,38 @@
-import { netPower, powerRatioToDb, powerW, reflectionOfPowers, returnLossOfReflection } from '#compute';
+import {
+  netPower,
+  powerRatioToDb,
+  powerToLevel,
+  powerW,
+  reflectionOfPowers,
+  returnLossOfReflection,
+} from '#compute';
 import { type InLineUse, swrFound } from '../sheet/in-line-meter.ts';
+import type { Line } from '../sheet/what-comes-back.ts';
 import type { Outcome, Step, SumExample } from './example.ts';
 import { formula, given, num } from './said.ts';
+import { stated } from './sheet-of.ts';
 
 const FORWARD_W = 5;
 const REFLECTED_W = 0.2;
 const DIRECTIVITY_DB = 25;
 
 /** The meter with needles that are taken as exact: only what leaks into the reflected side is in doubt. */
-export const whipUse = (): InLineUse => ({
+const whipUse = (): InLineUse => ({
   forwardW: FORWARD_W,
   reflectedW: REFLECTED_W,
   fullScaleW: 20,
   percentOfFullScale: 0,
   directivityDb: DIRECTIVITY_DB,
   wanted: 'net',
+});
+
+/** The same as a line without loss that ends in the whip right behind the meter; its level to the step of the figure. */
+export const whipLine = (): Line => ({
+  levelDbm: stated(powerToLevel(powerW(FORWARD_W)), 0),
+  antennaSwr: stated(swr().swr, 2),
+  lossDb: 0,
+  match: 'none',
+  directivityDb: DIRECTIVITY_DB,
 });
 
 function swr() {

@@ -18,11 +18,20 @@ export interface ShownWords {
 
 const textOf = (element: Element | null): string => (element?.textContent ?? '').replace(/\s+/g, ' ').trim();
 
-/** The figure's own answers, as they stand: they follow what the reader has set, as the drawing does. */
-const answersIn = (figure: Element): readonly string[] =>
-  [...figure.querySelectorAll('.answers > div')].map(
-    (answer) => `${textOf(answer.querySelector('dt'))}: ${textOf(answer.querySelector('dd'))}`,
-  );
+/** The figure's own answers, as they stand: they follow what the reader has set, as the drawing does. The first one's number leads. */
+function answersIn(
+  figure: Element,
+): { readonly result: string; readonly above: readonly string[] } | undefined {
+  const [first, ...others] = [...figure.querySelectorAll('.answers > div')].map((answer) => ({
+    number: textOf(answer.querySelector('dt')),
+    words: textOf(answer.querySelector('dd')),
+  }));
+  if (first === undefined) return undefined;
+  return {
+    result: first.number,
+    above: [first.words, ...others.map(({ number, words }) => `${number}: ${words}`)],
+  };
+}
 
 /** The drawing that is in sight; a figure may hold one for wide places and one for narrow. */
 function largestIn(figure: Element): SVGSVGElement {
@@ -47,7 +56,7 @@ export function shownFigure(figure: Element, { title, assumptions, address }: Sh
   const writer = new XMLSerializer();
   const markup = [...drawing.children].map((child) => writer.serializeToString(child)).join('');
   const { width, height } = drawing.viewBox.baseVal;
-  const [result = title, ...above] = answersIn(figure);
+  const { result, above } = answersIn(figure) ?? { result: title, above: [] };
   const below = [strings.assumed(assumptions), strings.made(address)];
   return standalonePicture({ title, result, above, below }, { markup, width, height }, light);
 }

@@ -43,14 +43,14 @@ for (const { path } of some) {
 test('a figure that is no chain goes out as it is shown, with what was changed and the address of that', async ({
   page,
 }) => {
-  await page.goto('/examples/swr-of-a-whip/?di=30&v=1');
+  await page.goto('/examples/swr-of-a-whip/?d=30&v=1');
   await awake(page);
   const svg = (await saved(page, strings.svg)).bytes.toString().replaceAll('\u00a0', ' ');
   const plain = svg.replaceAll(/<[^>]*>/g, ' ').replaceAll('&amp;', '&');
   const [first = ''] = await page.locator('#figure .answers dt').allInnerTexts();
   expect(plain).toContain(first.replaceAll('\u00a0', ' '));
   expect(plain.replaceAll(/\s+/g, ''), 'the address with its state').toContain(
-    '/examples/swr-of-a-whip/?di=30&v=1',
+    '/examples/swr-of-a-whip/?d=30&v=1',
   );
   expect(svg).not.toMatch(/class=|var\(|<style|<script/);
   const picture = await saved(page, strings.png);

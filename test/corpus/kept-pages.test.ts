@@ -35,7 +35,7 @@ const pages: ReadonlyMap<string, Kind> = new Map([
 const band = (sheet: Sheet): AddressSpec => bandSpec(sheet, { showLimits: true, showCurve: false });
 /** What the figure of a worked example that is no chain speaks of. */
 const figures: Readonly<Record<string, () => AddressSpec>> = {
-  'swr-of-a-whip': () => startingAt(kinds.inLine, starts['swr-of-a-whip']()),
+  'swr-of-a-whip': () => startingAt(kinds.back, starts['swr-of-a-whip']()),
   'keyed-and-spoken': () => startingAt(kinds.keyed, starts['keyed-and-spoken']()),
   'thirty-decibels-forgotten': () => startingAt(kinds.line, starts['thirty-decibels-forgotten']()),
   'four-readings-one-limit': () => band(boardSheet()),

@@ -2,11 +2,11 @@ import { describe, expect, it } from 'vitest';
 import { defaultState } from '../../src/address/field-spec.ts';
 import { starts } from '../../src/layouts/examples/starts.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
-import { inLineSpec } from '../../src/widgets/in-line/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { rowSpec } from '../../src/widgets/pads-in-a-row/spec.ts';
 import { startingAt } from '../../src/widgets/parts/starting.ts';
 import { scopeSpec } from '../../src/widgets/scope/spec.ts';
+import { backSpec } from '../../src/widgets/what-comes-back/spec.ts';
 
 describe('a widget that begins with other values', () => {
   it('has them as its state and as what it goes back to, and keeps the others', () => {
@@ -39,7 +39,7 @@ describe('a widget that begins with other values', () => {
       () => startingAt(scopeSpec, starts['load-forgotten']()),
       () => startingAt(scopeSpec, starts['beyond-the-bandwidth']()),
       () => startingAt(rowSpec('straight'), starts['pad-measured-at-dc']()),
-      () => startingAt(inLineSpec, starts['swr-of-a-whip']()),
+      () => startingAt(backSpec, starts['swr-of-a-whip']()),
       () => startingAt(keyedSpec, starts['keyed-and-spoken']()),
       () => startingAt(stairsSpec, starts['thirty-decibels-forgotten']()),
     ];

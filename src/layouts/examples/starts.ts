@@ -2,7 +2,7 @@ import { beyondUse } from '../../examples/beyond-the-bandwidth.ts';
 import { keyedUse } from '../../examples/keyed-and-spoken.ts';
 import { openUse } from '../../examples/load-forgotten.ts';
 import { threePads } from '../../examples/pad-measured-at-dc.ts';
-import { whipUse } from '../../examples/swr-of-a-whip.ts';
+import { whipLine } from '../../examples/swr-of-a-whip.ts';
 import { forgottenLine } from '../../examples/thirty-decibels-forgotten.ts';
 import type { ScopeUse } from '../../sheet/scope.ts';
 import type { Start } from '../../widgets/parts/starting.ts';
@@ -30,15 +30,8 @@ export const starts = {
     return { count, pad: padDb, meter: meterDb };
   },
   'swr-of-a-whip': (): Start => {
-    const { forwardW, reflectedW, fullScaleW, percentOfFullScale, directivityDb, wanted } = whipUse();
-    return {
-      forward: forwardW,
-      reflected: reflectedW,
-      scale: fullScaleW,
-      percent: percentOfFullScale,
-      directivity: directivityDb,
-      wanted,
-    };
+    const { levelDbm, antennaSwr, lossDb, directivityDb } = whipLine();
+    return { level: levelDbm, swr: antennaSwr, loss: lossDb, directivity: directivityDb };
   },
   'keyed-and-spoken': (): Start => keyedUse(),
   'thirty-decibels-forgotten': (): Start => {

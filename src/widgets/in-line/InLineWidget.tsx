@@ -1,7 +1,5 @@
-import { useMemo } from 'preact/hooks';
 import { FieldsWidget } from '../parts/FieldsWidget.tsx';
 import { LineBandFigure } from '../parts/LineBandFigure.tsx';
-import { type Start, startingAt } from '../parts/starting.ts';
 import { useFields } from '../parts/use-fields.ts';
 import { figureOf } from './figure.ts';
 import { inLineSpec } from './spec.ts';
@@ -11,24 +9,21 @@ import { answersOf, summarise } from './words.ts';
 export interface InLineWidgetProps {
   /** Name of this widget in the address, where two share a page. */
   readonly instance?: string;
-  /** What it begins with where a page has numbers of its own. */
-  readonly start?: Start;
 }
 
 /**
  * A directional meter in the line. After using it a reader can say what a percentage of full scale leaves of a reading, when forward less
  * reflected is the power in the load, and how far an SWR can be believed.
  */
-export default function InLineWidget({ instance, start }: InLineWidgetProps) {
-  const spec = useMemo(() => startingAt(inLineSpec, start), [start]);
-  const use = useFields(spec, instance);
+export default function InLineWidget({ instance }: InLineWidgetProps) {
+  const use = useFields(inLineSpec, instance);
   const { state, send } = use;
   const summary = summarise(state.values);
   return (
     <FieldsWidget
       {...use}
       kind="plain-widget"
-      spec={spec}
+      spec={inLineSpec}
       instance={instance}
       figure={
         <LineBandFigure

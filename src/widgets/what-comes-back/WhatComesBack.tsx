@@ -1,6 +1,8 @@
+import { useMemo } from 'preact/hooks';
 import { PowerShares } from '../../figures/PowerShares.tsx';
 import { FieldsWidget } from '../parts/FieldsWidget.tsx';
 import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { type Start, startingAt } from '../parts/starting.ts';
 import { useFields } from '../parts/use-fields.ts';
 import { figureOf, shareRows } from './figure.ts';
 import { backSpec, lineOf } from './spec.ts';
@@ -10,14 +12,17 @@ import { answersOf, cautionText, powerRows, summarise } from './words.ts';
 export interface WhatComesBackProps {
   /** Name of this widget in the address, where two share a page. */
   readonly instance?: string;
+  /** What it begins with where a page has numbers of its own. */
+  readonly start?: Start;
 }
 
 /**
  * A line with an antenna at its end. After using it a reader can go from reflection to standing-wave ratio and return loss, say how
  * much of the power comes back and what becomes of it, and why a lossy line makes a bad antenna look good.
  */
-export default function WhatComesBack({ instance }: WhatComesBackProps) {
-  const use = useFields(backSpec, instance);
+export default function WhatComesBack({ instance, start }: WhatComesBackProps) {
+  const spec = useMemo(() => startingAt(backSpec, start), [start]);
+  const use = useFields(spec, instance);
   const { state, send } = use;
   const { values } = state;
   const summary = summarise(values);
@@ -25,7 +30,7 @@ export default function WhatComesBack({ instance }: WhatComesBackProps) {
     <FieldsWidget
       {...use}
       kind="plain-widget"
-      spec={backSpec}
+      spec={spec}
       instance={instance}
       figure={
         <LineBandFigure
