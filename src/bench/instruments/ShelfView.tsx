@@ -82,8 +82,10 @@ function useToday(): Day | undefined {
 function useFocusNext(): (id: string) => void {
   const next = useRef<string | undefined>(undefined);
   useEffect(() => {
-    if (next.current === undefined) return;
-    document.getElementById(next.current)?.focus();
+    // An effect of the drawing before may come first, when what is to have the focus is not there yet.
+    const control = next.current === undefined ? null : document.getElementById(next.current);
+    if (control === null) return;
+    control.focus();
     next.current = undefined;
   });
   return (id) => {
