@@ -87,7 +87,13 @@ function cutFor(all: readonly Group[], loads: readonly Load[]): readonly Group[]
   return best.groups;
 }
 
-/** Name of the file that each module of a bundle goes into, so that a page loads what it needs in few files and little in vain. */
+/** Whether a module is what a page itself runs, a `<script>` of it: it acts when it is loaded, where others only offer what they have. */
+const isPageScript = (module: string): boolean => module.includes('astro&type=script');
+
+/**
+ * Name of the file that each module of a bundle goes into, so that a page loads what it needs in few files and little in vain. The script
+ * of a page stays in a file of its own: in a shared one it would run on every page that loads the file.
+ */
 export function fileOfModule(bundled: readonly Chunk[], pages: readonly Page[]): ReadonlyMap<string, string> {
   const inOrder = [...bundled].sort((a, b) => (a.fileName < b.fileName ? -1 : 1));
   const chunks = new Map(inOrder.map((chunk) => [chunk.fileName, chunk]));
@@ -95,7 +101,9 @@ export function fileOfModule(bundled: readonly Chunk[], pages: readonly Page[]):
   return new Map(
     cutFor(groupsBySet(chunks, loads), loads).flatMap((group, index) =>
       group.chunks.flatMap(({ modules }) =>
-        Object.keys(modules).map((module) => [module, `part-${index}`] as const),
+        Object.keys(modules)
+          .filter((module) => !isPageScript(module))
+          .map((module) => [module, `part-${index}`] as const),
       ),
     ),
   );

@@ -188,4 +188,20 @@ describe('which file a module goes into', () => {
       { numRuns: 40 },
     );
   });
+
+  it('leaves what a page itself runs in a file of its own, however well it would go with others', () => {
+    const script = 'Deck.astro?astro&type=script&index=0&lang';
+    const pages = [
+      { path: ONE, entries: [script, 'one'] },
+      { path: OTHER, entries: [script, 'one'] },
+    ];
+    const bundled = [
+      chunk([script, { imports: ['deck'], length: 200 }]),
+      chunk(['deck', {}]),
+      chunk(['one', {}]),
+    ];
+    const files = fileOfModule(bundled, pages);
+    expect(files.has(`${script}.ts`)).toBe(false);
+    expect([...files.keys()].sort()).toEqual(['deck.ts', 'one.ts']);
+  });
 });
