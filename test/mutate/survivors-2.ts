@@ -515,4 +515,46 @@ export const furtherSurvivors: readonly Survivor[] = [
     to: ['share <= 0.5'],
     reason: 'The middle has been returned before.',
   },
+  {
+    file: 'src/compute/combine/cells.ts',
+    within: 'part.shareBelow(centre + (first - 0.5) * width)',
+    to: ['first + 0.5'],
+    reason: 'What lies beyond the first cell is below 1e-10, half a cell more or less.',
+  },
+  {
+    file: 'src/compute/combine/cells.ts',
+    within: '1 - part.shareBelow(centre + (last + 0.5) * width)',
+    to: ['last - 0.5'],
+    reason: 'What lies beyond the last cell is below 1e-10, half a cell more or less.',
+  },
+  {
+    file: 'src/compute/combine/cells.ts',
+    within: 'into[first & (size - 1)] = (into[first & (size - 1)] as number) + below;',
+    to: ['size + 1', '(into[first & size - 1] as number) - below'],
+    reason: 'The share that is put there is below 1e-10, and counts as little elsewhere or taken away.',
+  },
+  {
+    file: 'src/compute/combine/cells.ts',
+    within: 'into[last & (size - 1)] = (into[last & (size - 1)] as number) + above;',
+    to: ['(into[last & size - 1] as number) - above'],
+    reason: 'The share that is put there is below 1e-10, and counts as little taken away.',
+  },
+  {
+    file: 'src/compute/combine/cells.ts',
+    within: 'Math.min(size / 2 - 3, Math.max(3 - size / 2, (x - centre) / width))',
+    to: ['size / 2 + 3', 'size * 2'],
+    reason: 'Nodes so far out that they meet the ends carry next to no weight.',
+  },
+  {
+    file: 'src/compute/combine/cells.ts',
+    within: 'if (!Number.isNaN(place)) deposit(into, place, weight);',
+    to: ['true'],
+    reason: 'A quantile is a number or infinite; the question is asked for parts that answer neither.',
+  },
+  {
+    file: 'src/compute/combine/extent.ts',
+    within: 'extent.period * FINENESS <= MOST_CELLS * extent.spread',
+    to: ['extent.period * FINENESS < MOST_CELLS * extent.spread'],
+    reason: 'Two products of measured lengths that are equal to the last bit.',
+  },
 ];
