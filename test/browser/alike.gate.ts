@@ -1,14 +1,16 @@
 import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
-import { alikePages } from './sampled.ts';
+import { alikeGroups, alikePages } from './sampled.ts';
 import { allPages, expect, otherEmbeds, pages, test } from './site.ts';
 
 /** So many pages in one visit: few visits, and each within its time. */
 const IN_A_VISIT = 25;
 
 const alike = alikePages(allPages);
-const visits = Array.from({ length: Math.ceil(alike.length / IN_A_VISIT) }, (_, at) =>
-  alike.slice(at * IN_A_VISIT, (at + 1) * IN_A_VISIT),
+const visits = alikeGroups(allPages).flatMap((group) =>
+  Array.from({ length: Math.ceil(group.length / IN_A_VISIT) }, (_, at) =>
+    group.slice(at * IN_A_VISIT, (at + 1) * IN_A_VISIT),
+  ),
 );
 
 /** Puts the main part of a page into the one that is open, as it was written: its islands do not wake. */

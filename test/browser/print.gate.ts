@@ -37,37 +37,45 @@ for (const { path } of pagesWithIslands) {
   });
 }
 
-/** Texts of pages without a state, each read once. */
-const usualTexts = new Map<string, string>();
+/** The addresses with a state of each page. */
+const statesOf = Map.groupBy(
+  stateAddresses(pages),
+  (address) => new URL(address, 'http://site.invalid').pathname,
+);
 
-async function usualText(page: Page, path: string): Promise<string> {
-  const kept = usualTexts.get(path);
-  if (kept !== undefined) return kept;
-  await page.goto(path);
-  await awake(page);
-  const text = await page.locator('main').innerText();
-  usualTexts.set(path, text);
+/** What prints at an address that carries a state, against what is on the page without one. */
+async function expectPrinted(page: Page, address: string, usual: string): Promise<void> {
   await page.goto('about:blank');
-  return text;
+  await page.emulateMedia({ media: 'screen' });
+  await page.goto(address);
+  await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null, undefined, {
+    timeout: 30_000,
+  });
+  await awake(page);
+  await page.emulateMedia({ media: 'print' });
+  expect(await page.locator('main').innerText(), `${address} differs from the page without a state`).not.toBe(
+    usual,
+  );
+  // A method that is out of range gives no number, and so no figure and no budget: then it says why.
+  if ((await page.getByText('Out of range:').count()) > 0) return;
+  const found = await figures(page);
+  // A sheet that was never usable has none either: then it says what it lacks.
+  if (found.length === 0 && (await page.locator('.bench-problems').isVisible())) return;
+  expect(found, `${address} has a figure`).not.toEqual([]);
+  for (const table of await tables(page)) expect(table, address).toMatch(/\d/);
 }
 
-for (const address of stateAddresses(pages)) {
-  test(`the state of ${address} is what prints`, async ({ page }) => {
-    const { pathname } = new URL(address, 'http://site.invalid');
-    const usual = await usualText(page, pathname);
-    await page.goto(address);
-    await page.waitForFunction(() => document.querySelector('astro-island[ssr]') === null, undefined, {
-      timeout: 30_000,
+/** So many addresses in one test, each within its time. */
+const IN_A_TEST = 12;
+
+for (const [path, addresses] of statesOf)
+  for (let from = 0; from < addresses.length; from += IN_A_TEST)
+    test(`the states of ${path} that are given out are what prints, from the ${from + 1}th on`, async ({
+      page,
+    }) => {
+      await page.goto(path);
+      await awake(page);
+      const usual = await page.locator('main').innerText();
+      for (const address of addresses.slice(from, from + IN_A_TEST))
+        await expectPrinted(page, address, usual);
     });
-    await awake(page);
-    await page.emulateMedia({ media: 'print' });
-    expect(await page.locator('main').innerText(), 'differs from the page without a state').not.toBe(usual);
-    // A method that is out of range gives no number, and so no figure and no budget: then it says why.
-    if ((await page.getByText('Out of range:').count()) > 0) return;
-    const found = await figures(page);
-    // A sheet that was never usable has none either: then it says what it lacks.
-    if (found.length === 0 && (await page.locator('.bench-problems').isVisible())) return;
-    expect(found, 'has a figure').not.toEqual([]);
-    for (const table of await tables(page)) expect(table).toMatch(/\d/);
-  });
-}

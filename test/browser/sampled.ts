@@ -23,6 +23,11 @@ const ALIKE: readonly Alike[] = [
       return `${controls.join()} ${figure}`;
     },
   },
+  {
+    // a worked example on the wall, with a chain to change or without; `stage.spec.ts` shows every step of each on three walls
+    paths: /^\/stage\/examples\/[^/]+\/$/,
+    kindOf: ({ html }) => (html.includes('StageBand') ? 'a chain' : 'a sum'),
+  },
 ];
 
 const alikeOf = ({ path }: BuiltPage): Alike | undefined => ALIKE.find(({ paths }) => paths.test(path));
@@ -30,6 +35,10 @@ const alikeOf = ({ path }: BuiltPage): Alike | undefined => ALIKE.find(({ paths 
 /** Pages that are made like others. */
 export const alikePages = (pages: readonly BuiltPage[]): readonly BuiltPage[] =>
   pages.filter((page) => alikeOf(page) !== undefined);
+
+/** The same, group by group: the pages of one share a frame and its styles. */
+export const alikeGroups = (pages: readonly BuiltPage[]): readonly (readonly BuiltPage[])[] =>
+  ALIKE.map(({ paths }) => pages.filter(({ path }) => paths.test(path))).filter(({ length }) => length > 0);
 
 /** The pages that every gate runs on: all that are made by themselves, and the first of each kind of those that are made alike. */
 export function sampledPages(pages: readonly BuiltPage[]): readonly BuiltPage[] {

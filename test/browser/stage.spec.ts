@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { awake } from './awake.ts';
-import { expect, pages, test } from './site.ts';
+import { allPages, expect, pages, test } from './site.ts';
 
 const stage = '/stage/learn/traceability/the-chain-to-the-definition/';
 
@@ -127,7 +127,7 @@ const walls = [
   { width: 1920, height: 1080 },
 ];
 
-for (const { path } of pages.filter((one) => /^\/stage\/(learn|examples)\//.test(one.path)))
+for (const { path } of allPages.filter((one) => /^\/stage\/(learn|examples)\//.test(one.path)))
   test(`every step of ${path} fits each wall without scrolling and can be read from the back row`, async ({
     page,
   }) => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { alikePages, sampledPages } from '../browser/sampled.ts';
+import { alikeGroups, alikePages, sampledPages } from '../browser/sampled.ts';
 
 const page = (path: string, html = '') => ({ path, file: `${path.slice(1)}index.html`, html });
 const radio = '<div class="ask-options"></div>';
@@ -16,6 +16,16 @@ const pages = [
   page('/practice/q/five/', typed),
   page('/practice/ratios/', radio),
 ];
+
+describe('groups of pages that are made alike', () => {
+  it('hold each of them once, a group for each frame', () => {
+    const all = [...pages, page('/stage/examples/one/', 'StageBand'), page('/stage/examples/two/')];
+    const groups = alikeGroups(all);
+    expect(groups.flat()).toEqual(alikePages(all));
+    expect(groups.map(({ length }) => length)).toEqual([5, 2]);
+    expect(sampledPages(all).map(({ path }) => path)).toContain('/stage/examples/two/');
+  });
+});
 
 describe('pages that the gates run on', () => {
   it('are all that stand for themselves, and the first of each kind of those made alike', () => {
