@@ -346,6 +346,20 @@ describe('mismatch through a two-port', () => {
   });
 });
 
+describe('the density behind a two-port', () => {
+  const pad = { input: 0.1, output: 0.1, gain: gainDb(-3) };
+  const { density, limits } = mismatch({ source: 0.4, load: 0.5, between: pad });
+  const hair = 1e-9 * (limits.upper - limits.lower);
+
+  test('is nothing outside the limits, near and far, and something at them', () => {
+    for (const x of [limits.lower - hair, limits.upper + hair, limits.lower - 1, limits.upper + 1])
+      expect(Math.abs(density(x))).toBe(0);
+    expect(density(limits.lower)).toBeGreaterThan(0);
+    expect(density(limits.upper)).toBeGreaterThan(0);
+    expect(density(Number.NaN)).toBe(0);
+  });
+});
+
 describe('a mismatch of next to nothing', () => {
   test('keeps its U shape, however small both reflections are', () => {
     for (const magnitude of [1e-2, 1e-6, 1e-9, 1e-12, 1e-70]) {
