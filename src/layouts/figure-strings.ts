@@ -1,8 +1,5 @@
 /** Words around the figure that a reader takes along. */
 export const figureStrings = {
-  assumed: (assumptions: readonly string[]): string =>
-    `Assumed: ${assumptions.join(' ')} All figures given are invented.`,
-  made: (address: string): string => `Worked out with How Sure Is a Watt?, ${address}`,
   intro: 'The figure as a picture, with result, assumptions and address drawn in:',
   copy: 'Copy the picture',
   png: 'Save it as PNG',

@@ -1,3 +1,4 @@
+import { pictureStrings as strings } from '../bench/picture-strings.ts';
 import { type Picture, standalonePicture } from '../exchange/picture.ts';
 import { resolveStyles, stripPage } from '../exchange/resolve-styles.ts';
 import { styleRules } from '../exchange/style-rules.ts';
@@ -6,7 +7,6 @@ import lineBand from '../styles/line-band.css?raw';
 import plots from '../styles/plots.css?raw';
 import rulers from '../styles/rulers.css?raw';
 import { light } from '../styles/tokens.ts';
-import { figureStrings as strings } from './figure-strings.ts';
 
 /** What is drawn around the figure that a page shows. */
 export interface ShownWords {

@@ -68,6 +68,7 @@ for (const { path, html } of pages) {
     await awake(page);
     for (const size of sizes) {
       await page.setViewportSize(size);
+      // soft here and below: one visit tells all that is wrong with a page, and the test fails all the same
       expect.soft(await overflowing(page), `too wide for ${size.width} pixels`).toEqual([]);
       if (size.width > 320) continue;
       expect.soft(await smallTexts(page, 12), 'texts of figures too small on a phone').toEqual([]);

@@ -74,6 +74,7 @@ function PaperForm({ wish, onChange, onBegin }: PaperFormProps) {
       </fieldset>
       <p class="practice-actions">
         <button type="submit">{strings.paper.begin}</button>
+        {/* any other paper will do; its number, which is shown, gives the same one again */}
         <button
           type="button"
           onClick={() => onChange({ seed: 1 + Math.floor(LARGEST_SEED * Math.random()) })}

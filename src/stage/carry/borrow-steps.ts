@@ -34,6 +34,7 @@ export function borrowSteps(
     const step = pages.get(pageOfPart(part))?.getElementById(id);
     if (!step?.classList.contains('slide')) continue;
     const holder = talk.createElement('template');
+    // the site's own markup, as built, into a template, where nothing of it runs
     holder.innerHTML = renumbered(step.outerHTML, turn);
     const borrowed = holder.content.firstElementChild;
     if (borrowed === null) continue;
