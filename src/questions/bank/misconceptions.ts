@@ -282,7 +282,7 @@ export const MISCONCEPTIONS = {
   'pep-of-volts-peak': of(
     POWERS,
     'the crest of the volts taken for the crest of the envelope',
-    'Peak envelope power is a mean, over one turn of the radio frequency at the crest of the envelope. It is not the largest instantaneous power.',
+    'Peak envelope power is a mean, over one radio-frequency cycle at the crest of the envelope. It is not the largest instantaneous power.',
   ),
   'mean-is-pep': of(
     POWERS,
@@ -430,6 +430,11 @@ export const MISCONCEPTIONS = {
     'a good match taken for an accurate power',
     'A match says how much comes back. It says nothing about the meter.',
   ),
+  'match-everywhere': of(
+    BACK,
+    'a match at one place taken for a match all along the line',
+    'A match holds at one place, looking one way. Beyond it the antenna reflects as before.',
+  ),
   'mismatch-known': of(
     BACK,
     'mismatch treated as a known correction',
@@ -559,7 +564,7 @@ export const MISCONCEPTIONS = {
   'heat-no-ratio': of(
     DC_HEAT,
     'the two rises taken as equal',
-    'They differ a little: the radio-frequency power goes with the ratio of the rises.',
+    'The rises differ: the radio-frequency power goes with their ratio.',
   ),
   'heat-ratio-inverted': of(
     DC_HEAT,
@@ -880,7 +885,7 @@ export const MISCONCEPTIONS = {
   'test-on-air': of(
     PADS,
     'an antenna used for testing',
-    'Testing belongs into a dummy load: on the air it disturbs others, and needs a licence.',
+    'Test into a dummy load: on the air it disturbs others, and needs a licence.',
   ),
   'low-power-is-harmless': of(
     JOINS,

@@ -109,7 +109,7 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { shown: steps(-18, -6, 0.1), pad: oneOf(30, 40), cable: steps(0.1, 0.9, 0.1) },
     stem: ({ shown, pad, cable }) =>
-      `Behind pads of ${given(pad, 'dB')} and a cable that loses ${given(cable, 'dB')} a power meter shows ${fixed('dBm', 1)(shown)}. Which level is at the transmitter’s socket?`,
+      `Behind pads of ${given(pad, 'dB')} and a cable that loses ${given(cable, 'dB')} a power meter shows ${fixed('dBm', 1)(shown)}. What level is at the transmitter’s socket?`,
     answer: ({ shown, pad, cable }) => addGain({ level: levelDbm(shown), gain: gainDb(pad + cable) }),
     write: fixed('dBm', 1),
     typed: { quantity: 'level', unit: 'dBm', tolerance: { of: 'value', size: 0.05 } },
@@ -308,7 +308,7 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     difficulty: 3,
     given: { watts: oneOf(0.5, 1, 2, 2.5, 4, 5, 8, 10), loss: oneOf(6, 10, 14, 20, 26, 30) },
     stem: ({ watts, loss }) =>
-      `A power of ${givenPower(watts)} goes into a pad of ${given(loss, 'dB')}. Which RMS voltage stands behind it, across ${given(50, 'ohm')}?`,
+      `A power of ${givenPower(watts)} goes into a pad of ${given(loss, 'dB')}. What RMS voltage stands behind it, across ${given(50, 'ohm')}?`,
     answer: ({ watts, loss }) => levelToVolts({ level: levelDbm(level(watts) - loss), resistance: ohms(50) }),
     write: digits('Vrms', 3),
     wrong: ({ watts, loss }) => [

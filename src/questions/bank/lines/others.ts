@@ -50,7 +50,7 @@ export const LINE_OTHERS: readonly BankQuestion[] = [
         meter: slip('left-for-heat', 'What reaches it is the smallest part of all.'),
       };
       return {
-        stem: `A power of ${givenPower(watts)} goes along this chain, from the transmitter down. Which link gets hottest, as far as heat in watts goes?`,
+        stem: `A power of ${givenPower(watts)} goes along this chain, from the transmitter down. In which link is the most heat made, in watts?`,
         payload: {
           kind: 'place',
           figure: {

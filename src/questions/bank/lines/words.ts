@@ -131,9 +131,9 @@ export const LINE_WORDS: readonly BankQuestion[] = [
         'They have: leads are inductances, and pads have capacitances between their parts.',
       ],
       [
-        'where the data sheet says that the pad is flat',
+        'up to the highest frequency on its data sheet',
         'tolerance-is-uncertainty',
-        'That is a second statement, with limits of its own: take it into the budget.',
+        'Up to there it keeps the limits of its data sheet. That it keeps this value nobody has measured.',
       ],
     ],
     worked:

@@ -72,7 +72,9 @@ export const RATIO_OTHERS: readonly BankQuestion[] = [
         twice: slip('twenty-for-ten'),
         number: slip(
           'ratio-as-db',
-          'That is where the number itself stands, or where one is. The ratio has its place at ten times its logarithm.',
+          ratio === 10
+            ? 'That is one decibel. Ten times is ten of them.'
+            : 'That is where the plain number stands on the scale. The ratio has its place at ten times its logarithm.',
         ),
       };
       return {

@@ -107,7 +107,11 @@ export const RATIO_WORDS: readonly BankQuestion[] = [
         'sign-of-loss',
         'Perhaps it has. But a weak source gives a negative level without any pad.',
       ],
-      ['the power is less than the receiver can show', 'negative-power'],
+      [
+        'the power is less than the receiver can show',
+        'zero-is-nothing',
+        'Receivers show far less than a milliwatt. The minus says “less than a milliwatt”, nothing else.',
+      ],
     ],
     worked: 'The logarithm of a number below one is negative: less than one milliwatt is a negative level.',
   }),

@@ -249,7 +249,7 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { load: oneOf(20, 25, 30, 35, 40, 60, 65, 70, 75, 80, 90, 100, 120, 150, 200) },
     stem: ({ load }) =>
-      `A ${given(50, 'ohm')} line ends in ${given(load, 'ohm')}. How large is the reflection coefficient?`,
+      `A ${given(50, 'ohm')} line ends in ${given(load, 'ohm')}. What is the magnitude of the reflection coefficient?`,
     answer: ({ load }) => ofLoad(load),
     write: fixed('none', 3),
     typed: { quantity: 'number', unit: 'none', tolerance: { of: 'share', size: 0.015 } },
@@ -267,11 +267,11 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
       [
         swrOfReflection(ofLoad(load)),
         'swr-as-power-ratio',
-        'That is the standing-wave ratio. The coefficient lies between nought and one.',
+        'That is the standing-wave ratio. The magnitude of the coefficient lies between nought and one.',
       ],
     ],
     worked: ({ load }) => [
-      `The difference over the sum, ${given(Math.abs(load - 50))}/${given(load + 50)}, is`,
+      `The difference over the sum, without its sign, ${given(Math.abs(load - 50))}/${given(load + 50)}, is`,
     ],
     right: 'Difference over sum.',
   }),
@@ -287,7 +287,7 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
         deviationsText('shown', { lower, upper, decimals: 2, unit: 'dB' });
       const answer = write(both.lower, both.upper);
       return {
-        stem: `A transmitter of standing-wave ratio ${given(source)} feeds a meter of ${given(load)}; nobody knows the phases. Between which limits does mismatch move the reading?`,
+        stem: `A transmitter of standing-wave ratio ${given(source)} feeds a meter of ${given(load)}; nobody knows the phases. Between which limits does the correction for their mismatch lie?`,
         payload: choices(
           { text: answer, reply: 'The product of the two coefficients, in volts, added or taken off.' },
           [
@@ -320,7 +320,7 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     id: 'directivity',
     lesson: inLine,
     difficulty: 3,
-    given: { swr: oneOf(1.3, 1.4, 1.5, 1.6, 1.8, 2), directivity: oneOf(20, 25, 30) },
+    given: { swr: oneOf(1.3, 1.4, 1.5, 1.6, 1.8, 2), directivity: oneOf(18, 20, 25) },
     make: ({ swr, directivity }) => {
       const r = reflectionOfSwr(swr);
       const range = (leak: number): string => {
@@ -341,7 +341,7 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
           [
             `1.00 to ${swr2(swrOfReflection(Math.min(0.9, r + leak)))}`,
             'mismatch-known',
-            'Downwards it cannot hide more than the leak is large.',
+            'Downwards it cannot hide more than its own size.',
           ],
           [
             `${swr2(swr)} to ${swr2(swrOfReflection(r + leak))}`,

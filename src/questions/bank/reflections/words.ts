@@ -113,7 +113,7 @@ export const REFLECTION_WORDS: readonly BankQuestion[] = [
       'The tuner has matched the transmitter, not the antenna.',
     ],
     wrong: [
-      ['it is matched now, and has no more standing waves', 'match-is-resistance'],
+      ['it is matched now, and has no more standing waves', 'match-everywhere'],
       [
         'its loss is that of a cable without standing waves',
         'reflected-is-lost',

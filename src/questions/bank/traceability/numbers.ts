@@ -62,7 +62,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
     given: { lent: steps(5, 20, 0.05), off: steps(-95, 95, 5) },
     suits: ({ off }) => Math.abs(off) > 10,
     stem: ({ lent, off }) =>
-      `On the same stable source the lent meter shows ${dbm2(lent)} and yours ${dbm2(lent + off / 100)}. Which correction belongs to your readings?`,
+      `On the same stable source the lent meter shows ${dbm2(lent)} and yours ${dbm2(lent + off / 100)}. What correction belongs to your readings?`,
     answer: ({ lent, off }) =>
       correctionOf([{ before: lent, own: two(lent + off / 100), after: lent }]).correction,
     write: change('dB', 2),
@@ -108,7 +108,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
     given: { before: steps(8, 14, 0.1), drift: steps(-40, 40, 4), off: steps(-60, 60, 5) },
     suits: ({ drift, off }) => Math.abs(drift) > 10 && Math.abs(off) > 10,
     stem: ({ before, drift, off }) =>
-      `A source drifts a little. The lent meter shows ${dbm2(before)}, then yours ${dbm2(before + off / 100)}, then the lent one again ${dbm2(before + drift / 100)}, at equal intervals. Which correction follows for yours?`,
+      `A source drifts a little. The lent meter shows ${dbm2(before)}, then yours ${dbm2(before + off / 100)}, then the lent one again ${dbm2(before + drift / 100)}, at equal intervals. What correction follows for yours?`,
     answer: ({ before, drift, off }) =>
       correctionOf([{ before, own: two(before + off / 100), after: two(before + drift / 100) }]).correction,
     write: change('dB', 2),
@@ -206,7 +206,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
     given: { nominal: oneOf(10, 20, 30), off: steps(-45, 45, 3), shown: steps(-8, 8, 0.1) },
     suits: ({ off }) => Math.abs(off) > 10,
     stem: ({ nominal, off, shown }) =>
-      `On a pad is printed ${given(nominal, 'dB')}; its certificate says ${fixed('dB', 2)(nominal + off / 100)} at your frequency. Behind it the meter shows ${dbm2(shown)}. Which level is before it?`,
+      `On a pad is printed ${given(nominal, 'dB')}; its certificate says ${fixed('dB', 2)(nominal + off / 100)} at your frequency. Behind it the meter shows ${dbm2(shown)}. What level is before it?`,
     answer: ({ nominal, off, shown }) =>
       addGain({ level: levelDbm(shown), gain: gainDb(nominal + off / 100) }),
     write: dbm2,
@@ -236,7 +236,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
     given: { earlier: steps(15, 30, 0.1), found: steps(-0.8, 0.8, 0.1), left: steps(-0.1, 0.1, 0.1) },
     suits: ({ found, left }) => Math.abs(found) > 0.25 && Math.abs(left) > 0.05,
     stem: ({ earlier, found, left }) =>
-      `As found, a meter’s error was ${change('dB', 1)(found)}; then it was adjusted, and as left its error is ${change('dB', 1)(left)}. Last week, before that, it showed ${fixed('dBm', 1)(earlier)}. What was the level, as well as one can say now?`,
+      `As found, a meter’s error was ${change('dB', 1)(found)}; then it was adjusted, and as left its error is ${change('dB', 1)(left)}. Last week, before that, it showed ${fixed('dBm', 1)(earlier)}. What was the level, as far as can be said now?`,
     answer: ({ earlier, found }) => earlier - found,
     write: fixed('dBm', 1),
     wrong: ({ earlier, found, left }) => [
@@ -249,7 +249,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       [earlier, 'correction-ignored'],
     ],
     worked: ({ earlier, found }) => [
-      `The reading was taken with the error as found: ${fixed('none', 1)(earlier)} − (${fixed('none', 1)(found)}) gives`,
+      `The reading was taken with the error as found: ${fixed('none', 1)(earlier)} − ${found < 0 ? `(${fixed('none', 1)(found)})` : fixed('none', 1)(found)} gives`,
     ],
     right: 'What was found belongs to the readings before the adjustment.',
   }),
@@ -318,8 +318,8 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       ],
       [
         expansionUm({ lengthMm: length, expansionPerK: 11.5e-6, temperatureC: room }) / 10,
-        'prefix-slip',
-        'A tenth of that: count the powers of ten again. A part in a million of a millimetre is a nanometre.',
+        'one-step-short',
+        'That is a tenth of it: count the powers of ten again. A part in a million of a millimetre is a nanometre.',
       ],
     ],
     worked: ({ length, room }) => [

@@ -93,14 +93,14 @@ export const TRACE_WORDS: readonly BankQuestion[] = [
     difficulty: 2,
     stem: 'A meter was found to read half a decibel too high. You take that off every reading. What about the budget?',
     answer: [
-      'in goes the uncertainty of the correction, not the offset',
+      'the uncertainty of the correction goes in, not the offset',
       'What is known is corrected; what is not known is the band.',
     ],
     wrong: [
-      ['in goes the offset as a limit, to be on the safe side', 'offset-kept'],
-      ['in goes nothing, since the error has been corrected', 'correction-is-exact'],
+      ['the offset goes in as a limit, to be on the safe side', 'offset-kept'],
+      ['nothing goes in, since the error has been corrected', 'correction-is-exact'],
       [
-        'in goes the offset, divided by the root of three',
+        'the offset goes in, divided by the root of three',
         'offset-kept',
         'It is no limit: it was a known error, and has been taken off.',
       ],
@@ -152,13 +152,13 @@ export const TRACE_WORDS: readonly BankQuestion[] = [
       ],
     ],
     worked:
-      'Agreement counts as far as the two have nothing in common. Compare with something that got its calibration on another way.',
+      'Agreement counts as far as the two have nothing in common. Compare with something that got its calibration by another way.',
   }),
   concept('traceability', {
     id: 'instruments-or-results',
     lesson: 'traceability/measuring-is-comparing',
     difficulty: 1,
-    stem: 'In the end, what is every measurement?',
+    stem: 'What does every measurement come down to?',
     answer: ['a comparison with something known', 'And it is as good as what is known about that.'],
     wrong: [
       [
@@ -167,9 +167,9 @@ export const TRACE_WORDS: readonly BankQuestion[] = [
         'Scales are made by comparison, too, and none is exact.',
       ],
       [
-        'a count of how many units fit',
-        'exact-definition',
-        'Something has to stand for the unit, and with it is compared.',
+        'the finding of a true value',
+        'reading-decides',
+        'What is true stays unknown. A comparison comes near it, as far as its uncertainty says.',
       ],
       ['a check that a limit is kept', 'another-question', 'That is what the result may be used for.'],
     ],
