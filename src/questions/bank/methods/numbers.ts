@@ -64,7 +64,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       drop: oneOf(0.45, 0.5, 0.55, 0.6),
     },
     stem: ({ watts, drop }) =>
-      `Which direct voltage does a peak detector show for ${power(watts < 1 ? 3 : 2)(watts)} in ${given(50, 'ohm')}, if its diode takes ${given(drop, 'V')}?`,
+      `What direct voltage does a peak detector show for ${power(watts < 1 ? 3 : 2)(watts)} in ${given(50, 'ohm')}, if its diode takes ${given(drop, 'V')}?`,
     answer: ({ watts, drop }) => peakOfPower({ power: powerW(watts), resistance: ohms(50) }) - drop,
     write: digits('V', 3),
     typed: { quantity: 'voltsDc', unit: 'V', tolerance: { of: 'share', size: 0.01 } },
@@ -172,9 +172,9 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     lesson: scope,
     syllabus: ['1.9', '8.2'],
     difficulty: 2,
-    given: { watts: oneOf(0.05, 0.1, 0.15, 0.2, 0.25, 0.3, 0.4, 0.5) },
+    given: { watts: oneOf(0.01, 0.02, 0.025, 0.03, 0.04, 0.05, 0.08, 0.1) },
     stem: ({ watts }) =>
-      `A signal generator with ${given(50, 'ohm')} inside is set to ${power(2)(watts)} into ${given(50, 'ohm')}. Somebody connects it to an open input of high resistance and puts the volts into V²pp/(8 × 50). What comes out?`,
+      `A signal generator with ${given(50, 'ohm')} inside is set to ${power(2)(watts)} into ${given(50, 'ohm')}. Somebody connects it to an open input of high resistance and puts the volts on the screen into V²pp/(8 × 50). What power comes out?`,
     answer: ({ watts }) => ofHeight(2 * Math.sqrt(8 * watts * 50)),
     write: power(),
     wrong: ({ watts }) => [
@@ -193,7 +193,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     lesson: scope,
     syllabus: ['1.9', '8.2'],
     difficulty: 3,
-    given: { inner: oneOf(2, 3, 4, 5, 6, 8, 10) },
+    given: { inner: oneOf(0.3, 0.4, 0.5, 0.6, 0.75, 0.9, 1.2) },
     stem: ({ inner }) =>
       `A signal generator has ${given(50, 'ohm')} inside and shows ${given(2 * inner, 'Vrms')} with nothing connected. A load of ${given(50, 'ohm')} is put on, and by mistake a second one beside it. What voltage is across them?`,
     answer: ({ inner }) => (2 * inner * beside(50, 50)) / (50 + beside(50, 50)),
@@ -308,7 +308,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
   numeric('methods', {
     id: 'meter-across-divider',
     lesson: joins,
-    syllabus: ['1.2', '8.1'],
+    syllabus: ['3.1', '8.1'],
     difficulty: 3,
     given: {
       supply: oneOf(6, 9, 10, 12, 15, 20),

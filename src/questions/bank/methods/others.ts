@@ -25,7 +25,7 @@ export const METHOD_OTHERS: readonly BankQuestion[] = [
         note: id === 'c' ? given(loss, 'dB') : box.note,
       }));
       return {
-        stem: `The sheet says: “mean power at the transmitter’s socket, ${givenPower(watts)}”. The voltage was measured across the dummy load, behind the cable. At which place in the chain does the reading have to be brought up to what the sheet says?`,
+        stem: `The sheet says: “mean power at the transmitter’s socket, ${givenPower(watts)}”. The voltage was measured across the dummy load, behind the cable. Whose loss is to be added to the level at the load, so that the result holds where the sheet says?`,
         payload: {
           kind: 'place',
           figure: { figure: 'chain', name: 'Socket, in-line meter, cable and dummy load in a row', boxes },
@@ -41,7 +41,10 @@ export const METHOD_OTHERS: readonly BankQuestion[] = [
             {
               id: 'b',
               words: 'the in-line meter',
-              ...slip('link-twice', 'It is not what was read here, and a good one takes next to nothing.'),
+              ...slip(
+                'link-left-out',
+                'A good one takes next to nothing, and none is stated here. The cable’s loss is.',
+              ),
             },
             {
               id: 'c',

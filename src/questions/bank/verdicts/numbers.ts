@@ -81,7 +81,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { s: steps(0.05, 0.4, 0.05), n: oneOf(3, 4, 5, 6, 8, 9, 10) },
     stem: ({ s, n }) =>
-      `Single readings scatter with a standard deviation of ${given(s, 'dB')}. With what does the mean of ${given(n)} scatter?`,
+      `Single readings scatter with a standard deviation of ${given(s, 'dB')}. What is the standard deviation of the mean of ${given(n)}?`,
     answer: ({ s, n }) => s / Math.sqrt(n),
     write: db3,
     wrong: ({ s, n }) => [
@@ -90,7 +90,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
       [
         s / Math.sqrt(n - 1),
         'population-sd',
-        'The n − 1 belongs into the standard deviation of a single reading. The mean of n readings takes √n.',
+        'The n − 1 belongs in the standard deviation of a single reading. The mean of n readings takes √n.',
       ],
       [s * Math.sqrt(n), 'upside-down', 'A mean scatters less than a single reading, not more.'],
     ],
@@ -305,7 +305,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { watts: oneOf(0.2, 0.25, 0.5, 1, 2, 5, 10), tolerance: oneOf(0.5, 0.8, 1, 1.2, 1.5, 2) },
     stem: ({ watts, tolerance }) =>
-      `A transmitter is specified ${digits('W', watts < 1 && watts !== 0.5 && watts !== 0.2 ? 2 : 1)(watts)} ${givenBand(tolerance, 'dB')}. Which power is its upper limit?`,
+      `A transmitter is specified ${digits('W', watts < 1 && watts !== 0.5 && watts !== 0.2 ? 2 : 1)(watts)} ${givenBand(tolerance, 'dB')}. What power is its upper limit?`,
     answer: ({ watts, tolerance }) => levelToPower(levelDbm(powerToLevel(powerW(watts)) + tolerance)),
     write: digits('W', 3),
     wrong: ({ watts, tolerance }) => [
@@ -332,6 +332,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
     lesson: verdict,
     difficulty: 2,
     given: { watts: oneOf(1, 2, 5, 10, 20, 25, 50, 100), wide: steps(0.4, 1.6, 0.1) },
+    suits: ({ watts, wide }) => watts > 1.5 * wide,
     stem: ({ watts, wide }) =>
       `A licence allows ${given(watts, 'W')}. Your measurement has U = ${given(wide, 'dB')} (k = 2). How far may the reading go, if you keep one U below the limit?`,
     answer: ({ watts, wide }) =>
@@ -366,12 +367,13 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
     lesson: writing,
     difficulty: 2,
     given: { level: steps(20.1037, 29.0037, 0.3127), wide: steps(0.3138, 0.8938, 0.0472) },
+    suits: ({ level }) => Math.abs(level - Math.round(level)) > 0.2,
     make: ({ level, wide }) => {
       const write = (decimals: number, of: number): string =>
         `${fixed('dBm', decimals)(level)} ${band('dB', of)(wide)}`;
       const answer = write(2, 2);
       return {
-        stem: `A calculation ends in ${fixed('dBm', 4)(level)} with U = ${fixed('dB', 4)(wide)} (k = 2). How is it written down?`,
+        stem: `A calculation ends in ${fixed('dBm', 4)(level)} with U = ${fixed('dB', 4)(wide)} (k = 2). To which digits are the two written down?`,
         payload: choices({ text: answer, reply: 'Two digits of U, and the value to the same place.' }, [
           [write(4, 4), 'too-many-digits'],
           [write(0, 1), 'too-few-digits'],
@@ -385,7 +387,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
         worked: [
           `Two significant digits of U are ${band('dB', 2)(wide)}, so the value ends at the second decimal too: ${answer}.`,
         ],
-        right: 'Two digits of U, and the value to the same place.',
+        right: 'Two digits of U, and the value to the same place; and k is stated with them.',
       };
     },
   }),
@@ -423,7 +425,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { level: steps(20.11, 29.93, 0.17), bracket: steps(12, 48, 1) },
     stem: ({ level, bracket }) =>
-      `A report says ${fixed('none', 2)(level)}(${given(bracket)})${'\u00a0'}dBm. Which standard uncertainty is that?`,
+      `A report says ${fixed('none', 2)(level)}(${given(bracket)})${'\u00a0'}dBm. What standard uncertainty is that?`,
     answer: ({ bracket }) => bracket / 100,
     write: fixed('dB', 2),
     typed: { quantity: 'halfWidthDb', unit: 'dB', tolerance: { of: 'value', size: 0.004 } },

@@ -169,7 +169,7 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { watts: oneOf(0.1, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10, 15) },
     stem: ({ watts }) =>
-      `You expect ${givenPower(watts)} into ${given(50, 'ohm')} and want to choose a meter’s range. Which RMS voltage will there be?`,
+      `You expect ${givenPower(watts)} into ${given(50, 'ohm')} and want to choose a meter’s range. What RMS voltage will there be?`,
     answer: ({ watts }) => rmsOf(watts),
     write: digits('Vrms', 3),
     typed: { quantity: 'voltsRms', unit: 'Vrms', tolerance: { of: 'share', size: 0.01 } },
@@ -334,7 +334,7 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     ],
     worked: ({ drop }) => [
       `Ten to the power of −${given(drop)}/20 is ${sig(10 ** (-drop / 20), 4)}: that share is left.`,
-      'Gone is',
+      'The rest has gone:',
     ],
     right: 'Twenty in the exponent for volts.',
   }),
@@ -343,9 +343,9 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     lesson,
     syllabus: ['1.9'],
     difficulty: 3,
-    given: { level: steps(1, 29, 1) },
+    given: { level: steps(-9, 20, 1) },
     stem: ({ level }) =>
-      `A signal generator is set to ${given(level, 'dBm')} into ${given(50, 'ohm')}. Which RMS voltage stands across the load?`,
+      `A signal generator is set to ${given(level, 'dBm')} into ${given(50, 'ohm')}. What RMS voltage stands across the load?`,
     answer: ({ level }) => levelToVolts({ level: levelDbm(level), resistance: FIFTY }),
     write: digits('Vrms', 3),
     wrong: ({ level }) => [
@@ -357,7 +357,7 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [
         2 * levelToVolts({ level: levelDbm(level), resistance: FIFTY }),
         'termination-forgotten',
-        'That is what the generator shows without its load. Set into fifty ohms, half of it is across them.',
+        'That stands at the socket with nothing connected. With fifty ohms across it, half of that is left.',
       ],
       [50 * 10 ** ((level - 30) / 10), 'root-left-out'],
     ],
@@ -376,7 +376,7 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     given: { height: steps(1, 30, 0.5) },
     suits: ({ height }) => Math.abs(height - 2) > 0.6,
     stem: ({ height }) =>
-      `A sine of ${given(height, 'Vpp')} stands across ${given(50, 'ohm')}. Which level is that?`,
+      `A sine of ${given(height, 'Vpp')} stands across ${given(50, 'ohm')}. What level is that?`,
     answer: ({ height }) => powerToLevel(powerW(ofPeakToPeak(height))),
     write: fixed('dBm', 1),
     typed: { quantity: 'level', unit: 'dBm', tolerance: { of: 'value', size: 0.1 } },
