@@ -26,7 +26,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
     difficulty: 1,
     given: { half: steps(0.3, 2, 0.1) },
     stem: ({ half }) =>
-      `A pad’s data sheet says ${givenBand(half, 'dB')} and nothing else. Which standard uncertainty is that?`,
+      `A pad’s data sheet says ${givenBand(half, 'dB')} and nothing else. What standard uncertainty is that?`,
     answer: ({ half }) => uncertaintyOf([limits(half)]),
     write: db3,
     wrong: ({ half }) => [
@@ -48,7 +48,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { half: steps(0.1, 0.9, 0.05) },
     stem: ({ half }) =>
-      `Mismatch moves a reading by ${givenBand(half, 'dB')} at most, at a phase that nobody knows. Which standard uncertainty is that?`,
+      `Mismatch moves a reading by ${givenBand(half, 'dB')} at most, at a phase that nobody knows. What standard uncertainty is that?`,
     answer: ({ half }) => uncertaintyOf([swinging(half)]),
     write: db3,
     wrong: ({ half }) => [
@@ -67,7 +67,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
     difficulty: 1,
     given: { wide: steps(0.1, 0.9, 0.05) },
     stem: ({ wide }) =>
-      `A certificate says U = ${given(wide, 'dB')}, k = 2. Which standard uncertainty goes into the budget?`,
+      `A certificate says U = ${given(wide, 'dB')}, k = 2. What standard uncertainty goes into the budget?`,
     answer: ({ wide }) => uncertaintyOf([expanded(wide)]),
     write: db3,
     wrong: ({ wide }) => [
@@ -85,7 +85,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { step: oneOf(0.01, 0.02, 0.05, 0.1, 0.2, 0.25, 0.5), level: steps(3, 17, 1) },
     stem: ({ step, level }) =>
-      `A level near ${given(level, 'dBm')} is read on a display that goes in steps of ${given(step, 'dB')}. Which standard uncertainty does the step alone bring?`,
+      `A level near ${given(level, 'dBm')} is read on a display that goes in steps of ${given(step, 'dB')}. What standard uncertainty does the step alone bring?`,
     answer: ({ step }) => uncertaintyOf([{ form: 'displayStep', step }]),
     write: fixed('dB', 4),
     wrong: ({ step }) => [

@@ -83,7 +83,7 @@ export const BAND_OTHERS: readonly BankQuestion[] = [
       ];
       const wrong = slip('wrong-target', 'What is small already hardly shows among the squares.');
       return {
-        stem: 'All four have limits and are independent. Which one is worth the evening?',
+        stem: 'All four have limits and are independent. Which one is worth an evening’s work?',
         payload: {
           kind: 'place',
           figure: {

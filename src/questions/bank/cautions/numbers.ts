@@ -20,7 +20,7 @@ const scope = 'measuring/oscilloscope-across-a-load';
 const detector = 'measuring/peak-detector';
 const line = 'decibels/down-the-line';
 const joins = 'measuring/the-meter-joins-the-circuit';
-const syllabus = ['1.9', '10'];
+const syllabus = ['1.9'];
 const level = (watts: number): number => powerToLevel(powerW(watts));
 const upper = (watts: number, tolerance: number): number => levelToPower(levelDbm(level(watts) + tolerance));
 const rms = (watts: number, r = 50): number => voltsOfPower({ power: powerW(watts), resistance: ohms(r) });
@@ -37,7 +37,7 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { watts: oneOf(0.2, 0.25, 0.3, 0.4, 0.5), tolerance: oneOf(1, 1.5, 2) },
     stem: ({ watts, tolerance }) =>
-      `A transmitter of ${givenPower(watts)} ${givenBand(tolerance, 'dB')} would go straight into a ${given(50, 'ohm')} oscilloscope input. Which RMS voltage must the input bear, at the most?`,
+      `A transmitter of ${givenPower(watts)} ${givenBand(tolerance, 'dB')} would go straight into a ${given(50, 'ohm')} oscilloscope input. What RMS voltage must the input bear, at the most?`,
     answer: ({ watts, tolerance }) => rms(upper(watts, tolerance)),
     write: digits('Vrms', 3),
     wrong: ({ watts, tolerance }) => [
@@ -93,7 +93,7 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       off: oneOf(0.3, 0.5, 1),
     },
     stem: ({ nominal, up, pad, off }) =>
-      `A transmitter of ${given(nominal, 'dBm')} ${givenBand(up, 'dB')} and a pad of ${given(pad, 'dB')} ${givenBand(off, 'dB')}. Which level must the meter behind it bear, at the most?`,
+      `A transmitter of ${given(nominal, 'dBm')} ${givenBand(up, 'dB')} and a pad of ${given(pad, 'dB')} ${givenBand(off, 'dB')}. What level must the meter behind it bear, at the most?`,
     answer: ({ nominal, up, pad, off }) =>
       addGain({ level: levelDbm(nominal + up), gain: gainDb(-(pad - off)) }),
     write: fixed('dBm', 1),
@@ -142,11 +142,11 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
   numeric('cautions', {
     id: 'resistors-in-parallel',
     lesson: line,
-    syllabus: ['1.1', '1.9'],
+    syllabus: ['1.1', '3.1'],
     difficulty: 2,
     given: { count: oneOf(2, 4, 6, 8, 10, 12, 16, 20), each: oneOf(0.25, 0.5, 1, 2) },
     stem: ({ count, each }) =>
-      `A dummy load of ${given(50, 'ohm')} is made of ${given(count)} equal resistors of ${given(50 * count, 'ohm')} in parallel, each good for ${given(each, 'W')}. Up to which RMS voltage may it be used, going by these ratings alone?`,
+      `A dummy load of ${given(50, 'ohm')} is made of ${given(count)} equal resistors of ${given(50 * count, 'ohm')} in parallel, each good for ${given(each, 'W')}. Up to what RMS voltage may it be used, going by these ratings alone?`,
     answer: ({ count, each }) => rms(count * each),
     write: digits('Vrms', 3),
     wrong: ({ count, each }) => [
@@ -169,7 +169,7 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     difficulty: 3,
     given: { watts: oneOf(0.5, 1, 2, 2.5, 4, 5, 8, 10) },
     stem: ({ watts }) =>
-      `A detector’s capacitor is charged to nearly the crest, and half a turn later the wave stands at its trough. What voltage must the diode bear in reverse at ${givenPower(watts)} in ${given(50, 'ohm')}?`,
+      `A detector’s capacitor is charged to nearly the crest, and half a cycle later the wave stands at its trough. What voltage must the diode bear in reverse at ${givenPower(watts)} in ${given(50, 'ohm')}?`,
     answer: ({ watts }) => 2 * peak(watts),
     write: digits('V', 3),
     wrong: ({ watts }) => [
@@ -186,7 +186,6 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
   numeric('cautions', {
     id: 'hot-rating',
     lesson: pads,
-    syllabus: ['10'],
     difficulty: 2,
     given: { rated: oneOf(1, 2, 5, 10, 20), end: oneOf(100, 125, 150), now: oneOf(40, 50, 60, 70) },
     stem: ({ rated, end, now }) =>
@@ -212,7 +211,7 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { watts: oneOf(1, 2, 3, 4, 5, 8, 10), kilohms: oneOf(2, 2.5, 3, 4, 5) },
     stem: ({ watts, kilohms }) =>
-      `“It is only ${given(watts, 'W')}.” At the end of a wire, where the antenna has ${given(kilohms, 'kohm')}, which RMS voltage is that?`,
+      `“It is only ${given(watts, 'W')}.” At the end of a wire, where the antenna has ${given(kilohms, 'kohm')}, what RMS voltage is that?`,
     answer: ({ watts, kilohms }) => rms(watts, 1000 * kilohms),
     write: digits('Vrms', 3),
     wrong: ({ watts, kilohms }) => [
@@ -260,7 +259,7 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
   other('cautions', 'choice', {
     id: 'rating-in-rms',
     lesson: scope,
-    syllabus: ['1.6', '10'],
+    syllabus: ['1.6'],
     difficulty: 2,
     given: { height: steps(10.5, 13.5, 0.5) },
     make: ({ height }) => {

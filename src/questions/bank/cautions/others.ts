@@ -8,7 +8,6 @@ export const CAUTION_OTHERS: readonly BankQuestion[] = [
   other('cautions', 'order', {
     id: 'order-of-swap',
     lesson: 'measuring/borrowing-a-calibration',
-    syllabus: ['10'],
     difficulty: 1,
     given: {},
     make: () => {
@@ -44,7 +43,6 @@ export const CAUTION_OTHERS: readonly BankQuestion[] = [
   other('cautions', 'place', {
     id: 'point-at-first-to-fail',
     lesson: 'measuring/pads-into-a-meter',
-    syllabus: ['10'],
     difficulty: 2,
     given: { watts: oneOf(4, 5, 8, 10), first: oneOf(10, 20), second: oneOf(10, 20) },
     make: ({ watts, first, second }) => {

@@ -124,7 +124,6 @@ export const CAUTION_WORDS: readonly BankQuestion[] = [
   concept('cautions', {
     id: 'exposure',
     lesson: 'decibels/which-power',
-    syllabus,
     difficulty: 1,
     stem: 'Where do you find how near people may come to your antenna?',
     answer: [
@@ -175,7 +174,7 @@ export const CAUTION_WORDS: readonly BankQuestion[] = [
       ],
     ],
     worked:
-      'Inside of valve and mains equipment is no place for learning from a page. Leave it to a competent person.',
+      'The inside of valve and mains equipment is no place to learn from a page. Leave it to a competent person.',
   }),
   concept('cautions', {
     id: 'better-load',

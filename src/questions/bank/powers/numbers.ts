@@ -65,10 +65,10 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       [4 * ofPeakToPeak(height), 'vpp-as-vp'],
     ],
     worked: ({ height }) => [
-      `At the crest of the envelope the radio frequency is a sine of ${given(height, 'Vpp')} for a few turns, so V²pp/(8R) holds there.`,
+      `At the crest of the envelope the radio frequency is a sine of ${given(height, 'Vpp')} for a few cycles, so V²pp/(8R) holds there.`,
       `${given(height)}² over ${given(400)} is`,
     ],
-    right: 'A mean over one turn of the radio frequency, at the crest of the envelope.',
+    right: 'A mean over one radio-frequency cycle, at the crest of the envelope.',
   }),
   numeric('powers', {
     id: 'mean-of-two-tones',
@@ -312,7 +312,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { level: steps(27, 40, 1), loss: steps(0.4, 3, 0.2), gain: steps(3, 12, 1) },
     stem: ({ level, loss, gain }) =>
-      `A transmitter gives ${given(level, 'dBm')}, its cable loses ${given(loss, 'dB')}, and the antenna has ${given(gain, 'dBi')}. Which EIRP is that?`,
+      `A transmitter gives ${given(level, 'dBm')}, its cable loses ${given(loss, 'dB')}, and the antenna has ${given(gain, 'dBi')}. What is the EIRP?`,
     answer: ({ level, loss, gain }) => isotropic(level, loss, gain),
     write: fixed('dBm', 1),
     typed: { quantity: 'level', unit: 'dBm', tolerance: { of: 'value', size: 0.1 } },

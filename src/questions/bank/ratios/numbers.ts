@@ -63,7 +63,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
         50,
       ),
     },
-    stem: ({ watts }) => `A transmitter gives ${givenPower(watts)}. Which level is that?`,
+    stem: ({ watts }) => `A transmitter gives ${givenPower(watts)}. What level is that?`,
     answer: ({ watts }) => toLevel(watts),
     write: dbm1,
     typed: { quantity: 'level', unit: 'dBm', tolerance: { of: 'value', size: 0.1 } },
@@ -133,7 +133,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { tens: steps(1, 3, 1), threes: steps(1, 2, 1) },
     stem: ({ tens, threes }) =>
-      `By the head, with tens and threes: how many times the power are ${given(10 * tens + 3 * threes, 'dB')}?`,
+      `In your head, with tens and threes: how many times the power is ${given(10 * tens + 3 * threes, 'dB')}?`,
     answer: ({ tens, threes }) => 10 ** tens * 2 ** threes,
     write: (value) => factor(String(Math.round(value)).replace(/0+$/, '').length)(value),
     wrong: ({ tens, threes }) => [

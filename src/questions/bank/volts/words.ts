@@ -17,9 +17,9 @@ export const VOLT_WORDS: readonly BankQuestion[] = [
     ],
     wrong: [
       [
-        'which voltage the wave has on average over a turn',
+        'which voltage the wave has on average over a cycle',
         'average-for-rms',
-        'Over a whole turn the mean of a sine is nought. RMS comes from the mean of its square.',
+        'Over a whole cycle the mean of a sine is nought. RMS comes from the mean of its square.',
       ],
       [
         'which voltage the wave exceeds for half of the time',
@@ -104,7 +104,7 @@ export const VOLT_WORDS: readonly BankQuestion[] = [
       [
         'the largest power that the wave may have',
         'detector-on-harmonics',
-        'A square wave of the same height brings twice of it.',
+        'A square wave of the same height brings twice as much.',
       ],
     ],
     worked:
