@@ -15,8 +15,11 @@ import { sharedScripts } from './src/build/shared-scripts.ts';
 import { siteAddress } from './src/build/site-address.ts';
 import { tellAddress } from './src/build/tell-address.ts';
 import { tokensPlugin } from './src/build/tokens-plugin.ts';
+import { moved } from './src/examples/moved.ts';
 
 const address = siteAddress(process.env.SITE_URL, process.env.SITE_BASE);
+/** @param {string} page */
+const hasMoved = (page) => moved.some(({ from }) => page.endsWith(`/examples/${from}/`));
 /** What builds keep for the next one. */
 const kept = process.env.SITE_KEPT ?? '.cache';
 
@@ -36,7 +39,7 @@ export default defineConfig({
     preact(),
     neededDirective(),
     // the stage shows what a lesson's own page says, a frame what its figure's page does
-    sitemap({ filter: (page) => !/\/(stage|embed)\//.test(page) }),
+    sitemap({ filter: (page) => !/\/(stage|embed)\//.test(page) && !hasMoved(page) }),
     hoistStylesIntegration(),
     sharedScripts(),
     carryScript(),
@@ -49,7 +52,9 @@ export default defineConfig({
       provider: fontProviders.local(),
       name: 'Page One',
       cssVariable: '--font-body',
-      fallbacks: ['system-ui', 'sans-serif'],
+      // a face that comes late stays out of the page it is late for, so that nothing moves; the next page has it
+      display: 'optional',
+      fallbacks: ['Page One L', 'Page One D', 'system-ui'],
       options: {
         variants: [{ src: ['./src/assets/fonts/page-one.woff2'], weight: '400 700', style: 'normal' }],
       },

@@ -51,7 +51,7 @@ const MEASURES: Readonly<Record<ShapeFrame, ShapeMeasures>> = {
   },
   narrow: {
     width: 300,
-    across: [10, 290],
+    across: [16, 284],
     down: [34, 168],
     lanesDrop: 6,
     lanePitch: 42,

@@ -136,6 +136,36 @@ test('the list finds, duplicates, deletes and brings back, and shows names as te
   await expect(page.getByText(sheetStrings.noneFound)).toBeVisible();
 });
 
+/** Hurts every kept sheet, as a failing disk or a foreign script might. */
+const hurt = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    const asked = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const database = await asked(indexedDB.open('how-sure-is-a-watt'));
+    const sheets = database.transaction('sheets', 'readwrite').objectStore('sheets');
+    for (const record of await asked(sheets.getAll())) await asked(sheets.put({ ...record, value: 7 }));
+    database.close();
+  });
+
+test('a damaged kept sheet is told and left, until the reader deletes it', async ({ page }) => {
+  await open(page);
+  await keepAs(page, 'Was whole');
+  await page.goto('/about/');
+  await hurt(page);
+  await open(page, 'sheets/');
+  const told = page.locator('li', { hasText: sheetStrings.unreadable.damaged });
+  await expect(told).toContainText('Was whole');
+  await expect(rows(page)).toHaveCount(0);
+  await told.getByRole('button', { name: sheetStrings.onlyButton(sheetStrings.remove, 'Was whole') }).click();
+  await expect(told).toHaveCount(0);
+  await expect(page.getByRole('button', { name: sheetStrings.undo })).toBeFocused();
+  await page.keyboard.press('Enter');
+  await expect(told, 'as damaged as it was').toHaveCount(1);
+});
+
 test('a browser that keeps nothing is told of it, and the bench works all the same', async ({ page }) => {
   await page.addInitScript(() => {
     IDBFactory.prototype.open = () => {

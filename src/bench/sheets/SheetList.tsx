@@ -75,21 +75,38 @@ function Found({
           />
         ))}
       </ul>
-      <Unreadable list={list.unreadable} />
+      <Unreadable list={list.unreadable} onRemove={remove} />
     </>
   );
 }
 
-/** What lies there and cannot be read by this version: told, and left as it is. */
-function Unreadable({ list }: { list: readonly (KeptHead & { readonly problem: 'newer' | 'damaged' })[] }) {
+interface UnreadableProps {
+  readonly list: readonly (KeptHead & { readonly problem: 'newer' | 'damaged' })[];
+  readonly onRemove: (head: KeptHead) => void;
+}
+
+/**
+ * What lies there and cannot be read by this version: told, and left as it is. Only what is damaged can be deleted here: what a newer
+ * version kept is whole.
+ */
+function Unreadable({ list, onRemove }: UnreadableProps) {
   if (list.length === 0) return null;
   return (
     <section aria-labelledby="unreadable">
       <h2 id="unreadable">{strings.unreadable.title}</h2>
       <ul>
-        {list.map(({ id, name, problem }) => (
-          <li key={id}>
-            {quoted(name)} {strings.unreadable[problem]}
+        {list.map((head) => (
+          <li key={head.id}>
+            {quoted(head.name)} {strings.unreadable[head.problem]}{' '}
+            {head.problem === 'damaged' && (
+              <button
+                type="button"
+                aria-label={strings.onlyButton(strings.remove, head.name)}
+                onClick={() => onRemove(head)}
+              >
+                {strings.remove}
+              </button>
+            )}
           </li>
         ))}
       </ul>

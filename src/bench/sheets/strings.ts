@@ -35,7 +35,7 @@ export const sheetStrings = {
     title: 'Kept, but not readable here',
     newer:
       'kept by a newer version of this site, which this page cannot read. It is left as it is; reload the page to get the newer version.',
-    damaged: 'cannot be read any more. It is left as it is.',
+    damaged: 'cannot be read any more. It is left as it is unless you delete it.',
   },
   problems: {
     refused:
