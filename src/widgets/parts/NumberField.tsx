@@ -1,4 +1,5 @@
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { afterLeaving, afterReading, NO_DRAFT, typed as typedDraft } from './draft.ts';
 
 /** What reading a text gives: a number, or a sentence on what is wrong and what was expected. */
 export type Reading =
@@ -21,31 +22,27 @@ export interface NumberFieldProps {
  * changes elsewhere (a drag, an undo) replaces it.
  */
 export function NumberField({ label, labelHidden = false, shown, unit, read, onValue }: NumberFieldProps) {
-  const [draft, setDraft] = useState<{ readonly text: string } | undefined>(undefined);
-  const [problem, setProblem] = useState<string | undefined>(undefined);
+  const [{ text: draft, problem }, setDraft] = useState(NO_DRAFT);
   const typed = useRef('');
   const editing = useRef(false);
   const id = useId();
   // In the turn of the drawing itself: an effect that is put off could belong to the drawing before and take the draft away.
   useLayoutEffect(() => {
     if (editing.current) return;
-    setDraft(undefined);
-    setProblem(undefined);
+    setDraft(NO_DRAFT);
   }, [shown]);
   useLayoutEffect(() => {
     editing.current = false;
   });
   const edit = async (text: string): Promise<void> => {
     typed.current = text;
-    setDraft({ text });
+    setDraft((now) => typedDraft(now, text));
     const reading = await read(text);
     // What was typed since then is read by its own turn.
     if (typed.current !== text) return;
-    setProblem(reading.ok ? undefined : reading.problem);
-    if (!reading.ok) return;
-    editing.current = true;
-    setDraft({ text }); // draws anew even where the value stays, so that the mark of editing goes
-    onValue(reading.value);
+    editing.current = reading.ok;
+    setDraft((now) => afterReading(now, text, reading)); // draws anew even where the value stays, so that the mark of editing goes
+    if (reading.ok) onValue(reading.value);
   };
   return (
     <div class="number-field">
@@ -59,11 +56,11 @@ export function NumberField({ label, labelHidden = false, shown, unit, read, onV
           inputMode="decimal"
           autoComplete="off"
           spellcheck={false}
-          value={draft?.text ?? shown}
+          value={draft ?? shown}
           aria-invalid={problem === undefined ? undefined : 'true'}
           aria-describedby={problem === undefined ? undefined : `${id}p`}
           onInput={(event) => edit(event.currentTarget.value)}
-          onBlur={() => problem === undefined && setDraft(undefined)}
+          onBlur={() => setDraft(afterLeaving)}
         />
         <span class="number-field-unit" aria-hidden="true">
           {unit}
