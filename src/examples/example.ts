@@ -28,6 +28,8 @@ export interface Step {
 export interface Outcome {
   readonly name: string;
   readonly value: Said;
+  /** Where outcomes of one example are made in different quantities. */
+  readonly space?: Exclude<Space, 'each' | 'none'>;
   readonly stated?: {
     readonly result: Result;
     readonly unit: UnitName;
@@ -36,8 +38,11 @@ export interface Outcome {
   };
 }
 
-/** In which quantity the sum is propagated: named on the page, since a band that is even in one is lopsided in another. */
-export type Space = 'decibels' | 'watts' | 'percentOfPower' | 'none';
+/**
+ * In which quantity the sum is propagated: named on the page, since a band that is even in one is lopsided in another. `each` where every
+ * outcome has its own.
+ */
+export type Space = 'decibels' | 'watts' | 'reflections' | 'each' | 'none';
 
 /** What every worked example has: words and stated numbers. Every result is computed by whoever shows it. */
 export interface ExampleBase {
@@ -62,6 +67,8 @@ export interface ExampleBase {
   readonly lesson: string;
   /** The measurement that the bench opens with, its every field open to the reader's own. */
   readonly bench?: () => Measurement;
+  /** What the bench does not say of this example, or says otherwise. */
+  readonly benchSays?: string;
 }
 
 /** A reading with the chain of links that it hangs on: a band that widens from link to link. */

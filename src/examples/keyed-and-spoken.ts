@@ -4,11 +4,14 @@ import {
   ohms,
   powerOfPeakToPeak,
   powerRatioToDb,
+  powerToLevel,
   powerW,
   voltsPeakToPeak,
 } from '#compute';
 import type { Outcome, Step, SumExample } from './example.ts';
+import { measuredBy } from './measured-by.ts';
 import { formula, given, num, watts } from './said.ts';
+import { stated } from './sheet-of.ts';
 
 const PEAK_ENVELOPE_W = 2;
 const TWO_TONE_V = 40;
@@ -98,4 +101,19 @@ export const keyedAndSpoken: SumExample = {
     'Ratings of pads and loads speak of heat, that is of the mean; what breaks through does so at the crest.',
   ],
   lesson: 'decibels/which-power',
+  bench: () =>
+    measuredBy({
+      title: 'A keyed transmitter on a thermal meter',
+      measurand: {
+        power: 'peakEnvelope',
+        keying: 'parisWord',
+        plane: 'at the transmitter’s socket, into 50 Ω',
+        conditions: 'while a standard word is sent',
+      },
+      setup: { method: 'padsIntoMeter', shows: 'mean' },
+      specification: { lower: 32, upper: 34 },
+      columns: { readings: [stated(powerToLevel(keyedMean()), 2)] },
+    }),
+  benchSays:
+    'The bench opens with what the thermal meter shows while the word is sent, as a level, and makes peak envelope power of it. No uncertainty is stated here, so none stands there: add your meter’s.',
 };

@@ -8,6 +8,7 @@ import {
 } from '#compute';
 import { clubScope, type ScopeUse } from '../sheet/scope.ts';
 import type { Outcome, Step, SumExample } from './example.ts';
+import { measuredBy } from './measured-by.ts';
 import { formula, given, num } from './said.ts';
 import { stated } from './sheet-of.ts';
 
@@ -106,4 +107,22 @@ export const loadForgotten: SumExample = {
     'Open ends of a line can carry twice the voltage: keep fingers away while it is keyed.',
   ],
   lesson: 'measuring/oscilloscope-across-a-load',
+  bench: () => {
+    const { loadOhm, frequencyHz, scopeHz, probeHz, peakToPeakV } = openUse();
+    return measuredBy({
+      title: 'A test oscillator whose load was left off',
+      measurand: { power: 'carrier', plane: 'at the oscillator’s socket, into 50 Ω', conditions: 'no load' },
+      setup: {
+        method: 'oscilloscope',
+        resistance: ohms(loadOhm),
+        bandwidthsHz: [scopeHz, probeHz],
+        terminated: false,
+      },
+      frequencyHz,
+      specification: { lower: 22, upper: 24 },
+      columns: { readings: [peakToPeakV] },
+    });
+  },
+  benchSays:
+    'The bench says there is no number, and why. Say there that the line ends in its load, read again, and it has one.',
 };

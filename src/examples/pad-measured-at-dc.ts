@@ -11,6 +11,15 @@ const METER_PERCENT = 0.5;
 const NOMINAL_DB = 10;
 const SHEET_DB = 0.5;
 
+/** What was read, and what is stated of it, as somebody types it: in volts and percent. */
+export const padReadings = () =>
+  ({
+    voltsIn: IN_V.toFixed(3),
+    voltsOut: OUT_V.toFixed(3),
+    load: String(LOAD_OHM),
+    percent: String(METER_PERCENT),
+  }) as const;
+
 const reading = (id: string, cause?: string): Input =>
   componentOf({
     id,
@@ -162,4 +171,6 @@ export const padMeasuredAtDc: SumExample = {
     'Take the pad out of the transmitter’s line before you put direct current on it.',
   ],
   lesson: 'stacking/worst-case',
+  benchSays:
+    'A pad by itself is no power, so it opens on the page of borrowed calibrations, beside the bench: there a part is measured by two direct voltages, with the same sum. What the load may be off by and the last digit are asked for too.',
 };

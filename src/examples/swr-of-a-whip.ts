@@ -9,10 +9,12 @@ import {
 import { type InLineUse, swrFound } from '../sheet/in-line-meter.ts';
 import type { Line } from '../sheet/what-comes-back.ts';
 import type { Outcome, Step, SumExample } from './example.ts';
+import { measuredBy } from './measured-by.ts';
 import { formula, given, num } from './said.ts';
 import { stated } from './sheet-of.ts';
 
 const FORWARD_W = 5;
+const FULL_SCALE_W = 20;
 const REFLECTED_W = 0.2;
 const DIRECTIVITY_DB = 25;
 
@@ -20,7 +22,7 @@ const DIRECTIVITY_DB = 25;
 const whipUse = (): InLineUse => ({
   forwardW: FORWARD_W,
   reflectedW: REFLECTED_W,
-  fullScaleW: 20,
+  fullScaleW: FULL_SCALE_W,
   percentOfFullScale: 0,
   directivityDb: DIRECTIVITY_DB,
   wanted: 'net',
@@ -40,6 +42,8 @@ function swr() {
   if (!found.found) throw new RangeError('swrOfAWhip: an SWR must be there, got none');
   return found;
 }
+
+const exactScale = () => ({ fullScale: powerW(FULL_SCALE_W), percentOfFullScale: 0 });
 
 const reflection = (): number =>
   reflectionOfPowers({ forward: powerW(FORWARD_W), reflected: powerW(REFLECTED_W) });
@@ -82,11 +86,13 @@ const steps = (): readonly Step[] => [
 const outcomes = (): readonly Outcome[] => [
   {
     name: 'Power that stays in the whip',
+    space: 'watts',
     value: (style) =>
       `${num(style, net(), 1, 'W')}, ${num(style, powerRatioToDb(net() / FORWARD_W), 2, 'dB')}`,
   },
   {
     name: 'Standing-wave ratio',
+    space: 'reflections',
     value: (style) =>
       `${num(style, swr().swr, 2, 'none')}, and truly from ${num(style, swr().lower, 2, 'none')} to ${num(style, swr().upper, 2, 'none')}`,
   },
@@ -102,8 +108,8 @@ export const swrOfAWhip: SumExample = {
     'At the foot of my portable whip the meter shows 5.0\u00a0W forward and 0.20\u00a0W reflected. What do I lose, and is my SWR really 1.5?',
   wanted: 'the power that stays in the whip at the meter, and the standing-wave ratio there',
   method:
-    'A directional meter in the line. Powers are subtracted in watts; reflections add as volts, so the doubt of the SWR is summed in reflections.',
-  space: 'watts',
+    'A directional meter in the line. Powers are subtracted; what leaks through the coupler adds to the reflection as a voltage.',
+  space: 'each',
   known: () => [
     { what: 'Forward', value: given(FORWARD_W, 1, 'W') },
     { what: 'Reflected', value: given(REFLECTED_W, 2, 'W') },
@@ -126,4 +132,19 @@ export const swrOfAWhip: SumExample = {
     'Whether people may stand near it is a question of your country’s rules, which this site does not answer.',
   ],
   lesson: 'measuring/in-line-meter',
+  bench: () =>
+    measuredBy({
+      title: 'The power that stays in a whip',
+      measurand: {
+        power: 'carrier',
+        delivery: 'net',
+        plane: 'at the meter, at the foot of the whip',
+        conditions: 'key down',
+      },
+      setup: { method: 'inLine', shows: 'mean', forward: exactScale(), reflected: exactScale() },
+      specification: { lower: 35.5, upper: 38.5 },
+      columns: { readings: [FORWARD_W], reflected: [REFLECTED_W] },
+    }),
+  benchSays:
+    'The bench has the power that stays in the whip, its needles taken as exact as they are here. How sure an SWR is it does not say: for that change the numbers in the figure above.',
 };

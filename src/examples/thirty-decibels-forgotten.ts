@@ -1,10 +1,12 @@
 import { gainDb, levelDbm, meanAsPowers, meanOfDecibels } from '#compute';
 import { type Line, levelAtEnd } from '../sheet/line.ts';
 import type { Outcome, Step, SumExample } from './example.ts';
+import { measuredBy } from './measured-by.ts';
 import { formula, given, level, num, wattsOf } from './said.ts';
 
 const READING_DBM = -20.3;
 const PAD_DB = 30;
+const FREQUENCY_MHZ = 50;
 const LOGGED_DBM = [10, 10, 13] as const;
 
 const socket = (): number => READING_DBM + PAD_DB;
@@ -110,4 +112,31 @@ export const thirtyDecibelsForgotten: SumExample = {
     'An analyser’s input stands little: work out the level with the pad and without it before you connect.',
   ],
   lesson: 'decibels/levels-and-gains',
+  bench: () =>
+    measuredBy({
+      title: 'A signal source behind a pad',
+      measurand: {
+        power: 'carrier',
+        plane: 'at the source’s socket, into 50 Ω',
+        conditions: `${FREQUENCY_MHZ} MHz`,
+      },
+      setup: { method: 'padsIntoMeter', shows: 'mean' },
+      frequencyHz: FREQUENCY_MHZ * 1e6,
+      specification: { lower: 9, upper: 11 },
+      columns: { readings: [READING_DBM] },
+      links: [
+        {
+          id: 'pad',
+          label: `${PAD_DB} dB pad`,
+          kind: 'pad',
+          lossDb: PAD_DB,
+          stated: { form: 'limits', shape: 'rectangular', halfWidth: 0 },
+          unit: 'dB',
+          percentOf: 'reading',
+          source: 'judged',
+        },
+      ],
+    }),
+  benchSays:
+    'The pad stands on the bench as exact, as it is taken here: put in what your pad’s data sheet says, and the analyser’s own limits beside it.',
 };
