@@ -149,6 +149,13 @@ describe.each(each.filter(([, { kind }]) => kind === 'choice'))('options of %s',
     expect(longer.map(({ options }) => options.map(({ text }) => text))).toEqual([]);
   });
 
+  it('offer no power below nothing, and no range without a width', () => {
+    const texts = all.flatMap(({ options }) => options.map(({ text }) => text));
+    expect(texts.filter((text) => /^−\S+\s[mµnk]?W$/.test(text))).toEqual([]);
+    const ends = texts.map((text) => /^(\S+) (?:\S+ )?to (\S+)/.exec(text)?.slice(1) ?? []);
+    expect(ends.filter(([from, to]) => from !== undefined && from === to)).toEqual([]);
+  });
+
   it('do not give it away by its digits', () => {
     // How many digits are written is what this one asks about.
     if (!hasNumbers(question) || question.id === 'write-down') return;
