@@ -1,6 +1,6 @@
 import { harmonicsLimitsDb, ohms, powerOfPeak, powerToLevel, voltsPeak } from '#compute';
 import { withLinkAmount } from '../sheet/amount.ts';
-import { limits, linkOf } from '../sheet/link.ts';
+import { limits, linkOf, uShaped } from '../sheet/link.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { chainSteps } from './chain-steps.ts';
 import type { ChainExample, Outcome, Step } from './example.ts';
@@ -39,7 +39,7 @@ const sheet = (): Sheet =>
         id: 'harmonics',
         label: 'Second harmonic',
         kind: 'other',
-        statement: limits(halfWidth(DIRTY_DBC)),
+        statement: uShaped(halfWidth(DIRTY_DBC)),
         source: 'measured',
       }),
     ],
@@ -110,7 +110,7 @@ export const dirtySignal: ChainExample = {
     `Blaming the meter for what the wave does. Peak to peak a second harmonic nearly cancels, one peak is up while the other is down; a third moves both. A heat meter would say ${num('shown', inMean(DIRTY_DBC), 2, 'dB')} more than the fundamental and be right.`,
   assumptions: [
     'One harmonic; several add their volts in the worst case.',
-    'Between its limits nothing more is known of the harmonic’s phase.',
+    'The harmonic’s phase stays as it is, and nobody knows it: so its limits are those of a U shape, as for a mismatch.',
     'Voltmeter and load are left out: they are small against this.',
   ],
   cautions: [

@@ -132,6 +132,14 @@ describe('a wave that is no sine', () => {
   it('is decided by the harmonic', () => {
     expect(benchResult(dirtySignal.sheet()).chain.dominantId).toBe('harmonics');
   });
+
+  it('takes the known harmonic of unknown phase for a U shape, divided by the root of 2', () => {
+    const drop = (((0.1 / 7.08) * 20) / Math.LN10 / ROOT3) ** 2;
+    const harmonic = (-20 * Math.log10(0.9)) ** 2 / 2;
+    const { expanded } = resultOf(dirtySignal).propagation;
+    expect(expanded).toBeCloseTo(2 * Math.sqrt(drop + harmonic), 1);
+    expect(expanded).toBeGreaterThan(2 * Math.sqrt(drop + (harmonic * 2) / 3) + 0.1);
+  });
 });
 
 describe('a pad measured at DC', () => {
@@ -281,5 +289,9 @@ describe('the club’s transmitter', () => {
     const u = Math.hypot(0.01, 0.03, 0.25 / ROOT3, 0.16 / Math.SQRT2, 0.5 / ROOT3, 0.05 / ROOT3);
     expect(propagation.expanded).toBeCloseTo(2 * u, 9);
     expect(step(clubTransmitter, 'add-back')).toContain('= 27.1 dBm');
+  });
+
+  it('is a hundredth of it where the pad is left out, coax and all', () => {
+    expect(clubTransmitter.mistake()).toContain(`${(1000 * watt(7.1)).toFixed(1)}\u00a0mW instead of`);
   });
 });
