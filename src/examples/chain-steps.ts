@@ -10,11 +10,18 @@ import { wattsOfLevel } from './watts.ts';
 /** Less than this is beneath what anybody writes down, in dB. */
 const LEAST_SHIFT_DB = 0.001;
 
+/** Whether the sum holds for the numbers as they are written. */
+function addsUp(bare: number, shift: number, decimals: number): boolean {
+  const written = (value: number): number => Math.round(value * 10 ** decimals);
+  return written(bare) + written(shift) === written(bare + shift);
+}
+
 /** Limits that are even in percent are lopsided in decibels: their middle is then a little lower. */
 function middleStep(bare: number, estimate: number): readonly Step[] {
   const shift = estimate - bare;
   if (Math.abs(shift) < LEAST_SHIFT_DB) return [];
-  const decimals = Math.abs(shift) < 0.01 ? 3 : 2;
+  const fewest = Math.abs(shift) < 0.01 ? 3 : 2;
+  const decimals = [fewest, fewest + 1, fewest + 2].find((places) => addsUp(bare, shift, places)) ?? fewest;
   const sign = shift < 0 ? ' − ' : ' + ';
   return [
     {

@@ -63,8 +63,10 @@ export const clubTransmitter: ChainExample = {
       'The pad was measured at DC with a multimeter: 3.58 MHz is low enough for that to hold, and it is an evening’s work.',
   },
   mistake: () => {
+    const { links } = clubSheet();
     const { estimate } = bandChainOf(clubSheet()).result;
-    return `Leaving the pad out of the sum: ${wattsOf('shown', mean(clubSheet().readings), 2)} instead of ${wattsOf('shown', estimate, 2)}. And the transmitter never goes straight into a 50\u00a0Ω oscilloscope: ${wattsOf('shown', levelDbm(27), 2)} are 5.0\u00a0V RMS, all that such an input commonly bears, and at its upper limit it gives more.`;
+    const without = levelDbm(estimate - Math.max(...links.map(({ lossDb }) => lossDb)));
+    return `Leaving the pad out of the sum: ${wattsOf('shown', without, 2)} instead of ${wattsOf('shown', estimate, 2)}. And the transmitter never goes straight into a 50\u00a0Ω oscilloscope: ${wattsOf('shown', levelDbm(27), 2)} are 5.0\u00a0V RMS, all that such an input commonly bears, and at its upper limit it gives more.`;
   },
   assumptions: [
     'Steady carrier, key down: mean power and peak envelope power are the same.',

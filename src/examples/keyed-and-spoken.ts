@@ -98,7 +98,7 @@ export const keyedAndSpoken: SumExample = {
   ],
   cautions: [
     'Keep two tones short: the final stage and the load take their mean power all the time.',
-    'Ratings of pads and loads speak of heat, that is of the mean; what breaks through does so at the crest.',
+    'Ratings of pads and loads speak of heat, that is of the mean; what flashes over does so at the crest.',
   ],
   lesson: 'decibels/which-power',
   bench: () =>

@@ -85,7 +85,7 @@ const steps = (): readonly Step[] => [
       ),
     ),
     words:
-      'The phase between the two is unknown, so the error is anywhere between, and likeliest near the ends.',
+      'The phase between the two is unknown, so the correction is anywhere between, and likeliest near the ends.',
   },
   {
     id: 'perfect-pad',

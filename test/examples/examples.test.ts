@@ -96,6 +96,15 @@ describe.each(chains)('$slug, a chain', (example) => {
     expect(specFaults(bandSpec(sheet, { showLimits: true, showCurve: false }))).toEqual([]);
   });
 
+  it('adds up as it is written, where the middle is not what was read', () => {
+    const middle = example.steps().find(({ id }) => id === 'middle');
+    if (middle === undefined) return;
+    const [, bare = '', sign = '', shift = '', estimate = ''] =
+      /^(\S+) dBm ([-+]) (\S+) dB = (\S+) dBm$/.exec(middle.formula('ascii')) ?? [];
+    const places = estimate.split('.')[1]?.length ?? 0;
+    expect((Number(bare) + Number(`${sign}${shift}`)).toFixed(places)).toBe(estimate);
+  });
+
   it('is known better once it is better known', () => {
     const better = benchResult(example.better.sheet());
     expect(better.chain.result.propagation.expanded).toBeLessThan(result.propagation.expanded);
