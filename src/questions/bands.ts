@@ -142,7 +142,7 @@ export function whichMean({ levels = [7, 10, 13] as readonly number[] } = {}): Q
   const shown = (dbm: number): string => level(dbm, 1);
   return {
     id: 'bands-mean',
-    stem: `A transmitter runs at ${levels.map((dbm) => level(dbm, 0)).join(', then ')}, a minute each, by a switch on it. Which level does the mean power have?`,
+    stem: `A transmitter runs at ${levels.map((dbm) => level(dbm, 0)).join(', then ')}, a minute each, by a switch on it. What level does the mean power have?`,
     answer: 'a',
     worked: `The power itself changes, so the watts are averaged: ${levels.map((dbm) => powerText('shown', { powerW: levelToPower(levelDbm(dbm)), digits: 3 })).join(', ')} have the mean ${powerText('shown', { powerW: levelToPower(right), digits: 3 })}, which is ${shown(right)}.`,
     options: [

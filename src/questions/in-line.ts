@@ -150,7 +150,7 @@ export function inLineRange(): Question {
       {
         id: 'c',
         text: 'All three: five percent is five percent.',
-        reply: 'Of the scale. Five percent of 20 W is twice of what is to be measured.',
+        reply: 'Of the scale. Five percent of 20 W is twice what is to be measured.',
       },
       {
         id: 'd',

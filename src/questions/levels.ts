@@ -55,7 +55,7 @@ export function throughTheChain({ reading = 7, pad = 20, coax = 0.1 } = {}): Que
   const right = back([pad, coax]);
   return {
     id: 'levels-through-the-chain',
-    stem: `A meter reads ${level(reading)} behind a ${db(pad, 0)} pad and coax that loses ${db(coax)}. Which level is at the transmitter’s socket?`,
+    stem: `A meter reads ${level(reading)} behind a ${db(pad, 0)} pad and coax that loses ${db(coax)}. What level is at the transmitter’s socket?`,
     answer: 'b',
     worked: `The pad and the coax took ${db(pad + coax)} away; going back to the socket you put them on again: ${level(reading)} + ${db(pad, 0)} + ${db(coax)} = ${level(right)}, or ${power(right)}.`,
     options: [

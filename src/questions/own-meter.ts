@@ -65,7 +65,8 @@ export function applyCorrection(): Question {
   const use = { ...clubMeter(), readingDbm: -6, months: 0 };
   const correction = correctionAt(use.readingDbm);
   const expanded = expandedOf(use);
-  const right = `${level(use.readingDbm + correction, 2)} ${band(expanded)}`;
+  const corrected = (halfWidth: number): string =>
+    `${level(use.readingDbm + correction, decimalsFor(halfWidth))} ${band(halfWidth)}`;
   return {
     id: 'meter-apply',
     stem: `The meter, fresh from its calibration, shows ${level(use.readingDbm, 1)}. By the table the correction there is ${change(correction)}; certificate and display together leave U = ${band(expanded).slice(1)} (k = 2). What do you write down?`,
@@ -74,12 +75,12 @@ export function applyCorrection(): Question {
     options: [
       {
         id: 'a',
-        text: right,
+        text: corrected(expanded),
         reply: 'Corrected, and only the uncertainty of the correction kept.',
       },
       {
         id: 'b',
-        text: `${level(use.readingDbm - correction, 2)} ${band(expanded)}`,
+        text: `${level(use.readingDbm - correction, decimalsFor(expanded))} ${band(expanded)}`,
         reply:
           'The sign is turned: that is the error taken for the correction, and it doubles what it should take away.',
       },
@@ -91,7 +92,7 @@ export function applyCorrection(): Question {
       },
       {
         id: 'd',
-        text: `${level(use.readingDbm + correction, 2)} ${band(correction + expanded)}`,
+        text: corrected(correction + expanded),
         reply: 'Corrected, and the correction kept in the band as well: paid for twice.',
       },
     ],

@@ -28,7 +28,7 @@ export function padsMatch(): Question {
   const perfect = mismatchLimits(magnitudesOf(line, 'perfect'));
   return {
     id: 'pads-match',
-    stem: `A transmitter of SWR 2 stands on a meter of SWR 1.25. Nobody knows the phases, so mismatch may change the reading by ${deviations(bare)}. You put a good ${db(6, 0)} pad between, of SWR 1.15 at either end. Between which limits is it now?`,
+    stem: `A transmitter of SWR 2 stands on a meter of SWR 1.25. Nobody knows the phases, so the correction for mismatch lies within ${deviations(bare)}. You put a good ${db(6, 0)} pad between, of SWR 1.15 at either end. Between which limits is it now?`,
     answer: 'c',
     worked: `The pad weakens what runs to and fro between transmitter and meter. But it reflects a little at both ends itself, and these reflections meet the transmitter’s and the meter’s without passing through it: ${deviations(real)}. What gets better is the standard uncertainty, from ${db(bare.standardUncertainty, 2)} to ${db(real.standardUncertainty, 2)}: three waves rarely all fall together.`,
     options: [
@@ -167,7 +167,7 @@ export function padsOrder(): Question {
       {
         id: 'b',
         text: `The ${db(10, 0)} pad: it takes off less, so it stays cool.`,
-        reply: `It keeps nine tenths of what comes: ${watts(ten)}, more than twice of what it takes.`,
+        reply: `It keeps nine tenths of what comes: ${watts(ten)}, more than twice what it takes.`,
       },
       {
         id: 'c',

@@ -41,13 +41,13 @@ describe('a correction that is used', () => {
 
   it('is added, with its own uncertainty alone', () => {
     expect(right(applyCorrection())).toBe(
-      `\u2212${(6 - correction).toFixed(2)}${nb}dBm ±${u.toFixed(3)}${nb}dB`,
+      `\u2212${(6 - correction).toFixed(3)}${nb}dBm ±${u.toFixed(3)}${nb}dB`,
     );
   });
 
   it('has wrong options: the sign turned, nothing added, and the correction kept in the band', () => {
     const [, turned, left, twice] = texts(applyCorrection());
-    expect(turned).toContain(`\u2212${(6 + correction).toFixed(2)}`);
+    expect(turned).toBe(`\u2212${(6 + correction).toFixed(3)}${nb}dBm ±${u.toFixed(3)}${nb}dB`);
     expect(left).toBe(`\u22126.00${nb}dBm ±${(correction + u).toFixed(2)}${nb}dB`);
     expect(twice).toContain(`±${(correction + u).toFixed(2)}${nb}dB`);
   });
