@@ -50,8 +50,28 @@ for (const site of [built, underBase]) {
       await expect(page.getByLabel('Title')).toHaveValue('Kept in the woods');
       await expect(page.locator('.bench-result')).toContainText('dBm');
     });
+    await test.step('practice, whose questions are fetched topic by topic', async () => {
+      await page.goto(`${url}practice/ratios/`);
+      await awake(page);
+      await page.getByRole('button', { name: /^Begin with \d+ questions$/ }).click();
+      const typed = page.getByRole('textbox', { name: 'Your answer' });
+      const option = page.locator('.ask-options label').first();
+      await expect(typed.or(option).first()).toBeVisible();
+      if ((await typed.count()) > 0) await typed.fill('3');
+      else await option.click();
+      await page.getByRole('button', { name: 'Check my answer' }).click();
+      await expect(page.locator('.ask-form .choice-reply')).toContainText(/^(Right|Not right)/);
+    });
     await test.step('the stage, worked examples, formulas', async () => {
-      for (const path of [`stage/${lesson}`, 'examples/', 'reference/formulas/', 'reference/words/']) {
+      const paths = [
+        `stage/${lesson}`,
+        'stage/compose/',
+        'examples/',
+        'practice/paper/',
+        'reference/formulas/',
+        'reference/words/',
+      ];
+      for (const path of paths) {
         await page.goto(url + path);
         await awake(page);
         await expect(page.locator('h1')).toHaveCount(1);
