@@ -1,3 +1,4 @@
+import { roundToPlace } from '#compute';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { factorText } from '../../text/factor-text.ts';
 import { powerText } from '../../text/power-text.ts';
@@ -9,6 +10,10 @@ import type { Typing } from './define.ts';
 export function given(value: number, unit: UnitName = 'none'): string {
   return quantityText('shown', { value, decimals: String(value).split('.')[1]?.length ?? 0, unit });
 }
+
+/** A number that was worked out without rounding: all of its decimals, no more. */
+export const exactly = (value: number, unit: UnitName = 'none'): string =>
+  given(Number(value.toPrecision(8)), unit);
 
 /** A band as it was drawn. */
 export function givenBand(halfWidth: number, unit: UnitName): string {
@@ -41,6 +46,12 @@ export const digits =
     const exponent = value === 0 ? 0 : Number(value.toExponential(count - 1).split('e')[1]);
     return quantityText('shown', { value, decimals: count - 1 - exponent, unit });
   };
+
+/** A number as it is printed with three significant digits, for answers that follow from it. */
+export function asPrinted(value: number): number {
+  const exponent = Number(value.toExponential(2).split('e')[1]);
+  return roundToPlace({ value, place: exponent - 2 });
+}
 
 /** A writer of powers in the unit that suits. */
 export const power =

@@ -41,7 +41,7 @@ describe('point-at-hottest', () => {
       };
       const [hottest] = Object.entries(heats).toSorted(([, a], [, b]) => b - a)[0] ?? [];
       expect(payload.kind === 'place' && payload.answer).toBe(hottest);
-      expect(worked[0]).toContain(heats.first >= 1 ? `${heats.first.toPrecision(3)}\u00a0W` : '\u00a0mW');
+      expect(worked.at(-1)).toContain(heats.first >= 1 ? `${heats.first.toPrecision(3)}\u00a0W` : '\u00a0mW');
     }
   });
 });

@@ -24,8 +24,14 @@ const parisShare = [...paris].filter((unit) => unit === '1').length / paris.leng
 const times = (db: number): number => Math.exp((db * Math.LN10) / 10);
 /** Half-wave dipole over isotropic as the definitions of ERP and EIRP take it. */
 const DIPOLE = times(2.15);
-const printedOutput = (n: (name: string) => number): number =>
-  Number(((n('volts') * n('amperes') * n('share')) / 100).toPrecision(3));
+/** The output as the question prints it, rounded in whole numbers: a half goes to the even digit. */
+function printedOutput(n: (name: string) => number): number {
+  const tiny = Math.round(10 * n('volts')) * Math.round(100 * n('amperes')) * n('share');
+  const place = 10 ** (String(tiny).length - 3);
+  const [kept, rest] = [Math.floor(tiny / place), tiny % place];
+  const isUp = 2 * rest > place || (2 * rest === place && kept % 2 === 1);
+  return ((kept + Number(isUp)) * place) / 1e5;
+}
 
 answersFollow({
   'pep-of-two-tones': (n) => meanOver((phase) => ((n('height') / 2) * Math.sin(phase)) ** 2) / 50,
@@ -67,7 +73,8 @@ describe('order-of-means', () => {
       const inOrder = payload.answer.map((id) => means[id] ?? Number.NaN);
       expect(inOrder).toEqual(inOrder.toSorted((a, b) => a - b));
       const said = printed(worked[0] ?? '').map(({ value }) => value / drawnOf(one)('pep'));
-      for (const [k, share] of inOrder.entries()) expect(said[k]).toBeCloseTo(share, 2);
+      for (const share of inOrder)
+        expect(Math.min(...said.map((each) => Math.abs(each - share)))).toBeLessThan(0.005);
     }
   });
 });

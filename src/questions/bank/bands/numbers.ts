@@ -3,7 +3,7 @@ import { deviationsText } from '../../../text/deviation-text.ts';
 import { choices, numeric, other } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
-import { band, fixed, given, givenBand, power, sig } from '../write.ts';
+import { band, exactly, fixed, given, givenBand, power, sig } from '../write.ts';
 import { expanded, limits, standard, swinging, uncertaintyOf, worstOf } from './sum.ts';
 
 const stated = 'stacking/what-a-tolerance-says';
@@ -39,7 +39,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
         'The limit is the half-width already. Do not double it before dividing by √3.',
       ],
     ],
-    worked: ({ half }) => [`Anywhere between the limits is as likely: ${given(half, 'dB')}/√3 gives`],
+    worked: ({ half }) => [`Anywhere between the limits is as likely: ${given(half, 'dB')}/√3 =`],
     right: 'Limits, nothing else known: divided by √3.',
   }),
   numeric('bands', {
@@ -57,7 +57,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
       [half, 'limit-as-u'],
     ],
     worked: ({ half }) => [
-      `It swings like a sine and stays longest near its ends: ${given(half, 'dB')}/√2 gives`,
+      `It swings like a sine and stays longest near its ends: ${given(half, 'dB')}/√2 =`,
     ],
     right: 'A sine of unknown phase: divided by √2.',
   }),
@@ -75,7 +75,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
       [wide / ROOT3, 'limit-as-u', 'Dividing by √3 is for limits. U has its k: divide by that.'],
       [2 * wide, 'k-twice'],
     ],
-    worked: ({ wide }) => [`U divided by its k: ${given(wide, 'dB')}/2 gives`],
+    worked: ({ wide }) => [`U divided by its k: ${given(wide, 'dB')}/2 =`],
     right: 'U over k.',
   }),
   numeric('bands', {
@@ -102,8 +102,8 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
       [step / 2, 'limit-as-u'],
     ],
     worked: ({ step }) => [
-      `Rounded to the nearest, it may be off by half a step, ${given(Number((step / 2).toPrecision(6)), 'dB')}.`,
-      'Divided by √3 that is',
+      `Rounded to the nearest, it may be off by half a step: ${given(step, 'dB')}/2 = ${exactly(step / 2, 'dB')}.`,
+      `${exactly(step / 2, 'dB')}/√3 =`,
     ],
     right: 'Half a step over √3.',
   }),
@@ -127,7 +127,9 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
         'That is the expanded uncertainty, which leaves a few per cent out. Guaranteed means all of it.',
       ],
     ],
-    worked: ({ one, two, meter }) => [`${given(one)} + ${given(two)} + ${given(meter)} gives`],
+    worked: ({ one, two, meter }) => [
+      `All at their ends together: ${given(one, 'dB')} + ${given(two, 'dB')} + ${given(meter, 'dB')} =`,
+    ],
     right: 'Guaranteed is the sum of the limits.',
   }),
   numeric('bands', {
@@ -148,10 +150,14 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
       [Math.hypot(one, two, meter), 'rss-of-limits-is-u'],
       [Math.hypot(one, two, meter) / ROOT3, 'k-forgotten'],
     ],
-    worked: ({ one, two, meter }) => [
-      `The root of the sum of the squares of the limits is ${sig(Math.hypot(one, two, meter))}${'\u00a0'}dB; divided by √3 the standard uncertainty is ${db3(Math.hypot(one, two, meter) / ROOT3)}.`,
-      'Times two that is',
-    ],
+    worked: ({ one, two, meter }) => {
+      const root = fixed('dB', 4)(Math.hypot(one, two, meter));
+      const u = fixed('dB', 4)(Math.hypot(one, two, meter) / ROOT3);
+      return [
+        `The root of the sum of the squares of the limits is √(${given(one)}² + ${given(two)}² + ${given(meter)}²) = ${root}; the standard uncertainty is ${root}/√3 = ${u}.`,
+        `Expanded, two times that: 2 × ${u} =`,
+      ];
+    },
     right: 'Each limit over √3, the squares added, the root, times k.',
   }),
   numeric('bands', {
@@ -176,10 +182,13 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
         'Only U is divided by two. The limit takes √3, and the scatter is a standard uncertainty already.',
       ],
     ],
-    worked: ({ wide, half, scatter }) => [
-      `As standard uncertainties: ${db3(wide / 2)}, ${db3(half / ROOT3)} and ${db3(scatter)}.`,
-      'The root of the sum of their squares is',
-    ],
+    worked: ({ wide, half, scatter }) => {
+      const [one, two] = [fixed('dB', 4)(wide / 2), fixed('dB', 4)(half / ROOT3)];
+      return [
+        `As standard uncertainties: ${given(wide, 'dB')}/2 = ${one}, ${given(half, 'dB')}/√3 = ${two}, and ${given(scatter, 'dB')}.`,
+        `The root of the sum of their squares: √((${one})² + (${two})² + (${given(scatter, 'dB')})²) =`,
+      ];
+    },
     right: 'Each brought to one standard deviation first, then at right angles.',
   }),
   numeric('bands', {
@@ -210,7 +219,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
         'That compares the parts with each other, not with the whole.',
       ],
     ],
-    worked: ({ large, small }) => [`${given(large)}² over ${given(large)}² + ${given(small)}² is`],
+    worked: ({ large, small }) => [`Squares count: ${given(large)}²/(${given(large)}² + ${given(small)}²) =`],
     right: 'By squares; that is why the largest part leads so clearly.',
   }),
   numeric('bands', {
@@ -230,7 +239,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
       [Math.hypot(large, small), 'another-question', 'That was before the improvement.'],
     ],
     worked: ({ small, better }) => [
-      `Both have the same k, so U combines like u: the root of ${given(small)}² + ${given(better)}² is`,
+      `Both have the same k, so U combines like u: √(${given(small)}² + ${given(better)}²) =`,
     ],
     right: 'Only the improved part’s square has shrunk.',
   }),
@@ -243,8 +252,9 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
       const ends = (low: number, high: number): string => `${power()(low)} to ${power()(high)}`;
       const [low, high] = [watts * dbToPowerRatio(gainDb(-half)), watts * dbToPowerRatio(gainDb(half))];
       const answer = ends(low, high);
+      const written = power(watts < 1 ? 3 : 2)(watts);
       return {
-        stem: `${power(watts < 1 ? 3 : 2)(watts)}, ${givenBand(half, 'dB')}. Between which powers is that?`,
+        stem: `${written}, ${givenBand(half, 'dB')}. Between which powers is that?`,
         payload: choices({ text: answer, reply: 'Longer upwards than downwards.' }, [
           [ends(2 * watts - high, high), 'symmetric-watts'],
           [
@@ -255,8 +265,8 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
           [ends(watts * (1 - half / 10), watts * (1 + half / 10)), 'db-as-percent'],
         ]),
         worked: [
-          `The factors are ${sig(dbToPowerRatio(gainDb(-half)))} and ${sig(dbToPowerRatio(gainDb(half)))}.`,
-          `Times the power: ${answer}.`,
+          `Ten to the power of −${given(half)}/10 is ${sig(low / watts, 4)}, ten to the power of ${given(half)}/10 is ${sig(high / watts, 4)}.`,
+          `${sig(low / watts, 4)} × ${written} = ${power()(low)} and ${sig(high / watts, 4)} × ${written} = ${power()(high)}, so ${answer}.`,
         ],
         right: 'Longer upwards than downwards.',
       };
@@ -286,9 +296,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
             'Ten per cent are no decibel, neither of volts nor of power.',
           ],
         ]),
-        worked: [
-          `20 lg ${given(Number((1 + limit / 100).toPrecision(6)))} and 20 lg ${given(Number((1 - limit / 100).toPrecision(6)))}: ${answer}.`,
-        ],
+        worked: [`20 lg (1 ± ${given(limit, 'percent')}) = ${answer}.`],
         right: 'Twenty times the logarithm, once up and once down.',
       };
     },
@@ -318,7 +326,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ count, each }) => [
-      `What errs for one reason errs together, so it adds as numbers: ${given(count)} × ${given(each, 'dB')} gives`,
+      `What errs for one reason errs together, so it adds as numbers: ${given(count)} × ${given(each, 'dB')} =`,
     ],
     right: 'One cause: added as numbers.',
   }),
@@ -345,7 +353,7 @@ export const BAND_NUMBERS: readonly BankQuestion[] = [
       [half, 'limit-as-u', 'Between the limits it lies always.'],
     ],
     worked: ({ half }) => [
-      `Flat means that the share of the width is the probability: 0.95 × ${given(half, 'dB')} gives`,
+      `Flat means that the share of the width is the probability: 0.95 × ${given(half, 'dB')} =`,
     ],
     right: 'The share of the width is the probability.',
   }),

@@ -44,7 +44,9 @@ export const BAND_OTHERS: readonly BankQuestion[] = [
             'Bring each to a standard uncertainty before you compare: U by its k, a flat limit by √3, a swinging one by √2.',
           ),
         },
-        worked: [`As standard uncertainties: ${rows.map((row) => fixed('dB', 3)(row.u)).join(', ')}.`],
+        worked: [
+          `As standard uncertainties: ${given(u, 'dB')} as it is; ${given(wide, 'dB')}/2 = ${fixed('dB', 3)(wide / 2)}; ${given(swing, 'dB')}/√2 = ${fixed('dB', 3)(swing / Math.SQRT2)}; ${given(half, 'dB')}/√3 = ${fixed('dB', 3)(half / Math.sqrt(3))}.`,
+        ],
         right: 'Compared as standard uncertainties.',
       };
     },
@@ -99,7 +101,7 @@ export const BAND_OTHERS: readonly BankQuestion[] = [
           answer: 'meter',
         },
         worked: [
-          `As standard uncertainties: pad ${fixed('dB', 3)(uncertaintyOf([limits(pad)]))}, cable ${fixed('dB', 3)(uncertaintyOf([limits(cable)]))}, mismatch ${fixed('dB', 3)(uncertaintyOf([swinging(mismatch)]))}, meter ${fixed('dB', 3)(uncertaintyOf([limits(meter)]))}.`,
+          `As standard uncertainties: pad ${given(pad, 'dB')}/√3 = ${fixed('dB', 3)(uncertaintyOf([limits(pad)]))}, cable ${given(cable, 'dB')}/√3 = ${fixed('dB', 3)(uncertaintyOf([limits(cable)]))}, mismatch ${given(mismatch, 'dB')}/√2 = ${fixed('dB', 3)(uncertaintyOf([swinging(mismatch)]))}, meter ${given(meter, 'dB')}/√3 = ${fixed('dB', 3)(uncertaintyOf([limits(meter)]))}.`,
         ],
         right: 'It has nearly all of the squares.',
       };

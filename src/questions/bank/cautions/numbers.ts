@@ -54,8 +54,8 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ watts, tolerance }) => [
-      `At its upper limit it gives ${power()(upper(watts, tolerance))}.`,
-      'The root of that times 50 is',
+      `Its upper limit: ${givenPower(watts)} times ten to the power of ${given(tolerance)}/10 is ${power(4)(upper(watts, tolerance))}.`,
+      `The root of power times resistance: √(${power(4)(upper(watts, tolerance))} × ${given(50, 'ohm')}) =`,
     ],
     right: 'The largest power, not the nominal one. Such inputs commonly stand five volts RMS.',
   }),
@@ -76,8 +76,8 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       [level(watts) - 30 + most, 'milliwatts-for-watts'],
     ],
     worked: ({ watts, most }) => [
-      `Without the pad all of ${fixed('dBm', 1)(level(watts))} arrive.`,
-      `Above ${given(most, 'dBm')} that is`,
+      `${given(watts, 'W')} is ${fixed('dBm', 2)(level(watts))}, and without the pad all of it arrives.`,
+      `Too much by ${fixed('dBm', 2)(level(watts))} − ${given(most, 'dBm')} =`,
     ],
     right: 'Always work it out without the pad as well.',
   }),
@@ -113,7 +113,7 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ nominal, up, pad, off }) => [
-      `${given(nominal)} + ${given(up)} − (${given(pad)} − ${given(off)}) gives`,
+      `The largest level, less the least attenuation: ${given(nominal, 'dBm')} + ${given(up, 'dB')} − (${given(pad, 'dB')} − ${given(off, 'dB')}) =`,
     ],
     right: 'The most that may come, and the least that may be taken off.',
   }),
@@ -133,10 +133,15 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       [upper(watts, tolerance) - heat(upper(watts, tolerance), loss), 'left-for-heat'],
       [heat(watts * (1 + tolerance / 10), loss), 'db-as-percent'],
     ],
-    worked: ({ watts, tolerance, loss }) => [
-      `At the upper limit ${power()(upper(watts, tolerance))} go in, and ${power()(levelToPower(levelDbm(level(watts) + tolerance - loss)))} come out.`,
-      'The rest is heat:',
-    ],
+    worked: ({ watts, tolerance, loss }) => {
+      const into = power(4)(upper(watts, tolerance));
+      const out = power(4)(upper(watts, tolerance - loss));
+      return [
+        `At the upper limit there go in: ${given(watts, 'W')} times ten to the power of ${given(tolerance)}/10 is ${into}.`,
+        `There come out: ${given(watts, 'W')} times ten to the power of (${given(tolerance)} − ${given(loss)})/10 is ${out}.`,
+        `The rest is heat: ${into} − ${out} =`,
+      ];
+    },
     right: 'With the largest power that the specification allows.',
   }),
   numeric('cautions', {
@@ -158,7 +163,7 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     suits: ({ count, each }) => count * each * 50 > 1 && Math.abs(rms(count * each) - count) > 0.5,
     worked: ({ count, each }) => [
       `Together they bear ${given(count)} × ${given(each, 'W')} = ${given(count * each, 'W')}.`,
-      'The root of that times 50 is',
+      `The root of power times resistance: √(${given(count * each, 'W')} × ${given(50, 'ohm')}) =`,
     ],
     right: 'They share the power; and hot ones bear less than cool ones.',
   }),
@@ -178,8 +183,8 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       [2 * rms(watts), 'rms-as-vp', 'Twice the RMS voltage falls short: the crest is √2 times as high.'],
     ],
     worked: ({ watts }) => [
-      `The crest is √(2 × ${given(watts)} × 50) = ${digits('V', 4)(peak(watts))}.`,
-      'Capacitor and trough together are twice that:',
+      `The crest is √(2 × ${given(watts, 'W')} × ${given(50, 'ohm')}) = ${digits('V', 4)(peak(watts))}.`,
+      `Capacitor and trough together are twice that: 2 × ${digits('V', 4)(peak(watts))} =`,
     ],
     right: 'Twice the crest.',
   }),
@@ -199,8 +204,8 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     ],
     suits: ({ end, now }) => Math.abs(end - now - (now - 25)) > 4,
     worked: ({ rated, end, now }) => [
-      `Of the ${given(end - 25)} degrees of the line ${given(end - now)} are left.`,
-      `That share of ${given(rated, 'W')} is`,
+      `The line is ${given(end)} − 25 = ${given(end - 25)} degrees long, and ${given(end)} − ${given(now)} = ${given(end - now)} of them are left.`,
+      `${given(end - now)}/${given(end - 25)} × ${given(rated, 'W')} =`,
     ],
     right: 'A straight line from the rating to nothing.',
   }),
@@ -227,7 +232,9 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
         'That is from trough to crest. Asked is the RMS voltage.',
       ],
     ],
-    worked: ({ watts, kilohms }) => [`The root of ${given(watts)} × ${given(1000 * kilohms)} is`],
+    worked: ({ watts, kilohms }) => [
+      `The root of power times resistance: √(${given(watts, 'W')} × ${given(kilohms, 'kohm')}) =`,
+    ],
     right: 'Low power is not low voltage. Do not touch it.',
   }),
   numeric('cautions', {
@@ -251,8 +258,8 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
       [heat(watts, second), 'heat-for-left', 'That is the heat in the second one, as long as it lasts.'],
     ],
     worked: ({ watts, second }) => [
-      `Only ${given(second, 'dB')} are left: a factor of ${sig(10 ** (-second / 10))}.`,
-      `Of ${givenPower(watts)} that is`,
+      `Only ${given(second, 'dB')} are left: ten to the power of −${given(second)}/10 is ${sig(10 ** (-second / 10), 4)}.`,
+      `${sig(10 ** (-second / 10), 4)} × ${givenPower(watts)} =`,
     ],
     right: 'What if it fails? The meter has to survive that, or there has to be something else in the way.',
   }),
@@ -290,7 +297,8 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
           ],
         ),
         worked: [
-          `Half of ${given(height, 'Vpp')} is the peak; divided by √2 it is RMS, and below ${given(5, 'Vrms')}. So yes: that is ${own}.`,
+          `The height over 2√2 is the RMS voltage: ${given(height, 'Vpp')}/(2√2) = ${own}.`,
+          `That is below ${given(5, 'Vrms')}. So yes: that is ${own}.`,
         ],
         right: 'Like compared with like.',
       };

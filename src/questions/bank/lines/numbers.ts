@@ -16,7 +16,7 @@ import {
 import { numeric } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
-import { digits, fixed, given, givenPower, power, sig } from '../write.ts';
+import { digits, exactly, fixed, given, givenPower, power, sig } from '../write.ts';
 
 const lesson = 'decibels/down-the-line';
 const pads = 'measuring/pads-into-a-meter';
@@ -49,8 +49,8 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     ],
     suits: ({ loss }) => loss !== 3 && loss !== 10,
     worked: ({ watts, loss }) => [
-      `${given(loss, 'dB')} less is a factor of ${sig(dbToPowerRatio(gainDb(-loss)))}.`,
-      `Times ${givenPower(watts)} that is`,
+      `Ten to the power of −${given(loss)}/10 is ${sig(dbToPowerRatio(gainDb(-loss)), 4)}: that share comes out.`,
+      `${sig(dbToPowerRatio(gainDb(-loss)), 4)} × ${givenPower(watts)} =`,
     ],
     right: 'Ten to the power of minus a tenth of the decibels.',
   }),
@@ -75,8 +75,8 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
       [watts, 'all-is-heat'],
     ],
     worked: ({ watts, loss }) => [
-      `${digits('W', 3)(through(watts, loss))} come out.`,
-      `The rest of ${given(watts, 'W')} stays inside:`,
+      `What comes out: ${given(watts, 'W')} times ten to the power of −${given(loss)}/10 is ${digits('W', 4)(through(watts, loss))}.`,
+      `The rest stays inside: ${given(watts, 'W')} − ${digits('W', 4)(through(watts, loss))} =`,
     ],
     right: 'What goes in and does not come out.',
   }),
@@ -96,10 +96,14 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
       [through(watts, first + second), 'left-for-heat'],
     ],
     suits: ({ first, second }) => first !== second,
-    worked: ({ watts, first, second }) => [
-      `${power(4)(through(watts, first))} reach the second pad, ${power()(through(watts, first + second))} come out of it.`,
-      'Between the two lies',
-    ],
+    worked: ({ watts, first, second }) => {
+      const [before, after] = [through(watts, first), through(watts, first + second)];
+      return [
+        `What reaches the second pad: ${givenPower(watts)} times ten to the power of −${given(first)}/10 is ${power(4)(before)}.`,
+        `What comes out of it: ${givenPower(watts)} times ten to the power of −(${given(first)} + ${given(second)})/10 is ${power(4)(after)}.`,
+        `Between the two lies the heat: ${power(4)(before)} − ${power(4)(after)} =`,
+      ];
+    },
     right: 'What reaches it, less what leaves it.',
   }),
   numeric('lines', {
@@ -123,7 +127,9 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
       [shown + pad, 'link-left-out', 'The cable has been left out.'],
       [pad + cable - shown, 'sign-of-gain', 'The reading is below nought: its minus belongs to the sum.'],
     ],
-    worked: ({ shown, pad, cable }) => [`${fixed('none', 1)(shown)} + ${given(pad)} + ${given(cable)} gives`],
+    worked: ({ shown, pad, cable }) => [
+      `Back up the line, what was lost is added: ${fixed('dBm', 1)(shown)} + ${given(pad, 'dB')} + ${given(cable, 'dB')} =`,
+    ],
     right: 'What was lost on the way is added to the reading.',
   }),
   numeric('lines', {
@@ -147,8 +153,8 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
       [levelToPower(levelDbm(shown + pad / 2)), 'twenty-for-ten'],
     ],
     worked: ({ shown, pad }) => [
-      `${fixed('none', 1)(shown)} + ${given(pad)} is ${fixed('dBm', 1)(shown + pad)}.`,
-      'As a power that is',
+      `${fixed('dBm', 1)(shown)} + ${given(pad, 'dB')} = ${fixed('dBm', 1)(shown + pad)}.`,
+      `As a power ${fixed('dBm', 1)(shown + pad)} is`,
     ],
     right: 'Twenty decibels are a hundred times, thirty a thousand.',
   }),
@@ -174,8 +180,8 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     ],
     suits: ({ most }) => most !== 0,
     worked: ({ watts, most }) => [
-      `${givenPower(watts)} are ${fixed('dBm', 1)(level(watts))}.`,
-      `From there down to ${fixed('dBm', 0)(most)} it is`,
+      `${givenPower(watts)} is ${dbm2(level(watts))}.`,
+      `${dbm2(level(watts))} − (${fixed('dBm', 0)(most)}) =`,
     ],
     right: 'The difference of the two levels; and then the next larger pad that there is.',
   }),
@@ -204,7 +210,9 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
         'Shorter means less: multiply by the length and divide by that of the table.',
       ],
     ],
-    worked: ({ table, metres }) => [`${given(table, 'dB')} × ${given(metres)}/100 gives`],
+    worked: ({ table, metres }) => [
+      `Decibels go with the length: ${given(table, 'dB')} × ${given(metres, 'm')}/${given(100, 'm')} =`,
+    ],
     right: 'Decibels of a cable go with its length.',
   }),
   numeric('lines', {
@@ -232,8 +240,8 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     ],
     suits: ({ table, metres }) => Math.abs((table * metres) / 100 - 3) > 0.3,
     worked: ({ table, metres, watts }) => [
-      `This length loses ${given(Number(((table * metres) / 100).toPrecision(6)), 'dB')}.`,
-      `With so much lost, of ${given(watts, 'W')} there arrives`,
+      `This length loses ${given(table, 'dB')} × ${given(metres, 'm')}/${given(100, 'm')} = ${exactly((table * metres) / 100, 'dB')}.`,
+      `${given(watts, 'W')} times ten to the power of −${exactly((table * metres) / 100)}/10 is`,
     ],
     right: 'First the decibels of the length, then the power.',
   }),
@@ -265,8 +273,9 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
         'The loss in decibels is multiplied by the root of the ratio; the ratio itself is not turned into decibels.',
       ],
     ],
-    worked: ({ up }) => [
-      `The frequency is ${given(up)} times as high, the loss √${given(up)} = ${given(Math.sqrt(up))} times as large:`,
+    worked: ({ low, up }) => [
+      `The frequency is ${given(10 * up, 'MHz')}/${given(10, 'MHz')} = ${given(up)} times as high, the loss √${given(up)} = ${given(Math.sqrt(up))} times as large.`,
+      `${given(Math.sqrt(up))} × ${given(low, 'dB')} =`,
     ],
     right: 'With the root of the frequency, as long as the skin of the conductors leads.',
   }),
@@ -296,8 +305,10 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
       ];
     },
     worked: ({ before, nominal, off }) => {
-      const after = digits('none', 3)(before * 10 ** (-(nominal + off / 100) / 20));
-      return [`20 lg (${given(before)}/${after}) gives`];
+      const after = digits('V', 3)(before * 10 ** (-(nominal + off / 100) / 20));
+      return [
+        `Volts across equal resistances take twenty times the logarithm: 20 lg (${given(before, 'V')}/${after}) =`,
+      ];
     },
     right: 'Twenty times the logarithm of the ratio of the volts, both across fifty ohms.',
   }),
@@ -325,8 +336,8 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ watts, loss }) => [
-      `${power(4)(through(watts, loss))} come out, or ${dbm2(level(watts) - loss)}.`,
-      'The root of that power times 50 is',
+      `What comes out: ${givenPower(watts)} times ten to the power of −${given(loss)}/10 is ${power(4)(through(watts, loss))}.`,
+      `The root of power times resistance: √(${power(4)(through(watts, loss))} × ${given(50, 'ohm')}) =`,
     ],
     right: 'The power behind the pad first, then its volts.',
   }),

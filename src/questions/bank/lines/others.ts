@@ -39,6 +39,8 @@ export const LINE_OTHERS: readonly BankQuestion[] = [
         { id: 'meter', label: 'meter', note: '', words: 'the power meter' },
       ];
       const losses = [cable, first, second];
+      const reaches = (behind: number): string =>
+        power(5)(watts * 10 ** (-losses.slice(0, behind).reduce((sum, each) => sum + each, 0) / 10));
       const heats = losses.map((loss, k) => {
         const before = losses.slice(0, k).reduce((sum, each) => sum + each, 0);
         return watts * (10 ** (-before / 10) - 10 ** (-(before + loss) / 10));
@@ -62,7 +64,8 @@ export const LINE_OTHERS: readonly BankQuestion[] = [
           answer: 'first',
         },
         worked: [
-          `Heat in the cable ${power()(heats[0] ?? 0)}, in the first pad ${power()(heats[1] ?? 0)}, in the second ${power()(heats[2] ?? 0)}.`,
+          `Behind the cable: ${givenPower(watts)} times ten to the power of −${given(cable)}/10 is ${reaches(1)}; behind the first pad: ${givenPower(watts)} times ten to the power of −(${given(cable)} + ${given(first)})/10 is ${reaches(2)}; behind the second: ${givenPower(watts)} times ten to the power of −(${given(cable)} + ${given(first)} + ${given(second)})/10 is ${reaches(3)}.`,
+          `Heat in the cable ${givenPower(watts)} − ${reaches(1)} = ${power()(heats[0] ?? 0)}, in the first pad ${reaches(1)} − ${reaches(2)} = ${power()(heats[1] ?? 0)}, in the second ${reaches(2)} − ${reaches(3)} = ${power()(heats[2] ?? 0)}.`,
         ],
         right: 'It gets nearly all of the power and keeps most of it.',
       };

@@ -18,7 +18,7 @@ import { intervalText } from '../../../text/interval-text.ts';
 import { choices, numeric, other } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
-import { digits, fixed, given, givenBand, power, sig } from '../write.ts';
+import { digits, exactly, fixed, given, givenBand, givenPower, power, sig } from '../write.ts';
 
 const scope = 'measuring/oscilloscope-across-a-load';
 const detector = 'measuring/peak-detector';
@@ -49,8 +49,8 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       [2 * ofPeak(dc + drop), 'detector-is-rms'],
     ],
     worked: ({ dc, drop }) => [
-      `The crest is ${given(dc)} + ${given(drop)} = ${given(Number((dc + drop).toPrecision(6)), 'V')}.`,
-      `Squared and divided by 2 × ${given(50, 'ohm')} that is`,
+      `The crest is ${given(dc, 'V')} + ${given(drop, 'V')} = ${exactly(dc + drop, 'V')}.`,
+      `Peak volts squared over twice the resistance: (${exactly(dc + drop, 'V')})²/(2 × ${given(50, 'ohm')}) =`,
     ],
     right: 'Add the drop back, square, divide by twice the resistance.',
   }),
@@ -86,10 +86,13 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     suits: ({ drop, watts }) => Math.sqrt(watts * 100) > 6 * drop,
-    worked: ({ watts, drop }) => [
-      `The crest is the root of 2 × ${given(watts)} × 50, ${digits('V', 4)(peakOfPower({ power: powerW(watts), resistance: ohms(50) }))}.`,
-      `Less ${given(drop, 'V')} that is`,
-    ],
+    worked: ({ watts, drop }) => {
+      const crest = digits('V', 4)(peakOfPower({ power: powerW(watts), resistance: ohms(50) }));
+      return [
+        `The crest is √(2 × ${givenPower(watts)} × ${given(50, 'ohm')}) = ${crest}.`,
+        `The diode takes its drop from it: ${crest} − ${given(drop, 'V')} =`,
+      ];
+    },
     right: 'The crest, less what the diode keeps.',
   }),
   numeric('methods', {
@@ -112,7 +115,8 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     ],
     suits: ({ peak, drop }) => drop / peak > 0.04,
     worked: ({ peak, drop }) => [
-      `20 lg of ${given(peak)} over ${given(Number((peak - drop).toPrecision(6)))} is`,
+      `Taken for the crest is ${given(peak, 'V')} − ${given(drop, 'V')} = ${exactly(peak - drop, 'V')}.`,
+      `20 lg (${given(peak, 'V')}/${exactly(peak - drop, 'V')}) =`,
     ],
     right: 'Volts, so twenty times the logarithm; and the lower the level, the more it is.',
   }),
@@ -134,7 +138,9 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
         'It is the rise times that combine like this. Bandwidths combine by their inverse squares.',
       ],
     ],
-    worked: ({ scope: own, probe }) => [`One over the root of 1/${given(own)}² + 1/${given(probe)}² is`],
+    worked: ({ scope: own, probe }) => [
+      `The squares of the reciprocals add: 1/√(1/(${given(own, 'MHz')})² + 1/(${given(probe, 'MHz')})²) =`,
+    ],
     right: 'By the inverse squares: less than the smaller one.',
   }),
   numeric('methods', {
@@ -162,8 +168,8 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ bandwidth, frequency }) => [
-      `${given(frequency)}/${given(bandwidth)} is ${sig(frequency / bandwidth)}, its square ${sig((frequency / bandwidth) ** 2)}.`,
-      '10 lg of one plus that is',
+      `${given(frequency, 'MHz')}/${given(bandwidth, 'MHz')} = ${sig(frequency / bandwidth, 4)}.`,
+      `A single pole takes 10 lg (1 + ${sig(frequency / bandwidth, 4)}²) =`,
     ],
     right: 'Not nothing: below three tenths of the bandwidth it belongs in the band.',
   }),
@@ -184,7 +190,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     ],
     worked: ({ watts }) => [
       'Without the load all of the inner voltage stands at the socket, twice as much as across the load.',
-      `Squared that is four times ${power(2)(watts)}:`,
+      `The power goes with the square: 2² × ${power(2)(watts)} =`,
     ],
     right: 'Twice the volts, four times the power, six decibels. It was never there.',
   }),
@@ -213,8 +219,8 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ inner }) => [
-      'Two loads of 50 beside each other are 25; with the 50 inside it is a third.',
-      `A third of ${given(2 * inner, 'Vrms')} is`,
+      `Two loads of ${given(50, 'ohm')} beside each other are ${given(50, 'ohm')}/2 = ${given(25, 'ohm')}.`,
+      `With the ${given(50, 'ohm')} inside they divide the voltage: ${given(2 * inner, 'Vrms')} × ${given(25, 'ohm')}/(${given(50, 'ohm')} + ${given(25, 'ohm')}) =`,
     ],
     right: 'A third instead of a half: three and a half decibels too few.',
   }),
@@ -240,8 +246,8 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
           [write(2 * half), 'full-width', 'The limit is to either side already: it is not doubled.'],
         ]),
         worked: [
-          `${given(percent, 'percent')} of ${given(scale, 'W')} are ${given(Number(half.toPrecision(6)), 'W')}, wherever the needle stands.`,
-          `${given(shown)} less and plus that is ${write(half)}.`,
+          `${given(percent, 'percent')} of ${given(scale, 'W')} is ${exactly(half, 'W')}, wherever the needle stands.`,
+          `${given(shown, 'W')} − ${exactly(half, 'W')} = ${fixed('W', 2)(shown - half)} and ${given(shown, 'W')} + ${exactly(half, 'W')} = ${fixed('W', 2)(shown + half)}, so ${write(half)}.`,
         ],
         right: 'The same watts everywhere on the scale.',
       };
@@ -267,10 +273,14 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       ],
       [-2 * percentOfPowerToDb((-scale * percent) / shown), 'twenty-for-ten'],
     ],
-    worked: ({ scale, percent, shown }) => [
-      `${given(Number(((scale * percent) / 100).toPrecision(6)), 'W')} below ${given(shown, 'W')} leaves ${sig(1 - (scale * percent) / 100 / shown, 4)} of it.`,
-      'In decibels that is down by',
-    ],
+    worked: ({ scale, percent, shown }) => {
+      const half = (scale * percent) / 100;
+      const left = sig(1 - half / shown, 4);
+      return [
+        `${given(percent, 'percent')} of ${given(scale, 'W')} is ${exactly(half, 'W')}, and (${given(shown, 'W')} − ${exactly(half, 'W')})/${given(shown, 'W')} = ${left}.`,
+        `In decibels that is down by −10 lg ${left} =`,
+      ];
+    },
     right: 'Downwards the same watts are more decibels than upwards.',
   }),
   numeric('methods', {
@@ -300,8 +310,8 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ volts, amperes, rf, dc }) => [
-      `The direct-current power is ${given(volts)} × ${given(amperes)} = ${digits('W', 4)(volts * amperes)}.`,
-      `Times ${given(rf)}/${given(dc)} that is`,
+      `The direct-current power is ${given(volts, 'V')} × ${given(amperes, 'A')} = ${digits('W', 4)(volts * amperes)}.`,
+      `${digits('W', 4)(volts * amperes)} × ${given(rf, 'K')}/${given(dc, 'K')} =`,
     ],
     right: 'The known power, times the ratio of the rises.',
   }),
@@ -334,10 +344,14 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
         'The instrument’s resistance is its kilohms per volt times the range.',
       ],
     ],
-    worked: ({ supply, part, sensitivity, range }) => [
-      `The instrument has ${given(sensitivity * range, 'kohm')}; beside ${given(part, 'kohm')} that is ${digits('kohm', 4)(beside(part, sensitivity * range))}.`,
-      `Of ${given(supply, 'V')} there stands across it`,
-    ],
+    worked: ({ supply, part, sensitivity, range }) => {
+      const own = sensitivity * range;
+      const lower = digits('kohm', 4)(beside(part, own));
+      return [
+        `The instrument has ${given(range)} × ${given(sensitivity, 'kohm')} = ${given(own, 'kohm')}; the lower resistor with it ${given(part, 'kohm')} × ${given(own, 'kohm')}/(${given(part, 'kohm')} + ${given(own, 'kohm')}) = ${lower}.`,
+        `${given(supply, 'V')} × ${lower}/(${given(part, 'kohm')} + ${lower}) =`,
+      ];
+    },
     right: 'The instrument lies beside the resistor, and takes a part of the current.',
   }),
   numeric('methods', {
@@ -362,7 +376,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     ],
     suits: ({ inner }) => inner > 1.4,
     worked: ({ inner, open }) => [
-      `Of ${given(open, 'V')} the share ${given(10_000)}/(${given(10_000)} + ${given(inner * 1000)}), both in kΩ, reaches the meter:`,
+      `The meter’s own resistance gets its share: ${given(open, 'V')} × ${given(10_000, 'kohm')}/(${given(10_000, 'kohm')} + ${given(inner * 1000, 'kohm')}) =`,
     ],
     right: 'A divider of the inner resistance and the meter’s own.',
   }),
@@ -398,10 +412,10 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       ];
     },
     worked: ({ picofarads, frequency }) => {
-      const x = 2 * Math.PI * frequency * 1e6 * picofarads * 1e-12 * 25;
+      const x = sig(2 * Math.PI * frequency * 1e6 * picofarads * 1e-12 * 25, 4);
       return [
-        `Source and load side by side are 25; 2π times frequency times capacitance times that is ${sig(x)}.`,
-        `10 lg of one plus its square, ${sig(x * x)}, is`,
+        `Source and load side by side are ${given(50, 'ohm')}/2 = ${given(25, 'ohm')}; 2π × ${given(frequency, 'MHz')} × ${given(picofarads)}${'\u00a0'}pF × ${given(25, 'ohm')} = ${x}.`,
+        `10 lg (1 + ${x}²) =`,
       ];
     },
     right: 'It changes what it is connected to; no correction of the reading brings that back.',
@@ -426,7 +440,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
       [shown / 1e5, 'upside-down', 'It is the other way: the screen shows too little.'],
     ],
     worked: ({ shown }) => [
-      `The volts are ten times what is shown, the power a hundred times ${given(shown, 'mW')}:`,
+      `The volts are 10 times what is shown, the power 10² = 100 times, so 100 × ${given(shown, 'mW')} =`,
     ],
     right: 'A factor of a hundred, twenty decibels.',
   }),

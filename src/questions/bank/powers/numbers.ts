@@ -9,7 +9,6 @@ import {
   levelDbm,
   levelToPower,
   meanOfPeakEnvelope,
-  meanOverPeakEnvelope,
   ohms,
   peakEnvelopeOfMean,
   powerOfPeakToPeak,
@@ -22,7 +21,7 @@ import {
 import { numeric } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
-import { change, digits, fixed, given, givenPower, power, sig } from '../write.ts';
+import { asPrinted, change, digits, exactly, fixed, given, givenPower, power, sig } from '../write.ts';
 
 const lesson = 'decibels/which-power';
 const line = 'decibels/down-the-line';
@@ -66,7 +65,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
     ],
     worked: ({ height }) => [
       `At the crest of the envelope the radio frequency is a sine of ${given(height, 'Vpp')} for a few cycles, so V²pp/(8R) holds there.`,
-      `${given(height)}² over ${given(400)} is`,
+      `(${given(height, 'Vpp')})²/(8 × ${given(50, 'ohm')}) =`,
     ],
     right: 'A mean over one radio-frequency cycle, at the crest of the envelope.',
   }),
@@ -87,8 +86,8 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       [pep / Math.SQRT2, 'vp-as-rms', 'The root of two separates volts. Power goes with their square.'],
     ],
     worked: ({ pep }) => [
-      `The envelope goes as a sine, its square has the mean ${given(meanOverPeakEnvelope('twoEqualTones'))}.`,
-      `That share of ${givenPower(pep)} is`,
+      'The envelope goes as a sine, and the square of a sine has the mean 1/2.',
+      `1/2 × ${givenPower(pep)} =`,
     ],
     right: 'Each tone brings a quarter of the peak envelope power, both together a half.',
   }),
@@ -190,7 +189,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       [2 * shown, 'mean-is-pep', 'Twice would be a string of dits, half on and half off.'],
       [shown / Math.sqrt(0.44), 'duty-on-volts'],
     ],
-    worked: ({ shown }) => [`The mean is 22/50 of it, so it is ${given(shown, 'W')} × 50/22:`],
+    worked: ({ shown }) => [`The mean is 22/50 of it, so it is ${given(shown, 'W')} × 50/22 =`],
     right: 'Divided by the share of the time.',
   }),
   numeric('powers', {
@@ -209,7 +208,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       [-10 * Math.log10(share / 100), 'duty-inverted'],
     ],
     suits: ({ share }) => Math.abs(share - 50) > 3,
-    worked: ({ share }) => [`10 lg ${given(share / 100)} gives`],
+    worked: ({ share }) => [`Powers take ten times the logarithm: 10 lg ${given(share / 100)} =`],
     right: 'A ratio of powers: ten times its logarithm, below nought.',
   }),
   numeric('powers', {
@@ -237,8 +236,8 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       [carrier * 4, 'carrier-factor', 'Four times is for a modulation to the full.'],
     ],
     worked: ({ carrier, depth }) => [
-      `At the crest the volts are ${given(Number((1 + depth / 100).toPrecision(6)))} times those of the carrier, the power ${sig((1 + depth / 100) ** 2, 4)} times its own.`,
-      `Times ${givenPower(carrier)} that is`,
+      `At the crest the volts are 1 + ${given(depth, 'percent')} = ${exactly(1 + depth / 100)} times those of the carrier, the power ${exactly(1 + depth / 100)}² = ${sig((1 + depth / 100) ** 2, 4)} times its own.`,
+      `${sig((1 + depth / 100) ** 2, 4)} × ${givenPower(carrier)} =`,
     ],
     right: 'One plus the depth, squared, times the carrier.',
   }),
@@ -252,7 +251,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       `A transmitter takes ${given(amperes, 'A')} at ${given(volts, 'V')} and gives ${digits('W', 3)((volts * amperes * share) / 100)}. What is its efficiency?`,
     answer: ({ volts, amperes, share }) => {
       const input = dcPower({ volts, amperes });
-      const output = powerW(Number(((volts * amperes * share) / 100).toPrecision(3)));
+      const output = powerW(asPrinted((volts * amperes * share) / 100));
       return 100 * efficiency({ output, input });
     },
     write: fixed('percent', 0),
@@ -274,7 +273,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
     ],
     worked: ({ volts, amperes, share }) => [
       `The supply brings ${given(volts, 'V')} × ${given(amperes, 'A')} = ${digits('W', 4)(volts * amperes)}.`,
-      `${digits('none', 3)((volts * amperes * share) / 100)} over that is`,
+      `${digits('W', 3)((volts * amperes * share) / 100)}/${digits('W', 4)(volts * amperes)} =`,
     ],
     right: 'What comes out over what goes in.',
   }),
@@ -288,7 +287,7 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
     stem: ({ volts, amperes, share }) =>
       `A transmitter takes ${given(amperes, 'A')} at ${given(volts, 'V')} with the key down and gives ${digits('W', 3)((volts * amperes * share) / 100)}. How much heat must its case get rid of?`,
     answer: ({ volts, amperes, share }) =>
-      dcPower({ volts, amperes }) - Number(((volts * amperes * share) / 100).toPrecision(3)),
+      dcPower({ volts, amperes }) - asPrinted((volts * amperes * share) / 100),
     write: digits('W', 3),
     wrong: ({ volts, amperes, share }) => [
       [(volts * amperes * share) / 100, 'heat-is-output'],
@@ -300,8 +299,8 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ volts, amperes, share }) => [
-      `${given(volts, 'V')} × ${given(amperes, 'A')} is ${digits('W', 4)(volts * amperes)}.`,
-      `Less ${digits('W', 3)((volts * amperes * share) / 100)} that is`,
+      `The supply brings ${given(volts, 'V')} × ${given(amperes, 'A')} = ${digits('W', 4)(volts * amperes)}.`,
+      `What does not leave as a signal is heat: ${digits('W', 4)(volts * amperes)} − ${digits('W', 3)((volts * amperes * share) / 100)} =`,
     ],
     right: 'Input less output.',
   }),
@@ -330,7 +329,9 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       ],
       [level - loss, 'link-left-out', 'The gain of the antenna is missing.'],
     ],
-    worked: ({ level, loss, gain }) => [`${given(level)} − ${given(loss)} + ${given(gain)} gives`],
+    worked: ({ level, loss, gain }) => [
+      `The cable takes off, the antenna adds: ${given(level, 'dBm')} − ${given(loss, 'dB')} + ${given(gain, 'dBi')} =`,
+    ],
     right: 'Level, less the cable, plus the gain over isotropic.',
   }),
   numeric('powers', {
@@ -348,10 +349,13 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       [toPower(isotropic(dbmOf(watts), loss, gain - DIPOLE)), 'dipole-wrong-way'],
       [toPower(isotropic(dbmOf(watts), -loss, gain, 'halfWaveDipole')), 'sign-of-loss'],
     ],
-    worked: ({ watts, gain, loss }) => [
-      `${givenPower(watts)} are ${fixed('dBm', 2)(dbmOf(watts))}. Less ${given(loss)}, plus ${given(gain)}, plus 2.15 for the dipole is ${fixed('dBm', 2)(isotropic(dbmOf(watts), loss, gain, 'halfWaveDipole'))}.`,
-      'As a power that is',
-    ],
+    worked: ({ watts, gain, loss }) => {
+      const sum = isotropic(dbmOf(watts), loss, gain, 'halfWaveDipole');
+      return [
+        `${givenPower(watts)} is ${fixed('dBm', 2)(dbmOf(watts))}. With ${given(2.15, 'dB')} for the dipole ${fixed('dBm', 2)(dbmOf(watts))} − ${given(loss, 'dB')} + ${given(gain, 'dBd')} + ${given(2.15, 'dB')} = ${fixed('dBm', 2)(sum)}.`,
+        `As a power ${fixed('dBm', 2)(sum)} is`,
+      ];
+    },
     right: 'dBd plus 2.15 is dBi.',
   }),
   numeric('powers', {
@@ -381,8 +385,8 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
     ],
     suits: ({ watts }) => watts > 2.5,
     worked: ({ watts }) => [
-      `2.15 decibels down is a factor of ${sig(10 ** (-DIPOLE / 10), 4)}.`,
-      `Times ${given(watts, 'W')} that is`,
+      `ERP counts from a dipole, ${given(2.15, 'dB')} above an isotropic radiator: ten to the power of −${given(2.15)}/10 is ${sig(10 ** (-DIPOLE / 10), 4)}.`,
+      `${sig(10 ** (-DIPOLE / 10), 4)} × ${given(watts, 'W')} =`,
     ],
     right: 'ERP is counted from the dipole: 2.15 decibels less.',
   }),

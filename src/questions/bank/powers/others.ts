@@ -45,7 +45,9 @@ export const POWER_OTHERS: readonly BankQuestion[] = [
             'Heat goes with the mean power: ask of each what share of the peak envelope power it has on average.',
           ),
         },
-        worked: [`Mean powers: ${rows.map(({ mean }) => power()(pep * mean)).join(', ')}.`],
+        worked: [
+          `Mean powers: ${given(share, 'percent')} of ${givenPower(pep)} is ${power()((pep * share) / 100)}; PARIS has its key down for 22 of 50 units, and 22/50 × ${givenPower(pep)} = ${power()((pep * 22) / 50)}; for two tones 1/2 × ${givenPower(pep)} = ${power()(pep / 2)}; a steady carrier has all of its ${givenPower(pep)}.`,
+        ],
         right: 'By their mean, which is what heats.',
       };
     },

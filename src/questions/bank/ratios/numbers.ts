@@ -18,7 +18,7 @@ import {
 import { numeric } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
-import { bare, factor, fixed, given, givenPower, power, sig } from '../write.ts';
+import { exactly, factor, fixed, given, givenPower, power, sig } from '../write.ts';
 
 const lesson = 'decibels/ratios-that-add';
 const levels = 'decibels/levels-and-gains';
@@ -72,8 +72,8 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
       [2 * toLevel(watts), 'twenty-for-ten'],
     ],
     worked: ({ watts }) => [
-      `Count in milliwatts: ${givenPower(watts)} is ${sig(1000 * watts, 4)} times one milliwatt.`,
-      `10 lg ${sig(1000 * watts, 4)} gives`,
+      `In milliwatts: ${givenPower(watts)}/${given(1, 'mW')} = ${sig(1000 * watts, 4)}.`,
+      `10 lg ${sig(1000 * watts, 4)} =`,
     ],
     right: 'Ten times the logarithm of how many milliwatts there are.',
   }),
@@ -99,9 +99,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
         'The number of dBm is not the number of milliwatts: it is ten times their logarithm.',
       ],
     ],
-    worked: ({ level }) => [
-      `One milliwatt times ten to the power of ${given(level)}/10, that is ten to the power of ${bare(level / 10, 1)}:`,
-    ],
+    worked: ({ level }) => [`${given(1, 'mW')} times ten to the power of ${given(level)}/10 is`],
     right: 'A tenth of the level is the power of ten, counted in milliwatts.',
   }),
   numeric('ratios', {
@@ -121,8 +119,8 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
       [10 * twos, 'ten-per-doubling'],
     ],
     worked: ({ from, twos }) => [
-      `${given(from * 2 ** twos)} over ${given(from)} is ${given(2 ** twos)}: twice, ${twos === 1 ? 'once' : `${twos} times in a row`}.`,
-      `Each doubling is 3.01${'\u00a0'}dB:`,
+      `${given(from * 2 ** twos, 'W')}/${given(from, 'W')} = ${given(2 ** twos)}, which is 2${'¹²³⁴'[twos - 1]}: twice, ${twos === 1 ? 'once' : `${twos} times in a row`}.`,
+      `Each doubling is 10 lg 2 = ${given(3.01, 'dB')}, and ${given(twos)} × ${given(3.01, 'dB')} =`,
     ],
     right: 'Count the doublings and give each three decibels.',
   }),
@@ -144,7 +142,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
     ],
     worked: ({ tens, threes }) => [
       `${given(10 * tens + 3 * threes)} is ${[...Array(tens).fill('10'), ...Array(threes).fill('3')].join(' + ')}.`,
-      `Decibels add, factors multiply: ${[...Array(tens).fill('10'), ...Array(threes).fill('2')].join(' × ')}, so`,
+      `Decibels add, factors multiply: ${[...Array(tens).fill('10'), ...Array(threes).fill('2')].join(' × ')} = ${given(10 ** tens * 2 ** threes)}, so`,
     ],
     right: 'Ten decibels are ten times, three are twice.',
   }),
@@ -166,8 +164,8 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
       [out - into, 'difference-as-db'],
     ],
     worked: ({ out, into }) => [
-      `${given(out)}/${given(into)} is ${sig(out / into)}.`,
-      `10 lg ${sig(out / into)} gives`,
+      `${given(out, 'W')}/${given(into, 'W')} = ${sig(out / into, 4)}.`,
+      `10 lg ${sig(out / into, 4)} =`,
     ],
     right: 'Ten times the logarithm of the ratio of the powers.',
   }),
@@ -191,8 +189,8 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ times }) => [
-      `The power becomes ${given(times)}² = ${given(Number((times * times).toPrecision(6)))} times as large.`,
-      `10 lg of that, or 20 lg ${given(times)}, gives`,
+      `The power becomes ${given(times)}² = ${exactly(times * times)} times as large.`,
+      `10 lg ${exactly(times * times)} = 20 lg ${given(times)} =`,
     ],
     right: 'Volts are squared in the power, so it is twenty times their logarithm.',
   }),
@@ -238,8 +236,8 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
       [10 * gain, 'db-as-percent'],
     ],
     worked: ({ gain }) => [
-      `Ten to the power of ${given(gain)}/10 is ${sig(dbToPowerRatio(gainDb(gain)), 4)} times.`,
-      'The rise is what is above one:',
+      `Ten to the power of ${given(gain)}/10 is ${sig(dbToPowerRatio(gainDb(gain)), 4)}.`,
+      `The rise is what is above one: ${sig(dbToPowerRatio(gainDb(gain)), 4)} − 1 =`,
     ],
     right: 'The factor less one, in per cent.',
   }),
@@ -267,7 +265,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
     ],
     worked: ({ drop }) => [
       `Ten to the power of −${given(drop)}/10 is ${sig(dbToPowerRatio(gainDb(-drop)), 4)}: that share is left, whatever the watts.`,
-      'What has gone is the rest:',
+      `What has gone is the rest: 1 − ${sig(dbToPowerRatio(gainDb(-drop)), 4)} =`,
     ],
     right: 'One less the factor; the watts do not matter.',
   }),
@@ -294,7 +292,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
       [level - pad - gain - cable, 'sign-of-gain'],
     ],
     worked: ({ level, pad, gain, cable }) => [
-      `${fixed('none', 0)(level)} − ${given(pad)} + ${given(gain)} − ${given(cable)} gives`,
+      `Gains are added, losses taken off: ${fixed('dBm', 0)(level)} − ${given(pad, 'dB')} + ${given(gain, 'dB')} − ${given(cable, 'dB')} =`,
     ],
     right: 'A level, and gains with their signs.',
   }),
@@ -332,8 +330,8 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ level, pad, gain, cable }) => [
-      `In decibels first: ${fixed('none', 0)(level)} − ${given(pad)} + ${given(gain)} − ${given(cable)} is ${dbm1(level - pad + gain - cable)}.`,
-      'Then once to milliwatts:',
+      `In decibels first: ${fixed('dBm', 0)(level)} − ${given(pad, 'dB')} + ${given(gain, 'dB')} − ${given(cable, 'dB')} = ${dbm1(level - pad + gain - cable)}.`,
+      `Then once to milliwatts: ${given(1, 'mW')} times ten to the power of ${fixed('none', 1)(level - pad + gain - cable)}/10 is`,
     ],
     right: 'All in decibels, and turned into milliwatts once, at the end.',
   }),
@@ -358,7 +356,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
       [into + out + gain, 'levels-added'],
     ],
     worked: ({ into, gain, out }) => [
-      `${given(into)} − pad + ${given(gain)} = ${given(out)}, so the pad is ${given(into)} + ${given(gain)} − ${given(out)}:`,
+      `What the pad takes is what would come out without it, less what does: ${given(into, 'dBm')} + ${given(gain, 'dB')} − ${given(out, 'dBm')} =`,
     ],
     right: 'What went in and what the amplifier added, less what came out.',
   }),
@@ -390,7 +388,9 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
         'Both count from a milliwatt: nothing has to be changed over.',
       ],
     ],
-    worked: ({ first, second }) => [`${given(first)} − (${fixed('none', 0)(second)}) gives`],
+    worked: ({ first, second }) => [
+      `A level less a level is a number of decibels: ${given(first, 'dBm')} − (${fixed('dBm', 0)(second)}) =`,
+    ],
     right: 'A difference of two levels is a ratio, in dB.',
   }),
   numeric('ratios', {
@@ -407,10 +407,13 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
       [level + 20 * Math.log10(1 + 10 ** (-below / 20)), 'unrelated-as-volts'],
       [level, 'largest-only'],
     ],
-    worked: ({ level, below }) => [
-      `${power()(toPower(level))} and ${power()(toPower(level - below))} are ${power(4)(toPower(level) + toPower(level - below))} together.`,
-      'As a level that is',
-    ],
+    worked: ({ level, below }) => {
+      const [one, two] = [toPower(level), toPower(level - below)];
+      return [
+        `${given(level, 'dBm')} is ${power(4)(one)}, ${given(level - below, 'dBm')} is ${power(4)(two)}; ${power(4)(one)} + ${power(4)(two)} = ${power(4)(one + two)}.`,
+        `As a level ${power(4)(one + two)} is`,
+      ];
+    },
     right: 'The milliwatts add, then once back to dBm.',
   }),
   numeric('ratios', {
@@ -431,10 +434,13 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
         'That averages the volts. Power goes with their squares.',
       ],
     ],
-    worked: ({ low, apart }) => [
-      `${power(4)(toPower(low))} and ${power(4)(toPower(low + apart))} have the mean ${power(4)((toPower(low) + toPower(low + apart)) / 2)}.`,
-      'As a level that is',
-    ],
+    worked: ({ low, apart }) => {
+      const [one, two] = [toPower(low), toPower(low + apart)];
+      return [
+        `${given(low, 'dBm')} is ${power(4)(one)}, ${given(low + apart, 'dBm')} is ${power(4)(two)}; the mean is (${power(4)(one)} + ${power(4)(two)})/2 = ${power(4)((one + two) / 2)}.`,
+        `As a level ${power(4)((one + two) / 2)} is`,
+      ];
+    },
     right: 'The power itself varies, so powers are averaged.',
   }),
 ];

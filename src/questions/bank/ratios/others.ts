@@ -97,7 +97,7 @@ export const RATIO_OTHERS: readonly BankQuestion[] = [
           })),
           answer: 'right',
         },
-        worked: [`10 lg ${given(ratio)} gives ${decibels(at)}.`],
+        worked: [`10 lg ${given(ratio)} = ${decibels(at)}.`],
         right: 'Ten times the logarithm of the ratio.',
       };
     },

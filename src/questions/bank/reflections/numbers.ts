@@ -48,10 +48,13 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
       [(10 * forward) / tenths, 'swr-as-power-ratio'],
       [1 / swrOfReflection(back(forward, tenths / 10)), 'swr-inverted'],
     ],
-    worked: ({ forward, tenths }) => [
-      `The reflection coefficient is the root of ${given(tenths / 10)}/${given(forward)}: ${sig(back(forward, tenths / 10))}.`,
-      'One plus it over one less it is',
-    ],
+    worked: ({ forward, tenths }) => {
+      const coefficient = sig(back(forward, tenths / 10), 4);
+      return [
+        `The reflection coefficient is √(${given(tenths / 10, 'W')}/${given(forward, 'W')}) = ${coefficient}.`,
+        `One plus it over one less it: (1 + ${coefficient})/(1 − ${coefficient}) =`,
+      ];
+    },
     right: 'The root of the ratio of powers first, then (1 + r)/(1 − r).',
   }),
   numeric('reflections', {
@@ -78,7 +81,7 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ load }) => [
-      `For a plain resistance it is the larger over the smaller: ${given(Math.max(load, 50))}/${given(Math.min(load, 50))} gives`,
+      `For a plain resistance it is the larger over the smaller: ${given(Math.max(load, 50), 'ohm')}/${given(Math.min(load, 50), 'ohm')} =`,
     ],
     right: 'The larger resistance over the smaller.',
   }),
@@ -106,8 +109,8 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ swr }) => [
-      `The reflection coefficient is (${given(swr)} − 1)/(${given(swr)} + 1) = ${sig(reflectionOfSwr(swr))}.`,
-      'Its square is the share of power:',
+      `The reflection coefficient is (${given(swr)} − 1)/(${given(swr)} + 1) = ${sig(reflectionOfSwr(swr), 4)}.`,
+      `Its square is the share of power: ${sig(reflectionOfSwr(swr), 4)}² =`,
     ],
     right: 'The coefficient is of volts; squared it is the share of power.',
   }),
@@ -130,10 +133,13 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
       [-10 * Math.log10(1 - reflectionOfSwr(swr)), 'amplitude-for-power'],
       [2 * mismatchLossDb(reflectionOfSwr(swr)), 'twenty-for-ten'],
     ],
-    worked: ({ swr }) => [
-      `${sig(100 * reflectionOfSwr(swr) ** 2)} in a hundred come back, so ${sig(1 - reflectionOfSwr(swr) ** 2)} of it stays.`,
-      'In decibels the loss is',
-    ],
+    worked: ({ swr }) => {
+      const coefficient = reflectionOfSwr(swr);
+      return [
+        `The reflection coefficient is (${given(swr)} − 1)/(${given(swr)} + 1) = ${sig(coefficient, 4)}, and 1 − ${sig(coefficient, 4)}² = ${sig(1 - coefficient ** 2, 4)} of the power stays.`,
+        `In decibels the loss is −10 lg ${sig(1 - coefficient ** 2, 4)} =`,
+      ];
+    },
     right: 'Less than most people expect.',
   }),
   numeric('reflections', {
@@ -186,8 +192,8 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ forward, milli }) => [
-      `${given(forward, 'W')} over ${given(milli, 'mW')} is ${sig((1000 * forward) / milli)}.`,
-      '10 lg of that is',
+      `${given(forward, 'W')}/${given(milli, 'mW')} = ${sig((1000 * forward) / milli, 4)}.`,
+      `10 lg ${sig((1000 * forward) / milli, 4)} =`,
     ],
     right: 'Forward over reflected, ten times the logarithm.',
   }),
@@ -214,10 +220,13 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     suits: ({ loss }) => loss < 24,
-    worked: ({ loss }) => [
-      `The reflection coefficient is ten to the power of −${given(loss)}/20, ${sig(reflectionOfReturnLoss(loss))}.`,
-      'One plus it over one less it is',
-    ],
+    worked: ({ loss }) => {
+      const coefficient = sig(reflectionOfReturnLoss(loss), 4);
+      return [
+        `The reflection coefficient: ten to the power of −${given(loss)}/20 is ${coefficient}.`,
+        `One plus it over one less it: (1 + ${coefficient})/(1 − ${coefficient}) =`,
+      ];
+    },
     right: 'Twenty in the exponent for the coefficient, then (1 + r)/(1 − r).',
   }),
   numeric('reflections', {
@@ -239,7 +248,9 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
         'That mixes volts and watts. Powers are simply subtracted.',
       ],
     ],
-    worked: ({ forward, reflected }) => [`${given(forward)} − ${given(reflected)} gives`],
+    worked: ({ forward, reflected }) => [
+      `What went forward, less what came back: ${given(forward, 'W')} − ${given(reflected, 'W')} =`,
+    ],
     right: 'Forward less reflected.',
   }),
   numeric('reflections', {
@@ -271,7 +282,7 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ load }) => [
-      `The difference over the sum, without its sign, ${given(Math.abs(load - 50))}/${given(load + 50)}, is`,
+      `The difference over the sum, without its sign: (${given(Math.max(load, 50), 'ohm')} − ${given(Math.min(load, 50), 'ohm')})/(${given(load, 'ohm')} + ${given(50, 'ohm')}) =`,
     ],
     right: 'Difference over sum.',
   }),
@@ -309,8 +320,8 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
           ],
         ),
         worked: [
-          `The coefficients are ${sig(rs)} and ${sig(rl)}, their product is ${sig(rs * rl)}.`,
-          `20 lg (1 ± ${sig(rs * rl)}) gives ${answer}.`,
+          `The coefficients are (${given(source)} − 1)/(${given(source)} + 1) = ${sig(rs, 4)} and (${given(load)} − 1)/(${given(load)} + 1) = ${sig(rl, 4)}; their product is ${sig(rs, 4)} × ${sig(rl, 4)} = ${sig(rs * rl)}.`,
+          `20 lg (1 ± ${sig(rs * rl)}) = ${answer}.`,
         ],
         right: 'The product of the two coefficients, in volts, added or taken off.',
       };
@@ -350,8 +361,9 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
           ],
         ]),
         worked: [
-          `The leak is ten to the power of −${given(directivity)}/20, ${sig(leak)}; the coefficient shown is ${sig(r)}.`,
-          `From their difference to their sum, as standing-wave ratios: ${answer}.`,
+          `The leak: ten to the power of −${given(directivity)}/20 is ${sig(leak, 4)}. The coefficient shown: (${given(swr)} − 1)/(${given(swr)} + 1) = ${sig(r, 4)}.`,
+          `At least ${sig(r, 4)} − ${sig(leak, 4)} = ${fixed('none', 4)(held.lower)}, at most ${sig(r, 4)} + ${sig(leak, 4)} = ${fixed('none', 4)(held.upper)}.`,
+          `As standing-wave ratios: (1 + ${fixed('none', 4)(held.lower)})/(1 − ${fixed('none', 4)(held.lower)}) = ${swr2(swrOfReflection(held.lower))} and (1 + ${fixed('none', 4)(held.upper)})/(1 − ${fixed('none', 4)(held.upper)}) = ${swr2(swrOfReflection(held.upper))}, so ${answer}.`,
         ],
         right: 'The leak is a wave of its own, with any phase.',
       };

@@ -32,6 +32,7 @@ export const REFLECTION_OTHERS: readonly BankQuestion[] = [
           back: reflectionOfReturnLoss(worst) ** 2,
         },
       ];
+      const back = (at: number): string => fixed('percent', 2)(100 * (rows[at]?.back ?? 0));
       return {
         stem: 'Four loads, each described in its own way. Put them in order, the best match first.',
         payload: {
@@ -49,7 +50,7 @@ export const REFLECTION_OTHERS: readonly BankQuestion[] = [
           ),
         },
         worked: [
-          `Of the power there come back ${rows.map(({ back }) => fixed('percent', 1)(100 * back)).join(', ')}.`,
+          `Of the power there come back, of the return losses: ten to the power of −${given(best)}/10 is ${back(0)}, ten to the power of −${given(worst)}/10 is ${back(3)}; of the standing-wave ratio: ((${given(swr)} − 1)/(${given(swr)} + 1))² = ${back(1)}; and ${given(share, 'percent')}.`,
         ],
         right: 'All of them compared by the share of power that comes back.',
       };

@@ -13,7 +13,7 @@ import { expanded, limits, standard, uncertaintyOf } from '../bands/sum.ts';
 import { numeric } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
-import { change, fixed, given, givenBand, sig } from '../write.ts';
+import { change, exactly, fixed, given, givenBand, sig } from '../write.ts';
 
 const changes = 'traceability/calibration-changes-nothing';
 const chain = 'traceability/the-chain-to-the-definition';
@@ -51,7 +51,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ reference, off }) => [
-      `Shown less reference: ${fixed('none', 2)(reference + off / 100)} − ${fixed('none', 2)(reference)} gives`,
+      `Shown less reference: ${dbm2(reference + off / 100)} − ${dbm2(reference)} =`,
     ],
     right: 'Indication less reference, with its sign.',
   }),
@@ -76,9 +76,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       ],
       [0, 'correction-ignored'],
     ],
-    worked: ({ lent, off }) => [
-      `Reference less yours: ${fixed('none', 2)(lent)} − ${fixed('none', 2)(lent + off / 100)} gives`,
-    ],
+    worked: ({ lent, off }) => [`Reference less yours: ${dbm2(lent)} − ${dbm2(lent + off / 100)} =`],
     right: 'Reference less indication, to be added to the reading.',
   }),
   numeric('traceability', {
@@ -97,7 +95,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       [shown + 2 * correction, 'link-twice', 'It is added once.'],
     ],
     worked: ({ shown, correction }) => [
-      `A correction is added, with its sign: ${given(shown)} + (${fixed('none', 1)(correction)}) gives`,
+      `A correction is added, with its sign: ${given(shown, 'dBm')} + (${change('dB', 1)(correction)}) =`,
     ],
     right: 'Added to the reading, with its sign.',
   }),
@@ -126,8 +124,8 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       [off / 100 - drift / 200, 'correction-sign'],
     ],
     worked: ({ before, drift, off }) => [
-      `In the middle the lent meter would have shown ${fixed('dBm', 3)(before + drift / 200)}.`,
-      `Less ${fixed('none', 2)(before + off / 100)} that is`,
+      `In the middle the lent meter would have shown (${dbm2(before)} + ${dbm2(before + drift / 100)})/2 = ${fixed('dBm', 3)(before + drift / 200)}.`,
+      `Less what yours shows: ${fixed('dBm', 3)(before + drift / 200)} − ${dbm2(before + off / 100)} =`,
     ],
     right: 'The mean of before and after, less yours.',
   }),
@@ -160,10 +158,13 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
         [Math.hypot(lender / 2, own), 'k-forgotten'],
       ];
     },
-    worked: ({ lender, s, n, drift }) => [
-      `As standard uncertainties: ${fixed('dB', 3)(lender / 2)}, ${fixed('dB', 3)(s / Math.sqrt(n))} and ${fixed('dB', 3)(drift / Math.sqrt(3))}.`,
-      'Twice the root of the sum of their squares is',
-    ],
+    worked: ({ lender, s, n, drift }) => {
+      const [one, two, three] = [lender / 2, s / Math.sqrt(n), drift / Math.sqrt(3)].map(fixed('dB', 4));
+      return [
+        `As standard uncertainties: ${given(lender, 'dB')}/2 = ${one}, ${given(s, 'dB')}/√${given(n)} = ${two}, and ${given(drift, 'dB')}/√3 = ${three}.`,
+        `Two times the root of the sum of their squares: 2 × √((${one})² + (${two})² + (${three})²) =`,
+      ];
+    },
     right: 'The lender’s, and what you have added yourself.',
   }),
   numeric('traceability', {
@@ -194,7 +195,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       [own, 'largest-uncertainty'],
     ],
     worked: ({ laboratory, lent, own }) => [
-      `The root of ${given(laboratory)}² + ${given(lent)}² + ${given(own)}² is`,
+      `Independent, so the squares add: √(${given(laboratory)}² + ${given(lent)}² + ${given(own)}²) =`,
     ],
     right: 'It grows at every comparison, and the last one leads.',
   }),
@@ -225,7 +226,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       [shown - nominal - off / 100, 'sign-of-loss', 'Going back through the pad, its attenuation is added.'],
     ],
     worked: ({ nominal, off, shown }) => [
-      `${fixed('none', 2)(shown)} + ${fixed('none', 2)(nominal + off / 100)} gives`,
+      `The pad takes what its certificate says: ${dbm2(shown)} + ${fixed('dB', 2)(nominal + off / 100)} =`,
     ],
     right: 'The measured attenuation, not the printed one.',
   }),
@@ -249,7 +250,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       [earlier, 'correction-ignored'],
     ],
     worked: ({ earlier, found }) => [
-      `The reading was taken with the error as found: ${fixed('none', 1)(earlier)} − ${found < 0 ? `(${fixed('none', 1)(found)})` : fixed('none', 1)(found)} gives`,
+      `The reading was taken with the error as found, which comes off: ${fixed('dBm', 1)(earlier)} − (${change('dB', 1)(found)}) =`,
     ],
     right: 'What was found belongs to the readings before the adjustment.',
   }),
@@ -288,7 +289,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ low, high, at }) => [
-      `${given(at)}/10 of the way from ${fixed('none', 1)(low)} to ${fixed('none', 1)(high)}:`,
+      `${given(at)}/10 of the way: ${change('dB', 1)(low)} + ${given(at)}/10 × (${fixed('dB', 1)(high)} − (${change('dB', 1)(low)})) =`,
     ],
     right: 'In proportion to the way between the two lines.',
   }),
@@ -323,7 +324,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ length, room }) => [
-      `${given(length, 'mm')} × ${given(11.5)} × 10⁻⁶ × (${given(room)} − 20) gives`,
+      `Length times coefficient times difference: ${given(length, 'mm')} × ${given(11.5)} × 10⁻⁶ × (${given(room)} − 20) =`,
     ],
     right: 'Length, times growth, times how far from twenty degrees.',
   }),
@@ -352,7 +353,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
     ],
     suits: ({ milliamperes }) => milliamperes !== 1000,
     worked: ({ milliamperes }) => [
-      `An ampere is a coulomb in a second: ${sig(milliamperes / 1000)} divided by 1.602 × 10⁻¹⁹ gives`,
+      `An ampere is a coulomb in a second: ${given(milliamperes, 'mA')} is ${exactly(milliamperes / 1000, 'A')}, and ${exactly(milliamperes / 1000)}/(1.602 × 10⁻¹⁹) =`,
     ],
     right: 'Current over the charge of one.',
   }),
@@ -382,10 +383,13 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
         'Half of its share would still be far too much: its square counts.',
       ],
     ],
-    worked: ({ own, share }) => [
-      `√(${given(own)}² + ${given(two(own / share))}²) is ${sig(uncertaintyOf([standard(own), standard(own / share)]), 4)}${'\u00a0'}dB.`,
-      `Compared with ${given(own, 'dB')} that is more by`,
-    ],
+    worked: ({ own, share }) => {
+      const whole = `${sig(uncertaintyOf([standard(own), standard(own / share)]), 4)}${'\u00a0'}dB`;
+      return [
+        `Both together: √(${given(own)}² + ${given(two(own / share))}²) = ${whole}.`,
+        `Compared with ${given(own, 'dB')} that is more by (${whole} − ${given(own, 'dB')})/${given(own, 'dB')} =`,
+      ];
+    },
     right: 'Little: that is why a reference a few times better is good enough.',
   }),
 ];

@@ -66,11 +66,13 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
     },
     worked: ({ start, up, down }) => {
       const values = series(start, up, down);
-      const middle = mean(values);
-      const squares = values.reduce((sum, value) => sum + (value - middle) ** 2, 0);
+      const middle = fixed('none', 3)(mean(values));
+      const squares = values.reduce((sum, value) => sum + (value - mean(values)) ** 2, 0);
+      const shown = values.map(fixed('none', 2));
       return [
-        `The mean is ${fixed('dBm', 3)(middle)}, the squares of the deviations add up to ${sig(squares)}.`,
-        'Divided by n − 1 = 2, and the root of it, is',
+        `The mean is (${shown.join(' + ')})/3 = ${middle}.`,
+        `The squares of the deviations: ${shown.map((value) => `(${value} − ${middle})²`).join(' + ')} = ${sig(squares, 4)}.`,
+        `Divided by n − 1, which is 2, and the root of it: √(${sig(squares, 4)}/2) =`,
       ];
     },
     right: 'Squares about the mean, over n − 1, and the root.',
@@ -94,7 +96,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
       ],
       [s * Math.sqrt(n), 'upside-down', 'A mean scatters less than a single reading, not more.'],
     ],
-    worked: ({ s, n }) => [`${given(s, 'dB')}/√${given(n)} gives`],
+    worked: ({ s, n }) => [`One over the root of their number: ${given(s, 'dB')}/√${given(n)} =`],
     right: 'By the root of the number.',
   }),
   numeric('verdicts', {
@@ -116,7 +118,9 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
       [2 * factor, 'n-for-root-n', 'Not twice the factor: its square.'],
     ],
     suits: ({ factor }) => factor !== 2,
-    worked: ({ factor }) => [`${given(factor)} times less scatter takes the square of that:`],
+    worked: ({ factor, s }) => [
+      `The scatter is to become ${given(s, 'dB')}/${given(two(s / factor), 'dB')} = ${given(factor)} times smaller, which takes the square of that: ${given(factor)}² =`,
+    ],
     right: 'The square of the factor; that is why it soon stops being worth it.',
   }),
   numeric('verdicts', {
@@ -139,10 +143,13 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
       [Math.hypot(s / n, fixedPart), 'n-for-root-n'],
       [Math.hypot(s, fixedPart), 'no-root-n'],
     ],
-    worked: ({ s, n, fixedPart }) => [
-      `The scatter becomes ${given(s)}/√${given(n)} = ${db3(s / Math.sqrt(n))}, the meter keeps ${given(fixedPart, 'dB')}.`,
-      'The root of the sum of their squares is',
-    ],
+    worked: ({ s, n, fixedPart }) => {
+      const scatter = fixed('dB', 4)(s / Math.sqrt(n));
+      return [
+        `The scatter becomes ${given(s, 'dB')}/√${given(n)} = ${scatter}, the meter keeps ${given(fixedPart, 'dB')}.`,
+        `The root of the sum of their squares: √((${scatter})² + (${given(fixedPart, 'dB')})²) =`,
+      ];
+    },
     right: 'Only the scatter has shrunk.',
   }),
   numeric('verdicts', {
@@ -170,7 +177,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
       [(one + second) / 2, 'uncertainties-averaged', 'A difference is less certain than either of the two.'],
     ],
     worked: ({ one, other: second }) => [
-      `The difference has the expanded uncertainty √(${given(one)}² + ${given(second)}²):`,
+      `The difference has the expanded uncertainty √(${given(one)}² + ${given(second)}²) =`,
     ],
     right: 'Both are uncertain, and both count, at right angles.',
   }),
@@ -191,7 +198,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
       [limit - 2 * wide, 'guard-double'],
     ],
     worked: ({ limit, wide }) => [
-      `The acceptance limit lies one U inside the limit: ${given(limit)} − ${given(wide)} gives`,
+      `The acceptance limit lies one U inside the limit: ${given(limit, 'dBm')} − ${given(wide, 'dB')} =`,
     ],
     right: 'One U inside the limit.',
   }),
@@ -222,7 +229,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
       [limit - wide / 2, 'guard-half', 'For outside the whole band has to lie below the limit: one whole U.'],
     ],
     worked: ({ limit, wide }) => [
-      `All of the band lies below ${given(limit, 'dBm')} from ${given(limit)} − ${given(wide)} on:`,
+      `All of the band lies outside where the reading is one U below the limit: ${given(limit, 'dBm')} − ${given(wide, 'dB')} =`,
     ],
     right: 'When all of the band lies beyond.',
   }),
@@ -253,10 +260,13 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
         'The strip holds 95 %. How much of the bell lies below the limit is another number.',
       ],
     ],
-    worked: ({ below, wide }) => [
-      `The limit lies ${given(below)}/${given(two(wide / 2))} = ${sig((2 * below) / wide)} standard uncertainties above the reading.`,
-      'The share of a bell below that is',
-    ],
+    worked: ({ limit, below, wide }) => {
+      const far = sig((2 * below) / wide);
+      return [
+        `The standard uncertainty is ${given(wide, 'dB')}/2 = ${given(two(wide / 2), 'dB')}; the limit lies (${given(limit, 'dBm')} − ${given(two(limit - below), 'dBm')})/${given(two(wide / 2), 'dB')} = ${far} of them above the reading.`,
+        `From a table, the share of a bell below ${far} is`,
+      ];
+    },
     right: 'The share of the bell that lies below the limit.',
   }),
   numeric('verdicts', {
@@ -294,7 +304,8 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ nominal, tolerance, above }) => [
-      `From ${given(two(nominal + above), 'dBm')} to the limit of ${given(two(nominal + tolerance), 'dBm')} there are`,
+      `The limit is ${given(nominal, 'dBm')} + ${given(tolerance, 'dB')} = ${given(two(nominal + tolerance), 'dBm')}.`,
+      `From the reading to it there are ${given(two(nominal + tolerance), 'dBm')} − ${given(two(nominal + above), 'dBm')} =`,
     ],
     right: 'No more than the room to the nearer limit.',
   }),
@@ -323,7 +334,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
     ],
     worked: ({ watts, tolerance }) => [
       `Ten to the power of ${given(tolerance)}/10 is ${sig(10 ** (tolerance / 10), 4)}.`,
-      `Times ${given(watts)} that is`,
+      `That many times the power: ${sig(10 ** (tolerance / 10), 4)} × ${given(watts, 'W')} =`,
     ],
     right: 'The factor of the upper side.',
   }),
@@ -357,8 +368,8 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
       [watts - wide, 'db-as-difference'],
     ],
     worked: ({ watts, wide }) => [
-      `${given(wide, 'dB')} below is a factor of ${sig(10 ** (-wide / 10), 4)}.`,
-      `Of ${given(watts, 'W')} that leaves`,
+      `Ten to the power of −${given(wide)}/10 is ${sig(10 ** (-wide / 10), 4)}.`,
+      `That share of what is allowed: ${sig(10 ** (-wide / 10), 4)} × ${given(watts, 'W')} =`,
     ],
     right: 'The limit is on the real power: stay below it by U.',
   }),
@@ -385,7 +396,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
           [write(1, 2), 'too-few-digits', 'Value and uncertainty end at the same place.'],
         ]),
         worked: [
-          `Two significant digits of U are ${band('dB', 2)(wide)}, so the value ends at the second decimal too: ${answer}.`,
+          `To two significant digits ${fixed('dB', 4)(wide)} is ${band('dB', 2)(wide)}; to the second decimal as well ${fixed('dBm', 4)(level)} is ${dbm2(level)}. So: ${answer}.`,
         ],
         right: 'Two digits of U, and the value to the same place; and k is stated with them.',
       };
@@ -413,10 +424,13 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
         'That divides by the standard uncertainty. The expanded one is twice as large.',
       ],
     ],
-    worked: ({ one, second, apart }) => [
-      `√(${given(one)}² + ${given(second)}²) is ${sig(uncertaintyOf([expanded(one), expanded(second)]) * 2)}.`,
-      `${given(apart)} over that is`,
-    ],
+    worked: ({ one, second, apart }) => {
+      const both = `${sig(uncertaintyOf([expanded(one), expanded(second)]) * 2, 4)}${'\u00a0'}dB`;
+      return [
+        `The difference has the expanded uncertainty √(${given(one)}² + ${given(second)}²) = ${both}.`,
+        `The difference over that: ${given(apart, 'dB')}/${both} =`,
+      ];
+    },
     right: 'The difference over the root of the sum of the squares.',
   }),
   numeric('verdicts', {
@@ -439,7 +453,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
       [bracket / 200, 'k-twice', 'In brackets stands the standard uncertainty. There is nothing to divide.'],
     ],
     worked: ({ bracket }) => [
-      `The number ends in hundredths, so the ${given(bracket)} in brackets are hundredths too:`,
+      `The number ends in hundredths, so what stands in brackets are hundredths too: ${given(bracket)}/100 =`,
     ],
     right: 'In the last places of the number before them.',
   }),

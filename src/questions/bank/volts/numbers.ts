@@ -25,7 +25,7 @@ import {
 import { numeric } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
-import { change, digits, fixed, given, givenPower, power, sig } from '../write.ts';
+import { change, digits, exactly, fixed, given, givenPower, power, sig } from '../write.ts';
 
 const lesson = 'decibels/volts-and-watts';
 const scope = 'measuring/oscilloscope-across-a-load';
@@ -55,7 +55,7 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [2 * rms, 'half-only', 'Twice the peak is peak to peak; RMS and peak differ by √2.'],
       [2 * Math.SQRT2 * rms, 'vpp-as-vp', 'That is the height from trough to crest. The peak is half of it.'],
     ],
-    worked: ({ rms }) => [`The peak of a sine is √2 times its RMS: 1.414 × ${given(rms)} gives`],
+    worked: ({ rms }) => [`The peak of a sine is √2 times its RMS: √2 × ${given(rms, 'Vrms')} =`],
     right: 'Times √2, from RMS to peak.',
   }),
   numeric('volts', {
@@ -78,8 +78,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [rectifiedAverageOfPeak(peakOfPeakToPeak(vpp(height))), 'average-for-rms'],
     ],
     worked: ({ height }) => [
-      `Half of ${given(height, 'Vpp')} is the peak, ${given(Number((height / 2).toPrecision(6)), 'Vp')}.`,
-      'Divided by √2 that is',
+      `The peak is half the height: ${given(height, 'Vpp')}/2 = ${exactly(height / 2, 'Vp')}.`,
+      `${exactly(height / 2, 'Vp')}/√2 =`,
     ],
     right: 'Halve, then divide by √2.',
   }),
@@ -108,8 +108,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ height }) => [
-      `The peak is ${given(Number((height / 2).toPrecision(6)), 'Vp')}, the RMS voltage ${digits('Vrms', 4)(height / Math.sqrt(8))}.`,
-      `Squared and divided by ${given(50, 'ohm')} that is`,
+      `The peak is ${given(height, 'Vpp')}/2 = ${exactly(height / 2, 'Vp')}, the RMS voltage ${exactly(height / 2, 'Vp')}/√2 = ${digits('Vrms', 4)(height / Math.sqrt(8))}.`,
+      `RMS volts squared over the resistance: (${digits('Vrms', 4)(height / Math.sqrt(8))})²/${given(50, 'ohm')} =`,
     ],
     right: 'Halve, divide by √2, square, divide by the resistance.',
   }),
@@ -136,8 +136,7 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [2 * ofPeakToPeak(height, load), 'vp-as-rms'],
     ],
     worked: ({ height, load }) => [
-      `Squared, ${given(height, 'Vpp')} is ${sig(height * height, 5)}.`,
-      `Divided by 8 × ${given(load, 'ohm')} that is`,
+      `V²pp/(8R), with the resistance that was measured: (${given(height, 'Vpp')})²/(8 × ${given(load, 'ohm')}) =`,
     ],
     right: 'V²pp over eight times the resistance that is really there.',
   }),
@@ -157,8 +156,7 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [2 * ofRms(rms), 'root-two-wrong-way', 'RMS is squared as it is. There is no peak to be found first.'],
     ],
     worked: ({ rms }) => [
-      `${given(rms)}² is ${given(Number((rms * rms).toPrecision(6)))}.`,
-      `Divided by ${given(50, 'ohm')} that is`,
+      `RMS volts squared over the resistance: (${given(rms, 'Vrms')})²/${given(50, 'ohm')} =`,
     ],
     right: 'RMS volts squared over the resistance, nothing else.',
   }),
@@ -187,8 +185,7 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ watts }) => [
-      `${given(watts, 'W')} times ${given(50, 'ohm')} is ${given(Number((watts * 50).toPrecision(6)))}.`,
-      'The root of that is',
+      `The root of power times resistance: √(${givenPower(watts)} × ${given(50, 'ohm')}) =`,
     ],
     right: 'The root of power times resistance.',
   }),
@@ -218,8 +215,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [2 * rmsOf(watts), 'rms-as-vp', 'That doubles the RMS voltage. First it has to become the peak.'],
     ],
     worked: ({ watts }) => [
-      `RMS is the root of ${given(watts)} × 50, ${digits('Vrms', 4)(rmsOf(watts))}.`,
-      'Times 2√2 that is',
+      `The RMS voltage is √(${givenPower(watts)} × ${given(50, 'ohm')}) = ${digits('Vrms', 4)(rmsOf(watts))}.`,
+      `The height is 2√2 times that: 2√2 × ${digits('Vrms', 4)(rmsOf(watts))} =`,
     ],
     right: 'The root of 8 P R, twenty volts for one watt in fifty ohms.',
   }),
@@ -247,8 +244,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ load }) => [
-      `The figure is V²/50, the truth V²/${given(load)}: their ratio is ${given(load)}/50 = ${given(Number((load / 50).toPrecision(6)))}.`,
-      '10 lg of that is',
+      `The figure is V²/50, the truth V²/${given(load)}: their ratio is ${given(load, 'ohm')}/${given(50, 'ohm')} = ${exactly(load / 50)}.`,
+      `10 lg ${exactly(load / 50)} =`,
     ],
     right: 'The resistance enters once, so it is ten times the logarithm of the ratio.',
   }),
@@ -272,7 +269,7 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [shown * (50 / load) ** 2, 'load-squared'],
     ],
     worked: ({ load, shown }) => [
-      `The volts stay; the power goes as one over the resistance: ${given(shown, 'W')} × 50/${given(load)} gives`,
+      `The volts stay; the power goes as one over the resistance: ${given(shown, 'W')} × ${given(50, 'ohm')}/${given(load, 'ohm')} =`,
     ],
     right: 'Same volts, other resistance: in inverse proportion.',
   }),
@@ -292,7 +289,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     ],
     suits: ({ percent }) => percent !== 2,
     worked: ({ percent }) => [
-      `Volts of ${given(Number((1 + percent / 100).toPrecision(6)))} times the true ones, squared, are ${sig((1 + percent / 100) ** 2, 4)} times the power: too high by`,
+      `The volts shown are 1 + ${given(percent, 'percent')} = ${exactly(1 + percent / 100)} times the true ones, the power ${exactly(1 + percent / 100)}² = ${sig((1 + percent / 100) ** 2, 5)} times.`,
+      `Too high by ${sig((1 + percent / 100) ** 2, 5)} − 1 =`,
     ],
     right: 'About twice the percentage, since the volts are squared.',
   }),
@@ -315,7 +313,9 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       ],
       [percent / 10, 'db-as-percent', 'Ten per cent of volts are not one decibel.'],
     ],
-    worked: ({ percent }) => [`20 lg ${given(Number((1 + percent / 100).toPrecision(6)))} gives`],
+    worked: ({ percent }) => [
+      `Volts take twenty times the logarithm: 20 lg (1 + ${given(percent, 'percent')}) =`,
+    ],
     right: 'Volts: twenty times the logarithm.',
   }),
   numeric('volts', {
@@ -334,7 +334,7 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     ],
     worked: ({ drop }) => [
       `Ten to the power of −${given(drop)}/20 is ${sig(10 ** (-drop / 20), 4)}: that share is left.`,
-      'The rest has gone:',
+      `The rest has gone: 1 − ${sig(10 ** (-drop / 20), 4)} =`,
     ],
     right: 'Twenty in the exponent for volts.',
   }),
@@ -363,8 +363,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     ],
     suits: ({ level }) => Math.abs(level - 13) > 2 && Math.abs(level - 19) > 1 && Math.abs(level - 16) > 1,
     worked: ({ level }) => [
-      `${given(level, 'dBm')} are ${power(4)(10 ** ((level - 30) / 10))}.`,
-      'The root of that power times 50 is',
+      `${given(level, 'dBm')} is ${power(4)(10 ** ((level - 30) / 10))}.`,
+      `The root of power times resistance: √(${power(4)(10 ** ((level - 30) / 10))} × ${given(50, 'ohm')}) =`,
     ],
     right: 'To watts first, then the root of power times resistance.',
   }),
@@ -387,8 +387,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
       [powerToLevel(powerW(ofPeakToPeak(height))) - 30, 'milliwatts-for-watts'],
     ],
     worked: ({ height }) => [
-      `${given(height)}² over 8 × 50 is ${power(4)(ofPeakToPeak(height))}.`,
-      'As a level that is',
+      `V²pp/(8R): (${given(height, 'Vpp')})²/(8 × ${given(50, 'ohm')}) = ${power(4)(ofPeakToPeak(height))}.`,
+      `As a level ${power(4)(ofPeakToPeak(height))} is`,
     ],
     right: 'To watts, then ten times the logarithm of the milliwatts.',
   }),
@@ -421,7 +421,7 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     ],
     worked: ({ volts }) => [
       `The rectified mean of this wave is ${given(volts, 'V')}.`,
-      'The scale multiplies it by 1.111, which turns the mean of a sine into its RMS:',
+      `The scale multiplies it by π/(2√2), which turns the mean of a sine into its RMS: ${given(volts, 'V')} × π/(2√2) =`,
     ],
     right: 'Eleven per cent too much: the scale believes that the wave is a sine.',
   }),

@@ -1,7 +1,7 @@
 import { fromTheEnd, other, slip } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
-import { digits, given } from '../write.ts';
+import { digits } from '../write.ts';
 
 const HEIGHTS = [
   {
@@ -93,12 +93,14 @@ export const VOLT_OTHERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { rms: steps(3, 6, 0.5), up: oneOf(1.2, 1.25), down: oneOf(0.8, 0.85) },
     make: ({ rms, up, down }) => {
-      // Heights in RMS: the first and last are far from the middle one, so that only the kind of volts can mislead.
+      // The first and last are far from the middle one, so that only the kind of volts can mislead.
+      const height = Number((rms * down * Math.sqrt(8)).toPrecision(3));
+      const crest = Number((rms * up * Math.SQRT2).toPrecision(3));
       const rows = [
-        { id: 'pp', rms: rms * down, text: digits('Vpp', 3)(rms * down * Math.sqrt(8)) },
-        { id: 'rms', rms, text: digits('Vrms', 3)(rms) },
-        { id: 'peak', rms: rms * up, text: digits('Vp', 3)(rms * up * Math.SQRT2) },
-        { id: 'more', rms: rms * up * up, text: digits('Vrms', 3)(rms * up * up) },
+        { id: 'pp', text: digits('Vpp', 3)(height) },
+        { id: 'rms', text: digits('Vrms', 3)(rms) },
+        { id: 'peak', text: digits('Vp', 3)(crest) },
+        { id: 'more', text: digits('Vrms', 3)(rms * up * up) },
       ];
       return {
         stem: 'Four sines across the same load. Put them in the order of the power that they bring.',
@@ -106,7 +108,7 @@ export const VOLT_OTHERS: readonly BankQuestion[] = [
           kind: 'order',
           first: 'least power first',
           last: 'most power last',
-          items: rows.map(({ id, text }) => ({ id, text })),
+          items: rows,
           answer: rows.map(({ id }) => id),
           reversed: fromTheEnd('That begins with the most power.'),
           otherwise: slip(
@@ -115,7 +117,7 @@ export const VOLT_OTHERS: readonly BankQuestion[] = [
           ),
         },
         worked: [
-          `In RMS: ${rows.map((row) => `${row.text} is ${given(Number(row.rms.toPrecision(3)), 'V')}`).join(', ')}.`,
+          `In RMS: ${rows[0]?.text}/(2√2) = ${digits('Vrms', 3)(height / Math.sqrt(8))}, ${rows[1]?.text} as it is, ${rows[2]?.text}/√2 = ${digits('Vrms', 3)(crest / Math.SQRT2)}, ${rows[3]?.text} as it is.`,
         ],
         right: 'Compared by their RMS, whatever the numbers look like.',
       };
