@@ -23,9 +23,12 @@ export async function sheetAddress(entries: SheetEntries): Promise<string | unde
 const isMarked = (): boolean => history.state?.kept !== undefined || location.hash.startsWith('#kept-');
 
 /** Opens the sheet that the address carries; false where it carries none. */
-export async function openAddress(send: (action: BenchAction) => void): Promise<boolean> {
+export async function openAddress(
+  send: (action: BenchAction) => void,
+  { hash } = location, // as it is now: it may be another when the codec is there
+): Promise<boolean> {
   const { openingOf } = await codec();
-  const action = openingOf(location.hash);
+  const action = openingOf(hash);
   if (action) send(action);
   return action !== undefined;
 }
@@ -39,11 +42,14 @@ export function useBenchAddress(entries: SheetEntries, send: (action: BenchActio
   const woken = useRef(false);
   const latest = useRef(entries);
   latest.current = entries;
+  /** How many addresses have come: one that comes while a change still rests has the last word. */
+  const arrivals = useRef(0);
   const [tooLong, setTooLong] = useState(false);
   useEffect(() => {
     const open = async (): Promise<void> => {
       const first = !woken.current;
       woken.current = true;
+      if (!first) arrivals.current += 1;
       if (isMarked() || (first && location.hash === '')) return;
       await whileOpening(async () => {
         if (!(await openAddress(send)) && !first) await writeAddress(latest.current);
@@ -57,8 +63,11 @@ export function useBenchAddress(entries: SheetEntries, send: (action: BenchActio
   useEffect(() => {
     if (entries === first.current) return undefined;
     let gone = false;
+    const arrived = arrivals.current;
+    const isGone = (): boolean => gone || arrivals.current !== arrived;
     const timer = setTimeout(async () => {
-      const fits = await writeAddress(entries, () => gone);
+      if (isGone()) return;
+      const fits = await writeAddress(entries, isGone);
       if (!gone) setTooLong(!fits);
     }, REST_MS);
     return () => {

@@ -196,3 +196,17 @@ test('the announcer speaks the settled result, once', async ({ page }) => {
   await readingsOf(page).fill('8 dBm');
   await expect(status).toHaveText(/^28\.10 dBm plus or minus 0\.69 decibels.*Can’t tell/);
 });
+
+test('a link that is followed while a change still rests has the last word', async ({ page }) => {
+  await open(page);
+  await page.getByLabel('Title').fill('At the last moment');
+  await page.evaluate(() => {
+    location.hash = 't=Third&x=1&v=2';
+  });
+  await expect(page.getByLabel('Title')).toHaveValue('Third');
+  // longer than a change rests before the address follows it
+  await page.evaluate(() => new Promise((rested) => setTimeout(rested, 600)));
+  await page.reload();
+  await awake(page);
+  await expect(page.getByLabel('Title'), 'the address has it too').toHaveValue('Third');
+});
