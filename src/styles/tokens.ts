@@ -46,6 +46,20 @@ export const stage: Palette = {
   ghost: '#444444',
 };
 
+/**
+ * Where the reader's system puts its own colours in place of ours, figures take them too: drawings are left as they are, and ink could
+ * be drawn on black.
+ */
+const forced: Palette = {
+  paper: 'Canvas',
+  raised: 'Canvas',
+  ink: 'CanvasText',
+  muted: 'CanvasText',
+  rule: 'CanvasText',
+  band: 'LinkText',
+  ghost: 'CanvasText',
+};
+
 const declarations = (palette: Palette): string =>
   Object.entries(palette)
     .map(([name, value]) => `--${name}:${value};`)
@@ -57,6 +71,7 @@ export function tokensCss(): string {
     `:root{color-scheme:light dark;${declarations(light)}}`,
     `@media (prefers-color-scheme:dark){:root{${declarations(dark)}}}`,
     `:root.stage{color-scheme:light;${declarations(stage)}}`,
+    `@media (forced-colors:active){:root,:root.stage{color-scheme:light dark;${declarations(forced)}}}`,
     `@media print{:root{color-scheme:light;${declarations(stage)}}}`,
     '',
   ].join('\n');

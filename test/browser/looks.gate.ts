@@ -1,22 +1,8 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Page } from '@playwright/test';
 import { awake } from './awake.ts';
+import { onColours, typeset, violations } from './axe.ts';
 import { cutTexts, figures, overflowing, smallTexts } from './laid-out.ts';
 import { expect, otherEmbeds, pages, test } from './site.ts';
-
-/** Rules that axe leaves off by default, being young or stricter than WCAG 2.2 AA. */
-const stricter = [
-  'target-size',
-  'identical-links-same-purpose',
-  'css-orientation-lock',
-  'focus-order-semantics',
-  'label-content-name-mismatch',
-  'table-fake-caption',
-  'td-has-header',
-];
-const rules = Object.fromEntries(stricter.map((rule) => [rule, { enabled: true }]));
-/** Rules on colours: all that another colour scheme can change. */
-const onColours = ['color-contrast', 'link-in-text-block'];
 
 /** The width that A4 leaves between margins of a centimetre, in CSS pixels. */
 const paper = { width: 718, height: 1000 };
@@ -25,19 +11,6 @@ const sizes = [
   { width: 1440, height: 900 },
   { width: 1024, height: 768 },
 ];
-
-/** What formulas are drawn with: hidden from a screen reader, and in the colour of the words around (`coloured`). */
-const typeset = '.katex-html';
-
-async function violations(page: Page, only?: readonly string[]): Promise<string[]> {
-  // axe runs in the page and brings back what it objects to; what passes it would take longer to carry than to find
-  const axe = new AxeBuilder({ page }).setLegacyMode(true).exclude(typeset);
-  const which = only ? { runOnly: [...only] } : { rules };
-  const found = await axe.options({ ...which, resultTypes: ['violations'] }).analyze();
-  return found.violations.map(
-    ({ id, help, nodes }) => `${id}: ${help}: ${nodes.map(({ html }) => html).join(' | ')}`,
-  );
-}
 
 /** Formulas in a colour of their own. */
 const coloured = (page: Page): Promise<string[]> =>

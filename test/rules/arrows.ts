@@ -17,6 +17,7 @@ export const folders = [
   'checks',
   'tables',
   'corrections',
+  'access',
   'widgets',
   'bench',
   'borrow',
@@ -79,6 +80,7 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   checks: data,
   tables: ['text'],
   corrections: [],
+  access: [],
   widgets: parts,
   bench: applications,
   borrow: [...applications, 'bench'],
@@ -89,6 +91,6 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   cards: [...drawn, 'figures', 'exchange', 'examples', 'widgets'],
   layouts: [...frames, 'cards'],
   lessons: frames,
-  pages: [...frames, 'cards', 'lessons', 'corrections'],
+  pages: [...frames, 'cards', 'lessons', 'corrections', 'access'],
   build: ['styles', 'figures', 'text', 'offline'],
 };

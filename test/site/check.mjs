@@ -3,6 +3,7 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { cardProblems, codeProblems } from './cards.ts';
 import { headerProblems, manifestProblems, sitemapProblems } from './hosting.ts';
+import { kindProblems } from './kinds.ts';
 import { brokenLinks, brokenResults } from './links.ts';
 import { fetchedFromElsewhere, headProblems, inlineStyles, invalidMarkup, weakPolicies } from './markup.ts';
 import { builtPages } from './pages.ts';
@@ -32,6 +33,7 @@ const checks = {
     site,
     readFileSync(join(site.directory, 'search/index.json'), 'utf8'),
   ),
+  'each page is of a kind': kindProblems(site.pages),
   'both builds have the same pages': site.pages.length === club.pages.length ? [] : ['they do not'],
   'no style attribute is left': inlineStyles(site),
   'the content policy is strict': weakPolicies(site),
