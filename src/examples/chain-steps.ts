@@ -59,7 +59,7 @@ export function chainSteps(sheet: Sheet): readonly Step[] {
               return `u = √(${squares}) dB = ${num(style, u, 3, 'dB')}; U = ${k} × u = ${num(style, expanded, decimals, 'dB')}`;
             }),
             words:
-              'Each part’s limits are divided to a standard uncertainty first (by √3 where nothing more is known, by √2 for a mismatch of unknown phase); the squares add.',
+              'Each part’s limits are divided to a standard uncertainty first (by √3 where nothing more is known, by √2 where two waves meet at an unknown phase); the squares add.',
           },
         ]),
     {

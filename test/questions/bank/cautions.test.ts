@@ -20,16 +20,40 @@ answersFollow({
 });
 
 describe('rating-in-rms', () => {
-  it('stays below the rating in RMS, and above it in every other way of reading', () => {
-    for (const { payload, ...one } of sittingsOf(bankQuestion('rating-in-rms'))) {
+  const sittings = sittingsOf(bankQuestion('rating-in-rms'));
+  const nb = '\u00a0';
+
+  it('says yes below the rating in RMS and no above it, and draws both', () => {
+    const verdicts = sittings.map(({ payload, ...one }) => {
+      const volts = drawnOf(one)('height') / 2 / Math.SQRT2;
+      const verdict = volts < 5 ? 'yes' : 'no';
+      if (payload.kind !== 'choice') throw new TypeError('a choice was expected');
+      const right = payload.options.find(({ id }) => id === payload.answer)?.text;
+      expect(right).toBe(`${verdict}: that is ${volts.toPrecision(3)}${nb}V RMS`);
+      expect(Math.abs(volts - 5)).toBeGreaterThan(0.2);
+      return verdict;
+    });
+    expect(verdicts.filter((verdict) => verdict === 'no').length).toBeGreaterThan(60);
+    expect(verdicts.filter((verdict) => verdict === 'yes').length).toBeGreaterThan(40);
+  });
+
+  it('has slips that lead to the other verdict', () => {
+    for (const { payload, ...one } of sittings) {
       const height = drawnOf(one)('height');
-      expect(height / 2 / Math.SQRT2).toBeLessThan(5);
-      expect(height / 2).toBeGreaterThan(5);
       if (payload.kind !== 'choice') throw new TypeError('a choice was expected');
       const texts = payload.options.map(({ text }) => text);
-      expect(texts.filter((text) => text.startsWith('yes'))).toEqual([
-        `yes: that is ${(height / Math.sqrt(8)).toPrecision(3)}\u00a0V RMS`,
-      ]);
+      const volts = height / 2 / Math.SQRT2;
+      expect(texts.filter((text) => text.startsWith('yes')).length).toBe(volts < 5 ? 1 : 2);
+      expect(texts).toContain(`no: that is ${(2 * volts).toPrecision(3)}${nb}V RMS`);
+      if (volts < 5) expect(height / 2).toBeGreaterThan(5);
+      else
+        for (const slip of [volts / 2, volts / Math.SQRT2]) {
+          expect(slip).toBeLessThan(5);
+          const shown = texts
+            .filter((text) => text.startsWith('yes'))
+            .map((text) => Number(text.slice(13, 17)));
+          expect(Math.min(...shown.map((value) => Math.abs(value - slip)))).toBeLessThan(0.0051);
+        }
     }
   });
 });

@@ -10,7 +10,7 @@ import {
   powerW,
   voltsOfPower,
 } from '#compute';
-import { choices, numeric, other } from '../define.ts';
+import { choices, numeric, other, type WrongText } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { digits, fixed, given, givenBand, givenPower, power, sig } from '../write.ts';
@@ -27,6 +27,36 @@ const rms = (watts: number, r = 50): number => voltsOfPower({ power: powerW(watt
 const peak = (watts: number, r = 50): number => peakOfPower({ power: powerW(watts), resistance: ohms(r) });
 const heat = (watts: number, loss: number): number =>
   heatInPad({ power: powerW(watts), gain: gainDb(-loss) });
+
+const inRms = digits('Vrms', 3);
+
+/** Slips that refuse a sine which a rating of 5 V RMS allows. */
+const tooCareful = (height: number): readonly WrongText[] => [
+  [
+    `no: ${given(height)} is more than twice ${given(5)}`,
+    'rms-for-rating',
+    'That compares peak to peak with RMS. Bring the sine to RMS first.',
+  ],
+  [
+    `no: its peak, ${given(height / 2, 'V')}, is more than ${given(5, 'V')}`,
+    'rms-for-rating',
+    'That compares the peak with an RMS rating: the peak may be √2 times as high.',
+  ],
+];
+
+/** Slips that allow a sine which the same rating refuses. */
+const tooBold = (height: number): readonly WrongText[] => [
+  [
+    `yes: that is ${inRms(height / Math.sqrt(32))}`,
+    'vp-as-vpp',
+    'That halves twice. From trough to crest halve once, and divide by √2: such an input would be lost.',
+  ],
+  [
+    `yes: that is ${inRms(height / 4)}`,
+    'half-only',
+    'RMS is the peak divided by √2, not by two: such an input would be lost.',
+  ],
+];
 
 /** Cautions with drawn numbers. */
 export const CAUTION_NUMBERS: readonly BankQuestion[] = [
@@ -268,37 +298,27 @@ export const CAUTION_NUMBERS: readonly BankQuestion[] = [
     lesson: scope,
     syllabus: ['1.6'],
     difficulty: 2,
-    given: { height: steps(10.5, 13.5, 0.5) },
+    given: { height: steps(10.5, 19.5, 0.5) },
+    suits: ({ height }) => height < 14 || height > 14.5,
     make: ({ height }) => {
-      const own = digits('Vrms', 3)(height / Math.sqrt(8));
+      const bears = height / Math.sqrt(8) < 5;
+      const answer = `${bears ? 'yes' : 'no'}: that is ${inRms(height / Math.sqrt(8))}`;
       return {
         stem: `A ${given(50, 'ohm')} input is rated for ${given(5, 'Vrms')}. A sine of ${given(height, 'Vpp')} arrives at it. Does it bear that?`,
         payload: choices(
-          {
-            text: `yes: that is ${own}`,
-            reply: 'Like compared with like. And count with the largest that may come.',
-          },
+          { text: answer, reply: 'Like compared with like. And count with the largest that may come.' },
           [
+            ...(bears ? tooCareful(height) : tooBold(height)),
             [
-              `no: ${given(height)} is more than twice ${given(5)}`,
-              'rms-for-rating',
-              'That compares peak to peak with RMS. Bring the sine to RMS first.',
-            ],
-            [
-              `no: its peak, ${given(height / 2, 'V')}, is more than ${given(5, 'V')}`,
-              'rms-for-rating',
-              'That compares the peak with an RMS rating: the peak may be √2 times as high.',
-            ],
-            [
-              `no: it is ${digits('Vrms', 3)(height / Math.SQRT2)}`,
+              `no: that is ${inRms(height / Math.SQRT2)}`,
               'vpp-as-vp',
               'That divides by √2 without halving first.',
             ],
           ],
         ),
         worked: [
-          `The height over 2√2 is the RMS voltage: ${given(height, 'Vpp')}/(2√2) = ${own}.`,
-          `That is below ${given(5, 'Vrms')}. So yes: that is ${own}.`,
+          `The height over 2√2 is the RMS voltage: ${given(height, 'Vpp')}/(2√2) = ${inRms(height / Math.sqrt(8))}.`,
+          `That is ${bears ? 'below' : 'above'} ${given(5, 'Vrms')}. So ${answer}.`,
         ],
         right: 'Like compared with like.',
       };
