@@ -78,6 +78,9 @@ export const bare = (value: number, decimals: number): string => numberText('sho
 /** A bare number with so many significant digits. */
 export const sig = (value: number, count = 3): string => digits('none', count)(value);
 
+/** A number to be taken off, in brackets where it has a sign: `− 10 dBm`, but `− (−10 dBm)`. */
+export const takenOff = (text: string): string => (/^[+\u2212]/.test(text) ? `(${text})` : text);
+
 /** "within 2 %" or "within 0.1 dB". */
 export function withinWords({ tolerance, unit }: Typing): string {
   return tolerance.of === 'share'

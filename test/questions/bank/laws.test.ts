@@ -104,6 +104,7 @@ describe.each(each)('%s', (_, question) => {
     for (const one of all)
       for (const text of textsOf(one)) {
         expect(text).not.toBe('');
+        expect(text).not.toMatch(/− \(\d[\d.]*\u00a0?[A-Za-z]*\)/);
         expect(text).not.toMatch(/undefined|NaN|Infinity|\[object|\s{2}|−0(?:\.0+)?(?![\d.])|\$\{|\.\d{8}/);
       }
   });

@@ -16,7 +16,7 @@ import {
 import { numeric } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
-import { digits, exactly, fixed, given, givenPower, power, sig } from '../write.ts';
+import { digits, exactly, fixed, given, givenPower, power, sig, takenOff } from '../write.ts';
 
 const lesson = 'decibels/down-the-line';
 const pads = 'measuring/pads-into-a-meter';
@@ -181,7 +181,7 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     suits: ({ most }) => most !== 0,
     worked: ({ watts, most }) => [
       `${givenPower(watts)} is ${dbm2(level(watts))}.`,
-      `${dbm2(level(watts))} − (${fixed('dBm', 0)(most)}) =`,
+      `${dbm2(level(watts))} − ${takenOff(fixed('dBm', 0)(most))} =`,
     ],
     right: 'The difference of the two levels; and then the next larger pad that there is.',
   }),

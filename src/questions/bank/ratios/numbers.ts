@@ -18,7 +18,7 @@ import {
 import { numeric } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
-import { exactly, factor, fixed, given, givenPower, power, sig } from '../write.ts';
+import { exactly, factor, fixed, given, givenPower, power, sig, takenOff } from '../write.ts';
 
 const lesson = 'decibels/ratios-that-add';
 const levels = 'decibels/levels-and-gains';
@@ -389,7 +389,7 @@ export const RATIO_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ first, second }) => [
-      `A level less a level is a number of decibels: ${given(first, 'dBm')} − (${fixed('dBm', 0)(second)}) =`,
+      `A level less a level is a number of decibels: ${given(first, 'dBm')} − ${takenOff(fixed('dBm', 0)(second))} =`,
     ],
     right: 'A difference of two levels is a ratio, in dB.',
   }),

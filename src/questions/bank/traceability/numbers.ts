@@ -13,7 +13,7 @@ import { expanded, limits, standard, uncertaintyOf } from '../bands/sum.ts';
 import { numeric } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
-import { change, exactly, fixed, given, givenBand, sig } from '../write.ts';
+import { change, exactly, fixed, given, givenBand, sig, takenOff } from '../write.ts';
 
 const changes = 'traceability/calibration-changes-nothing';
 const chain = 'traceability/the-chain-to-the-definition';
@@ -289,7 +289,7 @@ export const TRACE_NUMBERS: readonly BankQuestion[] = [
       ],
     ],
     worked: ({ low, high, at }) => [
-      `${given(at)}/10 of the way: ${change('dB', 1)(low)} + ${given(at)}/10 × (${fixed('dB', 1)(high)} − (${change('dB', 1)(low)})) =`,
+      `${given(at)}/10 of the way: ${change('dB', 1)(low)} + ${given(at)}/10 × (${fixed('dB', 1)(high)} − ${takenOff(change('dB', 1)(low))}) =`,
     ],
     right: 'In proportion to the way between the two lines.',
   }),
