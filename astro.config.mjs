@@ -54,7 +54,8 @@ export default defineConfig({
       cssVariable: '--font-body',
       // a face that comes late stays out of the page it is late for, so that nothing moves; the next page has it
       display: 'optional',
-      fallbacks: ['Page One L', 'Page One D', 'system-ui'],
+      optimizedFallbacks: false, // they have no bold letters; ours stand in base.css
+      fallbacks: ['Page One S', 'Page One R', 'Page One A', 'Page One D', 'system-ui'],
       options: {
         variants: [{ src: ['./src/assets/fonts/page-one.woff2'], weight: '400 700', style: 'normal' }],
       },
