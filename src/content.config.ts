@@ -19,9 +19,16 @@ const lessons = defineCollection({
       objectives: z.array(z.string().min(10)).min(1).max(5),
       /** Slugs of the worked examples that go with it. */
       examples: z.array(z.string()).default([]),
-      /** What its preview card shows: a number of its prose with what it is, or the band of a prepared chain. */
+      /** What its preview card shows: a number of its prose with what it is and the figure that shows it, or the band of a prepared chain. */
       card: z.union([
-        z.object({ value: z.string(), says: z.string().min(5).max(110) }).strict(),
+        z
+          .object({
+            value: z.string(),
+            figure: z.string(),
+            state: z.string().optional(),
+            says: z.string().min(5).max(110),
+          })
+          .strict(),
         z.object({ band: z.enum(['club', 'two-pads']) }).strict(),
       ]),
     })

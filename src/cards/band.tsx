@@ -5,7 +5,7 @@ import { ReadingBand } from '../figures/ReadingBand.tsx';
 import type { BandMeasures } from '../figures/reading-band.frame.ts';
 import { readingBandLayout } from '../figures/reading-band.layout.ts';
 import { light } from '../styles/tokens.ts';
-import type { CardContent } from './content.ts';
+import type { CardBand } from './content.ts';
 import { outlineOf, widthOf } from './face.ts';
 
 /** Size of the numbers along the axis: a card is often seen at a quarter of its size. */
@@ -81,7 +81,7 @@ function outlined(
  * of its rungs are left out, which nobody could read at a quarter of the size, and so is the axis of watts, which the line above it says.
  */
 export function cardBand(
-  band: NonNullable<CardContent['band']>,
+  { kind: _, ...band }: CardBand,
   room: { readonly width: number; readonly height: number },
 ): string {
   const props = { ...band, frame: 'wide' } as const;

@@ -2,6 +2,8 @@ import { light } from '../styles/tokens.ts';
 import { cardBand } from './band.tsx';
 import type { CardContent } from './content.ts';
 import { outlineOf } from './face.ts';
+import { figureDrawing } from './figure-drawing.ts';
+import { figureFor } from './figure-for.ts';
 import { type Fitted, fitted, type Size } from './fit.ts';
 
 /** What boards and messengers show without cutting (common practice). */
@@ -12,47 +14,58 @@ export const MARGIN = 60;
 
 const SITE = 'How Sure Is a Watt?';
 const inner = CARD_WIDTH - 2 * MARGIN;
-/** Sizes in the order of the wish; what must be read at a quarter of the size begins with 46. */
-const SIZES = {
-  site: [{ size: 40, most: 1 }],
-  title: [
-    { size: 68, most: 1 },
-    { size: 62, most: 2 },
-  ],
-  titleAboveBand: [
-    { size: 66, most: 1 },
-    { size: 56, most: 2 },
-  ],
-  big: [
-    { size: 140, most: 1 },
-    { size: 124, most: 1 },
-    { size: 108, most: 1 },
-    { size: 92, most: 2 },
-  ],
-  bigAboveBand: [
-    { size: 124, most: 1 },
-    { size: 110, most: 1 },
-    { size: 96, most: 1 },
-  ],
-  small: [
-    { size: 54, most: 1 },
-    { size: 50, most: 2 },
-    { size: 46, most: 3 },
-  ],
-  smallAboveBand: [
-    { size: 54, most: 1 },
-    { size: 46, most: 1 },
-  ],
-} as const satisfies Readonly<Record<string, readonly Size[]>>;
+
+interface Sizes {
+  readonly site: readonly Size[];
+  readonly title: readonly Size[];
+  readonly big: readonly Size[];
+  readonly small: readonly Size[];
+}
+
+/** Sizes in the order of the wish; what must be read at a quarter of the size begins with 44. */
+const SIZES: Readonly<Record<CardContent['drawn']['kind'], Sizes>> = {
+  band: {
+    site: [{ size: 40, most: 1 }],
+    title: [
+      { size: 66, most: 1 },
+      { size: 56, most: 2 },
+    ],
+    big: [
+      { size: 124, most: 1 },
+      { size: 110, most: 1 },
+      { size: 96, most: 1 },
+    ],
+    small: [
+      { size: 54, most: 1 },
+      { size: 46, most: 1 },
+    ],
+  },
+  figure: {
+    site: [{ size: 40, most: 1 }],
+    title: [
+      { size: 56, most: 1 },
+      { size: 50, most: 1 },
+      { size: 46, most: 1 },
+    ],
+    big: [
+      { size: 104, most: 1 },
+      { size: 92, most: 1 },
+      { size: 80, most: 1 },
+    ],
+    small: [
+      { size: 48, most: 1 },
+      { size: 44, most: 2 },
+    ],
+  },
+};
 /** From one baseline to the next, and how far capitals stand above it, in parts of the size. */
 const STEP = 1.14;
 const CAPITAL = 0.68;
 const TOP = 44;
-const GAP = 36;
-/** Between the words and the band, and below the band. */
-const BAND_GAP = 28;
-/** The site's sign, a band that widens step by step, for a card that has no band of its own. */
-const SIGN = { scale: 4, width: 104, room: 150 } as const;
+/** Between rows of words; a figure wants more height than a band. */
+const GAPS = { band: 36, figure: 27 } as const;
+/** Between the words and the drawing, and below it. */
+const DRAWING_GAP = 28;
 
 interface Placed {
   readonly markup: string;
@@ -70,39 +83,40 @@ function placed({ rows, size, weight }: Fitted, top: number, fill: string): Plac
   return { markup: markup.join(''), end: first + (rows.length - 1) * STEP * size };
 }
 
-function sign(): string {
-  const { scale, width } = SIGN;
-  const place = `translate(${CARD_WIDTH - MARGIN - width} ${CARD_HEIGHT - MARGIN - width}) scale(${scale})`;
-  return `<g transform="${place}"><path fill="${light.ink}" d="M12 0h2v5h-2zM0 24h26v2H0z"/><path fill="${light.band}" d="M7 8h12v5H7zM2 16h22v6H2z"/></g>`;
+/** Title, result and what it is, and the height below which there is room. */
+function words({ title, big, small, drawn: { kind } }: CardContent): Placed {
+  const sizes = SIZES[kind];
+  const gap = GAPS[kind];
+  const bold = { weight: 'Bold', width: inner } as const;
+  const plain = { weight: 'Regular', width: inner } as const;
+  const first = placed(fitted(SITE, { ...plain, sizes: sizes.site }), TOP, light.muted);
+  const second = placed(fitted(title, { ...bold, sizes: sizes.title }), first.end + gap, light.ink);
+  const third = placed(fitted(big, { ...bold, sizes: sizes.big }), second.end + gap, light.ink);
+  const fourth = placed(fitted(small, { ...plain, sizes: sizes.small }), third.end + gap, light.ink);
+  return { markup: [first, second, third, fourth].map(({ markup }) => markup).join(''), end: fourth.end };
 }
 
-/** Title, result and what it is, and the height below which there is room. */
-function words({ title, big, small, band }: CardContent): Placed {
-  const bold = { weight: 'Bold', width: inner } as const;
-  const plain = { weight: 'Regular', width: band ? inner : inner - SIGN.room } as const;
-  const head = fitted(title, { ...bold, sizes: band ? SIZES.titleAboveBand : SIZES.title });
-  const result = fitted(big, { ...bold, sizes: band ? SIZES.bigAboveBand : SIZES.big });
-  const said = fitted(small, { ...plain, sizes: band ? SIZES.smallAboveBand : SIZES.small });
-  const first = placed(fitted(SITE, { ...plain, sizes: SIZES.site }), TOP, light.muted);
-  const second = placed(head, first.end + GAP, light.ink);
-  const third = placed(result, second.end + (band ? 1 : 2) * GAP, light.ink);
-  const fourth = placed(said, third.end + GAP, light.ink);
-  return { markup: [first, second, third, fourth].map(({ markup }) => markup).join(''), end: fourth.end };
+/** The drawing of a card as large as there is room for, from its upper left corner. */
+function drawing(
+  drawn: CardContent['drawn'],
+  room: { readonly width: number; readonly height: number },
+): string {
+  if (drawn.kind === 'band') return cardBand(drawn, room);
+  const { markup, width, height } = figureDrawing(figureFor(drawn));
+  const scale = Math.min(room.width / width, room.height / height);
+  return `<g class="figure" transform="scale(${scale.toFixed(4)})">${markup}</g>`;
 }
 
 /** A card as SVG: no letter in it needs a face, so that the same content gives the same picture on every machine. */
 export function cardSvg(content: CardContent): string {
   const { markup, end } = words(content);
-  const top = end + BAND_GAP;
-  const room = { width: inner, height: CARD_HEIGHT - BAND_GAP - top };
-  const drawn = content.band
-    ? `<g transform="translate(${MARGIN} ${top})">${cardBand(content.band, room)}</g>`
-    : sign();
+  const top = end + DRAWING_GAP;
+  const room = { width: inner, height: CARD_HEIGHT - DRAWING_GAP - top };
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${CARD_WIDTH}" height="${CARD_HEIGHT}" viewBox="0 0 ${CARD_WIDTH} ${CARD_HEIGHT}">`,
     `<rect width="${CARD_WIDTH}" height="${CARD_HEIGHT}" fill="${light.paper}"/>`,
     markup,
-    drawn,
+    `<g transform="translate(${MARGIN} ${top})">${drawing(content.drawn, room)}</g>`,
     '</svg>',
   ].join('');
 }

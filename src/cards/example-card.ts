@@ -3,10 +3,11 @@ import type { ChainExample, Example, SumExample } from '../examples/example.ts';
 import { levelAnswer, wattsAnswer } from '../widgets/reading-band/words.ts';
 import { bandOf } from './chain-band.ts';
 import type { CardContent } from './content.ts';
+import { exampleFigure } from './example-figure.ts';
 import { cardStrings as strings } from './strings.ts';
 
 /** Longest value, and longest head of a value, that can be read at a glance, in letters. */
-const GLANCE = { value: 34, head: 26 } as const;
+const GLANCE = { value: 26, head: 26 } as const;
 
 /** The card of a worked example. @throws RangeError for one that comes to nothing. */
 export const exampleCard = (example: Example): CardContent =>
@@ -18,21 +19,25 @@ function chainCard(example: ChainExample): CardContent {
   const { slug, title } = example;
   const [big, small] = [levelAnswer('shown', chain), wattsAnswer('shown', chain)];
   const alt = strings.bandAlt({ title: `${title}:`, level: big, watts: small });
-  return { key: `example-${slug}`, title, big, small, band: bandOf(chain), alt };
+  return { key: `example-${slug}`, title, big, small, drawn: bandOf(chain), alt };
 }
 
 function sumCard({ slug, title, outcomes }: SumExample): CardContent {
   const [first] = outcomes();
   if (first === undefined) throw new RangeError(`sumCard: ${slug} must have an outcome, got none`);
   const { big, small } = atAGlance(first.name, first.value('shown'));
-  return { key: `example-${slug}`, title, big, small, alt: strings.outcomeAlt({ title, big, small }) };
+  const alt = strings.outcomeAlt({ title, big, small });
+  return { key: `example-${slug}`, title, big, small, drawn: exampleFigure(slug), alt };
 }
 
-/** What of an outcome stands large: its value, or the head of a value that is a sentence, or else its name. */
+/** What of an outcome stands large: its value, or the head of one that goes on behind a colon or a comma, or else its name. */
 export function atAGlance(name: string, value: string): { readonly big: string; readonly small: string } {
   if (value.length <= GLANCE.value) return { big: value, small: name };
-  const [head = '', ...rest] = value.replace(/\.$/, '').split(': ');
-  if (rest.length > 0 && head.length <= GLANCE.head)
-    return { big: head, small: `${name}: ${rest.join(': ')}` };
+  const said = value.replace(/\.$/, '');
+  for (const mark of [': ', ', ']) {
+    const [head = '', ...rest] = said.split(mark);
+    if (rest.length > 0 && head.length <= GLANCE.head)
+      return { big: head, small: `${name}${mark}${rest.join(mark)}` };
+  }
   return { big: name, small: value };
 }

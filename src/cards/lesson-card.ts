@@ -4,10 +4,18 @@ import { type Preset, presetSheet } from '../widgets/reading-band/presets.ts';
 import { levelAnswer, wattsAnswer } from '../widgets/reading-band/words.ts';
 import { bandOf } from './chain-band.ts';
 import type { CardContent } from './content.ts';
+import { FIGURE_NAMES, type FigureName } from './figure-names.ts';
 import { cardStrings as strings } from './strings.ts';
 
 /** What a lesson's front matter says of its card. */
-export type LessonCard = { readonly value: string; readonly says: string } | { readonly band: Preset };
+export type LessonCard =
+  | {
+      readonly value: string;
+      readonly figure: string;
+      readonly state?: string | undefined;
+      readonly says: string;
+    }
+  | { readonly band: Preset };
 
 export interface CardedLesson {
   /** `track/slug`. */
@@ -31,10 +39,19 @@ export function lessonCard({ id, title, card }: CardedLesson): CardContent {
       title,
       big,
       small,
-      band: bandOf(chain),
+      drawn: bandOf(chain),
       alt: strings.bandAlt({ title, level: big, watts: small }),
     };
   }
   const [big, small] = [textOfValue(card.value), withValues(card.says)];
-  return { key, title, big, small, alt: strings.alt({ title, big, small }) };
+  const name = nameOf(card.figure);
+  const drawn = { kind: 'figure', name, ...(card.state !== undefined && { given: card.state }) } as const;
+  return { key, title, big, small, drawn, alt: strings.alt({ title, big, small }) };
+}
+
+function nameOf(figure: string): FigureName {
+  const name = FIGURE_NAMES.find((candidate) => candidate === figure);
+  if (name === undefined)
+    throw new RangeError(`lessonCard: a card's figure must be one that cards have, got ${figure}`);
+  return name;
 }

@@ -15,7 +15,7 @@ export function siteCard(): CardContent {
     title,
     big,
     small,
-    band: bandOf(chain),
+    drawn: bandOf(chain),
     alt: strings.bandAlt({ title, level: big, watts: small }),
   };
 }

@@ -25,12 +25,12 @@ const judged = (estimate: number): Judgement =>
 const verdictOf = (estimate: number): string =>
   verdictWords(judged(estimate).verdict, sidesOf(SPECIFICATION)).replaceAll("'", '’');
 
-/** The second board, which nobody can tell, as a chain of one link. */
-export const boardSheet = (): Sheet =>
+/** A board as a chain of one link: the second, which nobody can tell, if not said. */
+export const boardSheet = (board: 0 | 1 = 1): Sheet =>
   sheetOf({
     title: 'Four boards against one specification',
     conditions: 'key down, each board in turn',
-    reading: levelDbm(READINGS_DBM[1]),
+    reading: levelDbm(READINGS_DBM[board]),
     specification: SPECIFICATION,
     links: [
       linkOf({

@@ -61,7 +61,7 @@ const steps = (): readonly Step[] => [
 
 const outcomes = (): readonly Outcome[] => [
   {
-    name: 'There is no number to correct',
+    name: 'No number to correct',
     value: (style) =>
       `${num(style, claimed(), 3, 'W')} would be claimed where ${num(style, TRUE_W, 3, 'W')} are there: ${num(style, tooMuchDb(), 2, 'dB')} too much, if the source is matched`,
   },

@@ -1,5 +1,5 @@
 /** Where the figure stands: each place has measures of its own. */
-export type BlockFrame = 'wide' | 'narrow' | 'stage';
+export type BlockFrame = 'wide' | 'narrow' | 'stage' | 'card';
 
 /** Measures in units of the figure's own view box. */
 export interface BlockMeasures {
@@ -87,6 +87,26 @@ const MEASURES: Readonly<Record<BlockFrame, BlockMeasures>> = {
     tickDrop: 46,
     unitDrop: 88,
     handleRadius: 13,
+    dotRadius: 11,
+  },
+  card: {
+    width: 1080,
+    scaled: [4, 330],
+    zone: [360, 1060],
+    head: 0,
+    pitch: 72,
+    foot: 54,
+    labelY: 34,
+    detailY: 0,
+    barY: 54,
+    barHeight: 26,
+    showDetail: false,
+    curveHeight: 14,
+    tickCount: 5,
+    tickRoom: 140,
+    tickDrop: 46,
+    unitDrop: 46,
+    handleRadius: 12,
     dotRadius: 11,
   },
 };

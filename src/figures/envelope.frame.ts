@@ -1,5 +1,5 @@
 /** Where the figure stands: each place has measures of its own. */
-export type EnvelopeFrame = 'wide' | 'narrow' | 'stage';
+export type EnvelopeFrame = 'wide' | 'narrow' | 'stage' | 'card';
 
 /** Measures in units of the figure's own view box. */
 export interface EnvelopeMeasures {
@@ -51,6 +51,18 @@ const MEASURES: Readonly<Record<EnvelopeFrame, EnvelopeMeasures>> = {
     labelDrop: 11,
     tickCount: 3,
     tickDrop: 44,
+    handleRadius: 12,
+  },
+  card: {
+    width: 1080,
+    height: 262,
+    plot: [110, 640],
+    power: [48, 206],
+    labelX: 690,
+    labelPitch: 48,
+    labelDrop: 15,
+    tickCount: 2,
+    tickDrop: 46,
     handleRadius: 12,
   },
 };

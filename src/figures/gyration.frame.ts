@@ -1,5 +1,5 @@
 /** Where the figure stands: each place has measures of its own. */
-export type GyrationFrame = 'wide' | 'narrow' | 'stage';
+export type GyrationFrame = 'wide' | 'narrow' | 'stage' | 'card';
 
 /** Measures in units of the figure's own view box. */
 export interface GyrationMeasures {
@@ -75,6 +75,23 @@ const MEASURES: Readonly<Record<GyrationFrame, GyrationMeasures>> = {
     tickRoom: 120,
     tickDrop: 58,
     wordsDrop: 106,
+    handleRadius: 12,
+  },
+  card: {
+    width: 1080,
+    height: 276,
+    across: [20, 1060],
+    bar: [46, 86],
+    rod: 148,
+    strip: 208,
+    axis: 222,
+    stripHalf: 10,
+    lumpRadius: 12,
+    rise: { bar: 10, rod: 22, strip: 8 },
+    ticks: 6,
+    tickRoom: 140,
+    tickDrop: 46,
+    wordsDrop: 46,
     handleRadius: 12,
   },
 };

@@ -1,5 +1,5 @@
 /** Where the figure stands: each place has measures of its own. */
-export type LaidFrame = 'wide' | 'narrow' | 'stage';
+export type LaidFrame = 'wide' | 'narrow' | 'stage' | 'card';
 
 /** Measures in units of the figure's own view box. */
 export interface LaidMeasures {
@@ -76,6 +76,23 @@ const MEASURES: Readonly<Record<LaidFrame, LaidMeasures>> = {
     tickRoom: 120,
     tickDrop: 58,
     wordsDrop: 106,
+    handleRadius: 12,
+  },
+  card: {
+    width: 1080,
+    height: 284,
+    across: [20, 1060],
+    above: [2, 138],
+    bars: [166, 208],
+    barHalf: 13,
+    axis: 232,
+    rise: 22,
+    lineHalf: 4,
+    corner: 12,
+    ticks: 6,
+    tickRoom: 140,
+    tickDrop: 44,
+    wordsDrop: 44,
     handleRadius: 12,
   },
 };

@@ -1,5 +1,5 @@
 /** Where the figure stands: each place has measures of its own. */
-export type LevelFrame = 'wide' | 'narrow' | 'stage';
+export type LevelFrame = 'wide' | 'narrow' | 'stage' | 'card';
 
 /** Measures in units of the figure's own view box. */
 export interface LevelMeasures {
@@ -78,6 +78,25 @@ const MEASURES: Readonly<Record<LevelFrame, LevelMeasures>> = {
     tickRoom: 90,
     tickCount: 5,
     tickDrop: 40,
+    unitBeside: true,
+    showDetail: false,
+    handleRadius: 12,
+  },
+  card: {
+    width: 1080,
+    axis: [330, 800],
+    head: 10,
+    foot: 52,
+    rowPitch: 42,
+    labelY: 34,
+    detailY: 0,
+    stepY: 20,
+    labelX: 0,
+    numberX: 1080,
+    numberY: 34,
+    tickRoom: 120,
+    tickCount: 4,
+    tickDrop: 44,
     unitBeside: true,
     showDetail: false,
     handleRadius: 12,

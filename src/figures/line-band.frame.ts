@@ -1,5 +1,5 @@
 /** Where the figure stands: each place has measures of its own. */
-export type LineBandFrame = 'wide' | 'narrow' | 'stage';
+export type LineBandFrame = 'wide' | 'narrow' | 'stage' | 'card';
 
 /** Measures in units of the figure's own view box. */
 export interface LineBandMeasures {
@@ -70,6 +70,21 @@ const MEASURES: Readonly<Record<LineBandFrame, LineBandMeasures>> = {
     wordsRise: 24,
     handleRadius: 12,
     dotRadius: 10,
+  },
+  card: {
+    width: 1080,
+    height: 260,
+    across: [128, 1064],
+    down: [52, 204],
+    ticks: [6, 2],
+    tickRoom: 150,
+    tickDrop: 50,
+    wordsDrop: 50,
+    labelDrop: 15,
+    limitDrop: 40,
+    wordsRise: 14,
+    handleRadius: 12,
+    dotRadius: 12,
   },
 };
 

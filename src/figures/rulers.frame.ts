@@ -1,5 +1,8 @@
 import type { BandFrame } from './reading-band.frame.ts';
 
+/** Where rulers and tiles stand. */
+export type RulersFrame = BandFrame | 'card';
+
 /** Measures of the rulers in units of the figure's own view box, by the frame that it stands in. */
 export interface RulersMeasures {
   readonly width: number;
@@ -26,7 +29,7 @@ export interface RulersMeasures {
   readonly fontSize: number;
 }
 
-const MEASURES: Readonly<Record<BandFrame, RulersMeasures>> = {
+const MEASURES: Readonly<Record<RulersFrame, RulersMeasures>> = {
   wide: {
     width: 880,
     axis: [236, 862],
@@ -81,6 +84,24 @@ const MEASURES: Readonly<Record<BandFrame, RulersMeasures>> = {
     knobRadius: 12,
     fontSize: 34,
   },
+  card: {
+    width: 1080,
+    axis: [390, 1050],
+    head: 2,
+    foot: 4,
+    lanePitch: 46,
+    rulerPitch: 88,
+    titleY: 38,
+    readingY: 80,
+    axisY: 40,
+    readingX: 0,
+    readingAnchor: 'start',
+    tickDrop: 42,
+    tickLength: 12,
+    stripHeight: 22,
+    knobRadius: 13,
+    fontSize: 44,
+  },
 };
 
-export const rulersMeasuresOf = (frame: BandFrame): RulersMeasures => MEASURES[frame];
+export const rulersMeasuresOf = (frame: RulersFrame): RulersMeasures => MEASURES[frame];

@@ -1,7 +1,6 @@
 import type { Interval } from '#compute';
 import type { LinearScale } from './linear-scale.ts';
-import type { BandFrame } from './reading-band.frame.ts';
-import type { RulersMeasures } from './rulers.frame.ts';
+import type { RulersFrame, RulersMeasures } from './rulers.frame.ts';
 
 /** A division of a ruler. */
 export interface RulerTick {
@@ -51,7 +50,7 @@ export interface Needle {
 }
 
 export interface RulersProps {
-  readonly frame: BandFrame;
+  readonly frame: RulersFrame;
   readonly lanes: readonly Lane[];
   readonly rulers: readonly Ruler[];
   readonly needles: readonly Needle[];

@@ -1,5 +1,5 @@
 /** Where the figure stands: each place has measures of its own. */
-export type ShapeFrame = 'wide' | 'narrow' | 'stage';
+export type ShapeFrame = 'wide' | 'narrow' | 'stage' | 'card';
 
 /** Measures in units of the figure's own view box. */
 export interface ShapeMeasures {
@@ -86,6 +86,25 @@ const MEASURES: Readonly<Record<ShapeFrame, ShapeMeasures>> = {
     tickRoom: 110,
     wordsRise: 18,
     handleRadius: 13,
+  },
+  card: {
+    width: 1080,
+    across: [350, 780],
+    down: [8, 84],
+    lanesDrop: 4,
+    lanePitch: 42,
+    labelY: 36,
+    middleY: 22,
+    stripHeight: 20,
+    numberX: 1080,
+    axisDrop: 4,
+    tickDrop: 46,
+    wordsDrop: 46,
+    foot: 10,
+    tickCount: 4,
+    tickRoom: 130,
+    wordsRise: -30,
+    handleRadius: 12,
   },
 };
 

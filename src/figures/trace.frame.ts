@@ -1,5 +1,5 @@
 /** Where the figure stands: each place has measures of its own. */
-export type TraceFrame = 'wide' | 'narrow' | 'stage';
+export type TraceFrame = 'wide' | 'narrow' | 'stage' | 'card';
 
 /** Measures in units of the figure's own view box. */
 export interface TraceMeasures {
@@ -58,6 +58,18 @@ const MEASURES: Readonly<Record<TraceFrame, TraceMeasures>> = {
     labelPitch: 44,
     labelDrop: 11,
     tickCount: 3,
+    tickDrop: 42,
+    handleRadius: 12,
+  },
+  card: {
+    width: 1080,
+    height: 272,
+    plot: [104, 640],
+    volts: [40, 224],
+    labelX: 690,
+    labelPitch: 46,
+    labelDrop: 15,
+    tickCount: 2,
     tickDrop: 42,
     handleRadius: 12,
   },

@@ -1,5 +1,5 @@
 /** Where the tree stands: across the page, as an indented list on a phone, or on the wall. */
-export type UnitTreeFrame = 'wide' | 'narrow' | 'stage';
+export type UnitTreeFrame = 'wide' | 'narrow' | 'stage' | 'card';
 
 /** Measures in units of the figure's own view box. */
 export interface UnitTreeMeasures {
@@ -61,6 +61,19 @@ const MEASURES: Readonly<Record<UnitTreeFrame, UnitTreeMeasures>> = {
     margin: 4,
     inset: 12,
     drop: 12,
+    stroke: 9,
+  },
+  card: {
+    width: 1080,
+    form: 'tree',
+    indent: 190,
+    row: 46,
+    pressed: 46,
+    box: 42,
+    boxWidth: 140,
+    margin: 4,
+    inset: 12,
+    drop: 15,
     stroke: 9,
   },
 };

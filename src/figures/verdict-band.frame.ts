@@ -1,5 +1,5 @@
 /** Where the figure stands: each place has measures of its own. */
-export type VerdictBandFrame = 'wide' | 'narrow' | 'stage';
+export type VerdictBandFrame = 'wide' | 'narrow' | 'stage' | 'card';
 
 /** Measures in units of the figure's own view box, from top to bottom. */
 export interface VerdictBandMeasures {
@@ -75,6 +75,23 @@ const MEASURES: Readonly<Record<VerdictBandFrame, VerdictBandMeasures>> = {
     tickCount: 6,
     tickRoom: 130,
     letterWidth: 19.5,
+    handleRadius: 12,
+  },
+  card: {
+    width: 1080,
+    height: 268,
+    across: [20, 1060],
+    numbersY: 34,
+    lane: [44, 94],
+    namesY: 84,
+    curve: [102, 182],
+    strip: [184, 206],
+    axisY: 216,
+    ticksY: 260,
+    unitY: 260,
+    tickCount: 5,
+    tickRoom: 150,
+    letterWidth: 24,
     handleRadius: 12,
   },
 };

@@ -8,8 +8,11 @@ const found = (front: string, pattern: RegExp): string => pattern.exec(front)?.[
 export const cardedLessons: readonly CardedLesson[] = filesBelow('src/lessons', ['.mdx']).map(
   ({ path, text }) => {
     const front = /^---[\s\S]*?\n---/.exec(text)?.[0] ?? '';
-    const [value, says] = [found(front, /^card: \{ value: ([\w.]+),/m), found(front, /, says: '(.*)' \}$/m)];
-    const card = value === '' ? ({ band: 'club' } as const) : { value, says };
+    const value = found(front, /^card: \{ value: ([\w.]+),/m);
+    const [figure, state] = [found(front, /, figure: ([\w ]+),/), found(front, /, state: '([^']+)',/)];
+    const says = found(front, /, says: '(.*)' \}$/m);
+    const card =
+      value === '' ? ({ band: 'club' } as const) : { value, figure, says, ...(state !== '' && { state }) };
     return { id: path.replace(/^src\/lessons\/|\.mdx$/g, ''), title: found(front, /^title: (.*)$/m), card };
   },
 );

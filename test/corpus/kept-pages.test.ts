@@ -4,7 +4,7 @@ import { decode } from '../../src/address/decode.ts';
 import type { AddressSpec } from '../../src/address/field-spec.ts';
 import { boardSheet } from '../../src/examples/four-readings-one-limit.ts';
 import { exampleAt } from '../../src/examples/index.ts';
-import { starts } from '../../src/layouts/examples/starts.ts';
+import { starts } from '../../src/examples/starts.ts';
 import type { Sheet } from '../../src/sheet/sheet.ts';
 import { startingAt } from '../../src/widgets/parts/starting.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';

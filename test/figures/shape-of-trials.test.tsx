@@ -14,7 +14,7 @@ import { axesOf, figureOf as triesFigure } from '../../src/widgets/tries/figure.
 import { drawnTexts, letterSize, outsideOf, touching } from './drawn-text.ts';
 
 const FRAMES = ['wide', 'narrow', 'stage'] as const satisfies readonly ShapeFrame[];
-const SIZES: Readonly<Record<ShapeFrame, string>> = {
+const SIZES: Readonly<Record<(typeof FRAMES)[number], string>> = {
   wide: '.plot text',
   narrow: '.plot-narrow text',
   stage: '.plot-stage text',

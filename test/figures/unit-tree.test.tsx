@@ -10,7 +10,7 @@ import { foldedAll, type TreeState, treeSpec } from '../../src/widgets/unit-tree
 import { drawnTree } from '../../src/widgets/unit-tree/words.ts';
 import { drawnTexts, letterRules, letterSize, outsideOf, touching } from './drawn-text.ts';
 
-const frames: readonly UnitTreeFrame[] = ['wide', 'narrow', 'stage'];
+const frames = ['wide', 'narrow', 'stage'] as const satisfies readonly UnitTreeFrame[];
 const prepared: TreeState = defaultState(treeSpec.fields);
 const wholeOf = (root: RootUnit): TreeState => foldedAll({ ...prepared, root }, 'open');
 /** On the wall the root is the watt, and units have their symbols alone. */

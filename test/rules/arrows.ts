@@ -88,7 +88,7 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   practice: applications,
   stage: applications,
   prose: frames,
-  cards: [...drawn, 'figures', 'exchange', 'examples', 'widgets'],
+  cards: [...drawn, 'figures', 'address', 'exchange', 'examples', 'widgets'],
   layouts: [...frames, 'cards'],
   lessons: frames,
   pages: [...frames, 'cards', 'lessons', 'corrections', 'access'],

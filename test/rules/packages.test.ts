@@ -33,6 +33,7 @@ const whileBuilding = [
   'source-sans',
   'subset-font',
   'typescript',
+  'ultrahtml',
   'uqr',
   'vite',
 ];

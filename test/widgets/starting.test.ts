@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { defaultState } from '../../src/address/field-spec.ts';
-import { starts } from '../../src/layouts/examples/starts.ts';
+import { starts } from '../../src/examples/starts.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { rowSpec } from '../../src/widgets/pads-in-a-row/spec.ts';

@@ -3,6 +3,7 @@ import type { AddressSpec } from '../../address/field-spec.ts';
 import { defaultState } from '../../address/field-spec.ts';
 import type { Example } from '../../examples/example.ts';
 import { boardSheet, fourReadingsOneLimit } from '../../examples/four-readings-one-limit.ts';
+import { starts } from '../../examples/starts.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 import { keyedSpec } from '../../widgets/envelope/spec.ts';
 import { stairsSpec } from '../../widgets/level-diagram/spec.ts';
@@ -11,7 +12,6 @@ import type { PlainFields } from '../../widgets/parts/fields.ts';
 import { type Start, startingAt } from '../../widgets/parts/starting.ts';
 import { scopeSpec } from '../../widgets/scope/spec.ts';
 import { backSpec } from '../../widgets/what-comes-back/spec.ts';
-import { starts } from './starts.ts';
 
 /** The chain that an example's figure is of, and which a frame of its own shows; none where the figure is that of a lesson. */
 export function figureSheet(example: Example): Sheet | undefined {

@@ -1,11 +1,13 @@
-import { beyondUse } from '../../examples/beyond-the-bandwidth.ts';
-import { keyedUse } from '../../examples/keyed-and-spoken.ts';
-import { openUse } from '../../examples/load-forgotten.ts';
-import { threePads } from '../../examples/pad-measured-at-dc.ts';
-import { whipLine } from '../../examples/swr-of-a-whip.ts';
-import { forgottenLine } from '../../examples/thirty-decibels-forgotten.ts';
-import type { ScopeUse } from '../../sheet/scope.ts';
-import type { Start } from '../../widgets/parts/starting.ts';
+import type { ScopeUse } from '../sheet/scope.ts';
+import { beyondUse } from './beyond-the-bandwidth.ts';
+import { keyedUse } from './keyed-and-spoken.ts';
+import { openUse } from './load-forgotten.ts';
+import { threePads } from './pad-measured-at-dc.ts';
+import { whipLine } from './swr-of-a-whip.ts';
+import { forgottenLine } from './thirty-decibels-forgotten.ts';
+
+/** Values by the names of the fields of the figure that takes them. */
+type Start = Readonly<Record<string, number | string>>;
 
 const HZ_PER_MHZ = 1e6;
 
