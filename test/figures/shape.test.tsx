@@ -156,7 +156,7 @@ describe('letters', () => {
 
   it('are those of a frame that there is', () => {
     expect(FRAMES.every(isShapeFrame)).toBe(true);
-    expect(isShapeFrame('card')).toBe(false);
+    expect(isShapeFrame('poster')).toBe(false);
     expect(isShapeFrame(undefined)).toBe(false);
   });
 });
