@@ -142,6 +142,6 @@ describe('their coordinates', () => {
 
   it('know their frames by name', () => {
     expect(['wide', 'narrow', 'stage'].every(isVerdictBandFrame)).toBe(true);
-    expect([undefined, 'card', 'toString'].some(isVerdictBandFrame)).toBe(false);
+    expect([undefined, 'poster', 'toString'].some(isVerdictBandFrame)).toBe(false);
   });
 });
