@@ -1,51 +1,22 @@
-import type { ChainFigure, Figure, RulerFigure, WaveFigure, ZonesFigure } from '../questions/bank/figure.ts';
+import type { ChainFigure, Figure, RulerFigure, ZonesFigure } from '../questions/bank/figure.ts';
+import {
+  along,
+  EDGE,
+  FINGER,
+  type Lettering,
+  type PlaceDrawing,
+  round,
+  type Stroke,
+  WIDTH,
+} from './place-parts.ts';
+import { waveDrawing } from './wave-drawing.ts';
 
-/** Where a stroke goes, and what it is for. */
-export interface Stroke {
-  readonly path: string;
-  readonly as: 'axis' | 'mark' | 'limit' | 'span' | 'line';
-}
-
-export interface Lettering {
-  readonly x: number;
-  readonly y: number;
-  readonly text: string;
-  readonly anchor: 'start' | 'middle' | 'end';
-  readonly as: 'label' | 'tick';
-}
-
-/** Where a finger or pointer finds a place. */
-export interface Target {
-  readonly id: string;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
-
-/** A figure with places, ready to draw in its own units: a width of 300, which a phone has. */
-export interface PlaceDrawing {
-  readonly width: number;
-  readonly height: number;
-  readonly strokes: readonly Stroke[];
-  readonly letters: readonly Lettering[];
-  readonly targets: readonly Target[];
-}
-
-export const WIDTH = 300;
-/** From the edge to the ends of an axis. */
-const EDGE = 24;
-const FINGER = 44;
 const ROW = 44;
 /** Room that a letter takes, either way. */
 const LETTER = 16;
 
 /** Texts of the numbers on an axis come from the caller. */
 type Write = (value: number) => string;
-
-const round = (value: number): number => Math.round(100 * value) / 100;
-const along = ({ from, to }: { from: number; to: number }, value: number): number =>
-  round(EDGE + ((WIDTH - 2 * EDGE) * (value - from)) / (to - from));
 
 /** Numbers at an axis, so many that they do not touch. */
 function ticks(
@@ -101,34 +72,6 @@ function ruler(figure: RulerFigure, write: Write): PlaceDrawing {
   };
 }
 
-function wave({ heights }: WaveFigure): PlaceDrawing {
-  const [middle, crest, turns] = [90, 62, 1.5];
-  const at = (turn: number): number => along({ from: 0, to: turns }, turn);
-  const level = (height: number): number => round(middle - crest * height);
-  const points = Array.from({ length: 73 }, (_, k) => (turns * k) / 72);
-  const line = points.map((turn) => `${at(turn)} ${level(Math.sin(2 * Math.PI * turn))}`).join('L');
-  return {
-    width: WIDTH,
-    height: 180,
-    strokes: [
-      { path: `M${EDGE} ${middle}H${WIDTH - EDGE}`, as: 'axis' },
-      { path: `M${line}`, as: 'line' },
-      ...heights.map(({ turns: turn, from, to }): Stroke => {
-        const [x, a, b] = [at(turn), level(from), level(to)];
-        return { path: `M${x} ${a}V${b}M${x - 5} ${a}h10M${x - 5} ${b}h10`, as: 'mark' };
-      }),
-    ],
-    letters: heights.map(({ turns: turn, from, to, label }) => {
-      return { x: at(turn) + 8, y: level((from + to) / 2) - 4, text: label, anchor: 'start', as: 'label' };
-    }),
-    targets: heights.map(({ id, turns: turn, from, to }) => {
-      const top = Math.min(level(from), level(to));
-      const height = Math.max(FINGER, Math.abs(level(from) - level(to)));
-      return { id, x: round(at(turn) - FINGER / 2), y: round(top), width: FINGER, height };
-    }),
-  };
-}
-
 function chain({ boxes }: ChainFigure): PlaceDrawing {
   const [height, gap] = [ROW, 14];
   const top = (row: number): number => 4 + row * (height + gap);
@@ -152,12 +95,13 @@ function zones(figure: ZonesFigure, write: Write): PlaceDrawing {
   const base = top + ROW * figure.readings.length;
   const middle = (row: number): number => top + ROW * row + ROW / 2;
   const limits = [figure.lower, figure.upper].filter((limit) => limit !== undefined);
-  const ends = { ...figure, step: (figure.to - figure.from) / 4 };
+  const numbers = ticks({ ...figure, step: 1 }, base + 20, write);
   return {
     width: WIDTH,
     height: base + 50,
     strokes: [
       { path: `M${EDGE} ${base}H${WIDTH - EDGE}`, as: 'axis' },
+      ...numbers.map(({ x }): Stroke => ({ path: `M${x} ${base}v6`, as: 'axis' })),
       ...limits.map(
         (limit): Stroke => ({ path: `M${along(figure, limit)} ${top - 6}V${base}`, as: 'limit' }),
       ),
@@ -176,7 +120,7 @@ function zones(figure: ZonesFigure, write: Write): PlaceDrawing {
       ...figure.readings.map(({ at, label }, row): Lettering => {
         return { x: along(figure, at), y: middle(row) - 5, text: label, anchor: 'middle', as: 'label' };
       }),
-      ...ticks(ends, base + 20, write),
+      ...numbers,
       { x: WIDTH - EDGE, y: base + 40, text: figure.unit, anchor: 'end', as: 'tick' },
     ],
     targets: figure.readings.map(({ id }, row) => {
@@ -191,7 +135,7 @@ export function placeDrawing(figure: Figure, write: Write): PlaceDrawing {
     case 'ruler':
       return ruler(figure, write);
     case 'wave':
-      return wave(figure);
+      return waveDrawing(figure);
     case 'chain':
       return chain(figure);
     case 'zones':

@@ -1,8 +1,8 @@
 import type { Sitting } from '../questions/bank/types.ts';
-import { decimalsFor } from '../text/place.ts';
 import { numberText } from '../text/quantity-text.ts';
 import { unitText } from '../text/units.ts';
-import { type PlaceDrawing, placeDrawing } from './place-drawing.ts';
+import { placeDrawing } from './place-drawing.ts';
+import type { PlaceDrawing } from './place-parts.ts';
 
 /** A question with everything that is shown of it as text or strokes, so that a page which shows it need not make them. */
 export interface ShownSitting extends Sitting {
@@ -12,8 +12,11 @@ export interface ShownSitting extends Sitting {
   readonly drawing?: PlaceDrawing;
 }
 
-const onAxis = (value: number): string =>
-  numberText('shown', { value, decimals: Number.isInteger(value) ? 0 : decimalsFor(Math.abs(value) % 1) });
+/** A number of an axis, with as many decimals as it needs. */
+function onAxis(value: number): string {
+  const plain = Number(value.toPrecision(8));
+  return numberText('shown', { value: plain, decimals: String(plain).split('.')[1]?.length ?? 0 });
+}
 
 /** Makes the texts and strokes of a question. */
 export function shown(sitting: Sitting): ShownSitting {

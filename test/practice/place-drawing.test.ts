@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { placeDrawing, WIDTH } from '../../src/practice/place-drawing.ts';
+import { placeDrawing } from '../../src/practice/place-drawing.ts';
+import { WIDTH } from '../../src/practice/place-parts.ts';
+import { shown } from '../../src/practice/shown.ts';
 import { type Figure, placesOf } from '../../src/questions/bank/figure.ts';
-import { bankQuestions } from '../../src/questions/bank/index.ts';
+import { bankQuestion, bankQuestions } from '../../src/questions/bank/index.ts';
 import { sitting } from '../../src/questions/bank/sitting.ts';
 
 const write = (value: number): string => String(Math.round(10 * value) / 10);
@@ -121,5 +123,45 @@ describe('zones', () => {
     expect(limits(zones)).toBe(2);
     const { lower: _, ...open } = zones;
     expect(limits(open)).toBe(1);
+  });
+});
+
+describe('a wave', () => {
+  const waves = figures.filter((figure) => figure.figure === 'wave');
+
+  it('has letters that touch neither the curve, nor the middle line, nor a marked height', () => {
+    expect(waves.length).toBeGreaterThan(1);
+    for (const figure of waves) {
+      const { letters, strokes } = placeDrawing(figure, write);
+      // corners of every stroke, and of a curve points between them, as the paths say
+      const points = strokes.flatMap(({ path, as }) =>
+        as === 'line'
+          ? [...path.matchAll(/([\d.]+) ([\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const)
+          : [],
+      );
+      const bars = strokes.flatMap(({ path, as }) => {
+        const [, x, top, bottom] = /^M([\d.]+) ([\d.]+)V([\d.]+)/.exec(path) ?? [];
+        return as === 'mark' ? [{ x: Number(x), top: Number(bottom), bottom: Number(top) }] : [];
+      });
+      expect(points.length).toBeGreaterThan(50);
+      expect(bars).toHaveLength(figure.heights.length);
+      for (const { x, y } of letters) {
+        const isNear = (px: number, py: number): boolean =>
+          px > x - 3 && px < x + 13 && py > y - 13 && py < y + 3;
+        expect(points.filter(([px, py]) => isNear(px, py))).toEqual([]);
+        expect(x < WIDTH - 24 && isNear(x, 90)).toBe(false); // the middle line ends there
+        for (const bar of bars)
+          expect(bar.x > x - 3 && bar.x < x + 13 && bar.bottom > y - 13 && bar.top < y + 3).toBe(false);
+      }
+    }
+  });
+});
+
+describe('numbers at an axis', () => {
+  it('are whole decibels, and limits have the decimals that they need', () => {
+    const { drawing } = shown(sitting(bankQuestion('point-at-verdict'), 1));
+    const ticks = (drawing?.letters ?? []).filter(({ as }) => as === 'tick').map(({ text }) => text);
+    expect(ticks.slice(0, 2)).toEqual(['28.5', '31.5']);
+    expect(ticks.slice(2)).toEqual(['26', '28', '30', '32', 'dBm']);
   });
 });

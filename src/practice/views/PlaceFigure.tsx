@@ -1,4 +1,4 @@
-import type { PlaceDrawing } from '../place-drawing.ts';
+import type { PlaceDrawing } from '../place-parts.ts';
 import { strings } from '../strings.ts';
 
 interface PlaceFigureProps {
