@@ -46,11 +46,14 @@ export const drawnPapers = (
   Promise.all(
     wishes.map(async (wish) => ({
       seed: wish.seed,
+      topics: wish.topics ?? [],
       sittings: await Promise.all(paperPlan(questions, wish).map((question) => drawn(question, wish.seed))),
     })),
   );
 
 export interface DrawnPaper {
   readonly seed: number;
+  /** Topics that it was drawn from; empty for all. */
+  readonly topics: readonly string[];
   readonly sittings: readonly ShownSitting[];
 }

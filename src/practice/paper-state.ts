@@ -27,10 +27,12 @@ export const withGiven = (paper: PaperState, id: string, given: Given): PaperSta
 
 /** What time is left, in whole minutes begun; undefined without a clock, 0 when it is over. */
 export function minutesLeft({ sittings, begunMs, hasClock }: PaperState, nowMs: number): number | undefined {
-  if (!hasClock) return undefined;
-  const leftMs = begunMs + 60_000 * MINUTES_EACH * sittings.length - nowMs;
-  return Math.max(0, Math.ceil(leftMs / 60_000));
+  return hasClock ? minutesOf(sittings.length, nowMs - begunMs) : undefined;
 }
+
+/** What time is left of a paper with so many questions after so long, in whole minutes begun. */
+export const minutesOf = (count: number, spentMs: number): number =>
+  Math.max(0, Math.ceil(MINUTES_EACH * count - spentMs / 60_000));
 
 /** How many questions have no answer yet. */
 export const openCount = ({ sittings, given }: PaperState): number =>

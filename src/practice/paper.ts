@@ -8,6 +8,14 @@ export const MOST_PAPERS = 10;
 /** Time for a question on the clock, in minutes: generous for choosing, tight for computing. */
 export const MINUTES_EACH = 1.5;
 
+/** What a paper is made of, as the reader chose it. */
+export interface PaperWish {
+  readonly seed: number;
+  readonly length: number;
+  /** As in an address: ids with full stops between, empty for all. */
+  readonly topics: string;
+}
+
 const whole = (
   key: string,
   label: string,
@@ -70,6 +78,13 @@ export function chosenTopics<Id extends string>(text: string, all: readonly Id[]
 /** The text for an address; all topics are none named. */
 export const topicsText = (chosen: readonly string[], all: readonly string[]): string =>
   chosen.length === all.length ? '' : chosen.join('.');
+
+/** Titles of chosen topics; none where all are chosen, or none. */
+export const topicTitles = (
+  chosen: readonly string[],
+  all: readonly { readonly id: string; readonly title: string }[],
+): readonly string[] =>
+  chosen.length === all.length ? [] : all.filter(({ id }) => chosen.includes(id)).map(({ title }) => title);
 
 /** The numbers of papers in a row; after the largest comes one. */
 export const seedsFrom = (first: number, count: number): readonly number[] =>

@@ -4,6 +4,16 @@ const many = (count: number, one: string, several: string): string =>
   `${count} ${count === 1 ? one : several}`;
 const questions = (count: number): string => many(count, 'question', 'questions');
 
+/** What a paper was made of, so that it can be made again. */
+interface PaperMade {
+  readonly seed: number;
+  readonly count: number;
+  /** Titles; empty for all topics. */
+  readonly topics: readonly string[];
+}
+const fromTopics = (topics: readonly string[]): string =>
+  topics.length === 0 ? 'all topics' : `${topics.length === 1 ? 'topic' : 'topics'}: ${topics.join('; ')}`;
+
 /** Words of the practice pages. */
 export const strings = {
   notOfficial:
@@ -58,6 +68,18 @@ export const strings = {
     none: 'no answer',
     again: 'A new paper',
     same: 'Whoever opens this address gets the same paper.',
+    made: ({ seed, count, topics }: PaperMade): string =>
+      `Mock paper, number ${seed}, ${questions(count)}, ${fromTopics(topics)}.`,
+    begun: 'A paper that you have not handed in',
+    begunWords: ({ given, all }: { given: number; all: number }): string => `${given} of ${all} answered.`,
+    begunClock: (minutes: number): string =>
+      minutes > 0
+        ? `Its clock stood still meanwhile: ${many(minutes, 'minute', 'minutes')} left.`
+        : 'The time on its clock is up.',
+    goOn: 'Go on with it',
+    drop: 'Forget it',
+    kept: 'Until you hand in, your answers and the clock are kept in this browser.',
+    notKept: 'This browser keeps nothing for this site: leave the page only after handing in.',
   },
   worksheet: {
     title: 'Worksheets',
@@ -76,8 +98,8 @@ export const strings = {
     heading: (seed: number): string => `Paper ${seed}`,
     answers: (seed: number): string => `Answers to paper ${seed}`,
     name: 'Name',
-    again: ({ seed, count }: { seed: number; count: number }): string =>
-      `Worksheets, number ${seed}, ${questions(count)}.`,
+    again: ({ seed, count, topics }: PaperMade): string =>
+      `Worksheets, number ${seed}, ${questions(count)}, ${fromTopics(topics)}.`,
     own: 'Our own questions, not those of any examination.',
   },
   settings: {

@@ -1,18 +1,12 @@
 import { useContext, useState } from 'preact/hooks';
 import { type Given, notedAnswer } from './answering.ts';
 import { marked } from './bank.ts';
-import { chosenTopics } from './paper.ts';
+import { type BegunPaper, resumedPaper } from './begun-paper.ts';
+import { chosenTopics, type PaperWish } from './paper.ts';
 import { type PaperState, withGiven } from './paper-state.ts';
+import type { ShownSitting } from './shown.ts';
 import type { Book } from './use-book.ts';
 import { AroundContext } from './views/context.ts';
-
-/** What a paper is made of, as the reader chose it. */
-export interface PaperWish {
-  readonly seed: number;
-  readonly length: number;
-  /** As in an address: ids with full stops between, empty for all. */
-  readonly topics: string;
-}
 
 /** A paper from its beginning to its marks. */
 export interface PaperUse {
@@ -20,6 +14,8 @@ export interface PaperUse {
   /** Whether it could not be fetched or marked. */
   readonly isLost: boolean;
   readonly begin: (wish: PaperWish, hasClock: boolean) => Promise<void>;
+  /** Puts a paper on the table again that was begun another time. */
+  readonly resume: (begun: BegunPaper) => Promise<void>;
   readonly give: (id: string, given: Given) => void;
   readonly handIn: () => Promise<void>;
   readonly leave: () => void;
@@ -29,7 +25,11 @@ export function usePaper(book: Book): PaperUse {
   const { questions, topics } = useContext(AroundContext);
   const [paper, setPaper] = useState<PaperState>();
   const [isLost, setLost] = useState(false);
-  const begin = async (wish: PaperWish, hasClock: boolean): Promise<void> => {
+  /** Draws a paper and puts it on the table. */
+  const lay = async (
+    wish: PaperWish,
+    table: (sittings: readonly ShownSitting[], nowMs: number) => PaperState,
+  ): Promise<void> => {
     const chosen = chosenTopics(
       wish.topics,
       topics.map(({ id }) => id),
@@ -38,15 +38,10 @@ export function usePaper(book: Book): PaperUse {
       .then(({ drawnPapers }) => drawnPapers(questions, [{ ...wish, topics: chosen }]))
       .catch(() => undefined);
     setLost(found === undefined);
-    if (found?.[0])
-      setPaper({
-        sittings: found[0].sittings,
-        given: new Map(),
-        begunMs: Date.now(),
-        hasClock,
-        handed: undefined,
-      });
+    if (found?.[0]) setPaper(table(found[0].sittings, Date.now()));
   };
+  const begin = (wish: PaperWish, hasClock: boolean): Promise<void> =>
+    lay(wish, (sittings, begunMs) => ({ sittings, given: new Map(), begunMs, hasClock, handed: undefined }));
   const handIn = async (): Promise<void> => {
     if (paper === undefined) return;
     const mark = async (sitting: PaperState['sittings'][number]) =>
@@ -68,6 +63,7 @@ export function usePaper(book: Book): PaperUse {
     paper,
     isLost,
     begin,
+    resume: (begun) => lay(begun, (sittings, nowMs) => resumedPaper(begun, sittings, nowMs)),
     handIn,
     give: (id, given) => setPaper((before) => before && withGiven(before, id, given)),
     leave: () => setPaper(undefined),

@@ -176,10 +176,18 @@ test('a paper is answered in any order, handed in, marked and looked through aga
   const stems = await page.locator('.paper legend').allInnerTexts();
   await page.locator('.paper .ask-options').last().locator('input').first().check();
   await expect(page.getByText('5 questions without an answer.')).toBeVisible();
+  await page.reload();
+  await awake(page);
+  await expect(page.getByText('1 of 6 answered. Its clock stood still meanwhile')).toBeVisible();
+  await page.getByRole('button', { name: 'Go on with it' }).click();
+  await expect(page.locator('.paper .ask-options').last().locator('input').first()).toBeChecked();
+  await expect(page.locator('.paper legend'), 'it is the same paper').toHaveText(stems);
+  await expect(page).toHaveURL(/\?s=7&n=6/);
   await page.getByRole('button', { name: 'Hand in' }).click();
   await expect(page.getByText(/^[01] of 6 right\.$/)).toBeVisible();
   await expect(page.locator('.paper details')).toHaveCount(6);
   await open(page, '/practice/paper/?s=7&n=6&v=1');
+  await expect(page.getByRole('button', { name: 'Go on with it' }), 'it was handed in').toHaveCount(0);
   await page.getByRole('button', { name: 'Begin the paper' }).click();
   await expect(page.locator('.paper legend'), 'the same number is the same paper').toHaveText(stems);
 });

@@ -10,6 +10,7 @@ import {
   questionAddress,
   seedsFrom,
   topicsText,
+  topicTitles,
   worksheetAddress,
 } from '../../src/practice/paper.ts';
 import { drawnPapers, paperPlan } from '../../src/practice/paper-plan.ts';
@@ -97,6 +98,7 @@ describe('papers that are drawn', () => {
       [3, 6],
       [4, 6],
     ]);
+    expect(papers.map(({ topics }) => topics)).toEqual([[], []]);
     for (const { seed, sittings } of papers)
       expect(sittings.map((one) => [one.id, one.seed])).toEqual(
         paperPlan(bank, { seed, length: 6 }).map(({ id }) => [id, seed]),
@@ -125,6 +127,19 @@ describe('topics in an address', () => {
   it('that nobody knows are passed over', () => {
     expect(chosenTopics('volts.weather', TOPICS)).toEqual(['volts']);
     expect(chosenTopics('weather', TOPICS)).toEqual(TOPICS);
+  });
+});
+
+describe('titles of topics', () => {
+  const all = [
+    { id: 'ratios', title: 'Ratios' },
+    { id: 'volts', title: 'Volts' },
+  ];
+
+  it('are those of the chosen ones in their order, and none where all are meant', () => {
+    expect(topicTitles(['volts'], all)).toEqual(['Volts']);
+    expect(topicTitles(['volts', 'ratios'], all)).toEqual([]);
+    expect(topicTitles([], all)).toEqual([]);
   });
 });
 

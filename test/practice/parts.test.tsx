@@ -226,6 +226,7 @@ describe('a figure with places', () => {
 });
 
 describe('a paper on the table', () => {
+  const wish = { seed: 7, length: 5, topics: '' };
   const paper: PaperState = {
     sittings: allSittings,
     given: new Map([[choiceSitting.id, 'a']]),
@@ -233,12 +234,19 @@ describe('a paper on the table', () => {
     hasClock: true,
     handed: undefined,
   };
-  const html = render(<PaperTable paper={paper} seed={7} onGiven={nothing} onHandIn={nothing} />);
+  const html = render(
+    <PaperTable paper={paper} wish={wish} isRefused={false} onGiven={nothing} onHandIn={nothing} />,
+  );
 
   it('has every question at once, a clock in minutes, and what is still open', () => {
     for (const { stem } of allSittings) expect(html).toContain(stem);
     expect(words(html)).toContain('6 minutes left');
     expect(words(html)).toContain('3 questions without an answer.');
+  });
+
+  it('says what it was made of, so that it can be made again, and that it is kept', () => {
+    expect(words(html)).toContain('Mock paper, number 7, 4 questions, all topics.');
+    expect(words(html)).toContain('your answers and the clock are kept in this browser');
   });
 
   it('shows no answer and no mark before it is handed in', () => {
@@ -248,9 +256,16 @@ describe('a paper on the table', () => {
 
   it('has no clock unless one was wished for', () => {
     const calm = render(
-      <PaperTable paper={{ ...paper, hasClock: false }} seed={7} onGiven={nothing} onHandIn={nothing} />,
+      <PaperTable
+        paper={{ ...paper, hasClock: false }}
+        wish={wish}
+        isRefused
+        onGiven={nothing}
+        onHandIn={nothing}
+      />,
     );
     expect(words(calm)).not.toContain('minute');
+    expect(words(calm)).toContain('leave the page only after handing in');
   });
 
   it('has groups of buttons that do not take each other’s choice', () => {
@@ -291,10 +306,10 @@ describe('the settings of a paper', () => {
 
 describe('a paper for a pencil', () => {
   it('has a box for each option and a line for each number', () => {
-    const html = render(<PrintedPaper seed={3} sittings={allSittings} />);
+    const html = render(<PrintedPaper seed={3} topics={['Volts and watts']} sittings={allSittings} />);
     expect(html.match(/printed-line/g)).toHaveLength(1);
     expect(html.match(/<li>/g)).toHaveLength(3 + 3 + 2);
-    expect(words(html)).toContain('Worksheets, number 3, 4 questions.');
+    expect(words(html)).toContain('Worksheets, number 3, 4 questions, topic: Volts and watts.');
   });
 });
 

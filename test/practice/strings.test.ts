@@ -49,6 +49,21 @@ describe('the words of practice', () => {
     expect(strings.round.comesBack(9)).toBe('It comes back in 9 days.');
   });
 
+  it('name what a paper was made of', () => {
+    const made = { seed: 7, count: 10 };
+    expect(strings.worksheet.again({ ...made, topics: [] })).toBe(
+      'Worksheets, number 7, 10 questions, all topics.',
+    );
+    expect(strings.worksheet.again({ ...made, topics: ['Methods', 'Cautions'] })).toBe(
+      'Worksheets, number 7, 10 questions, topics: Methods; Cautions.',
+    );
+  });
+
+  it('say what is left on a clock that stood still', () => {
+    expect(strings.paper.begunClock(1)).toContain('1 minute left');
+    expect(strings.paper.begunClock(0)).toBe('The time on its clock is up.');
+  });
+
   it('hurry nobody by seconds', () => {
     expect(strings.paper.left(12)).toBe('12 minutes left');
     expect(strings.paper.left(1)).toBe('The last minute');

@@ -85,7 +85,7 @@ describe('a worksheet, before any script', () => {
 
 describe('pages that only script makes use of', () => {
   it.each(['revision', 'paper'] as const)('are marked as such: %s', (name) => {
-    expect(page({ page: name })).toMatch(/^<section class="round needs-script">/);
+    expect(page({ page: name })).toMatch(/^<section class="round needs-script"/);
   });
 
   it('the ways in lead to every topic without script as well', () => {
@@ -128,7 +128,12 @@ describe('the review of a paper', () => {
   const text = words(
     render(
       <AroundContext.Provider value={around}>
-        <PaperReview paper={paper} seed={7} handed={{ atMs: 10 * 60_000, marks }} onAgain={() => undefined} />
+        <PaperReview
+          paper={paper}
+          wish={{ seed: 7, length: 5, topics: '' }}
+          handed={{ atMs: 10 * 60_000, marks }}
+          onAgain={() => undefined}
+        />
       </AroundContext.Provider>,
     ),
   );

@@ -1,10 +1,13 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { LARGEST_SEED } from '../answers.ts';
-import { PAPER, paperAddress } from '../paper.ts';
+import type { BegunPaper } from '../begun-paper.ts';
+import { PAPER, type PaperWish, paperAddress } from '../paper.ts';
 import { strings } from '../strings.ts';
+import { useBegun } from '../use-begun.ts';
 import { useBook } from '../use-book.ts';
-import { type PaperWish, usePaper } from '../use-paper.ts';
+import { usePaper } from '../use-paper.ts';
 import { useQuery } from '../use-query.ts';
+import { BegunOffer } from './BegunOffer.tsx';
 import { PaperReview } from './PaperReview.tsx';
 import { PaperFields } from './PaperSettings.tsx';
 import { PaperTable } from './PaperTable.tsx';
@@ -19,23 +22,40 @@ export function Paper() {
   const book = useBook();
   const [wish, setWish] = useState(USUAL);
   const [isChanged, setChanged] = useState(false);
-  const { paper, isLost, begin, give, handIn, leave } = usePaper(book);
+  const { paper, isLost, begin, resume, give, handIn, leave } = usePaper(book);
+  const { begun, isRefused, forget } = useBegun(paper, wish);
   const state = isChanged ? wish : undefined;
   const problems = useQuery({ spec: paperAddress, state, open: setWish });
   const change = (part: Partial<PaperWish>): void => {
     setWish((before) => ({ ...before, ...part }));
     setChanged(true);
   };
+  const section = useRef<HTMLElement>(null);
+  const goOn = (left: BegunPaper): void => {
+    change({ seed: left.seed, length: left.length, topics: left.topics });
+    void resume(left);
+  };
+  const drop = (): void => {
+    forget();
+    section.current?.focus(); // its button goes away
+  };
   return (
-    <section class="round needs-script">
+    <section class="round needs-script" ref={section} tabIndex={-1}>
       <Problems problems={problems} isLost={isLost} />
+      {begun && <BegunOffer begun={begun} onResume={() => goOn(begun)} onForget={drop} />}
       {paper === undefined && (
         <PaperForm wish={wish} onChange={change} onBegin={(hasClock) => void begin(wish, hasClock)} />
       )}
       {paper && paper.handed === undefined && (
-        <PaperTable paper={paper} seed={wish.seed} onGiven={give} onHandIn={() => void handIn()} />
+        <PaperTable
+          paper={paper}
+          wish={wish}
+          isRefused={isRefused}
+          onGiven={give}
+          onHandIn={() => void handIn()}
+        />
       )}
-      {paper?.handed && <PaperReview paper={paper} seed={wish.seed} handed={paper.handed} onAgain={leave} />}
+      {paper?.handed && <PaperReview paper={paper} wish={wish} handed={paper.handed} onAgain={leave} />}
       <StoreNote book={book} />
     </section>
   );

@@ -1,21 +1,23 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Sitting } from '../../questions/bank/types.ts';
 import { givenTexts, type Marked } from '../answering.ts';
+import type { PaperWish } from '../paper.ts';
 import { type HandedIn, minutesLeft, mistakesIn, type PaperState, rightCount } from '../paper-state.ts';
 import { strings } from '../strings.ts';
 import { LessonLink } from './LessonLink.tsx';
 import { MistakeLine, MistakeList } from './Mistakes.tsx';
+import { PaperMade } from './PaperMade.tsx';
 import { Texts, WorkedLines } from './Solution.tsx';
 
 interface PaperReviewProps {
   readonly paper: PaperState;
-  readonly seed: number;
+  readonly wish: PaperWish;
   readonly handed: HandedIn;
   readonly onAgain: () => void;
 }
 
 /** What a paper came to, and every answer beside the right one, with the mistake behind it named. */
-export function PaperReview({ paper, seed, handed, onAgain }: PaperReviewProps) {
+export function PaperReview({ paper, wish, handed, onAgain }: PaperReviewProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   const { marks, atMs } = handed;
@@ -23,8 +25,11 @@ export function PaperReview({ paper, seed, handed, onAgain }: PaperReviewProps) 
   return (
     <>
       <h2 ref={heading} tabIndex={-1}>
-        {strings.paper.heading(seed)}
+        {strings.paper.heading(wish.seed)}
       </h2>
+      <p class="small muted">
+        <PaperMade wish={wish} count={paper.sittings.length} />
+      </p>
       <p class="lead">{strings.paper.marks({ right: rightCount(marks), all: paper.sittings.length })}</p>
       {minutesLeft(paper, atMs) === 0 && <p>{strings.paper.late}</p>}
       {mistakes.length > 0 && (

@@ -1,13 +1,17 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { blankGiven, type Given } from '../answering.ts';
 import { answerKey } from '../keys.ts';
+import type { PaperWish } from '../paper.ts';
 import { minutesLeft, openCount, type PaperState } from '../paper-state.ts';
 import { strings } from '../strings.ts';
 import { AnswerFields } from './AnswerFields.tsx';
+import { PaperMade } from './PaperMade.tsx';
 
 interface PaperTableProps {
   readonly paper: PaperState;
-  readonly seed: number;
+  readonly wish: PaperWish;
+  /** Whether the browser refuses to keep it. */
+  readonly isRefused: boolean;
   readonly onGiven: (id: string, given: Given) => void;
   readonly onHandIn: () => void;
 }
@@ -18,14 +22,18 @@ const LOOK_MS = 5000;
 const SPOKEN = [5, 1, 0];
 
 /** A paper being answered, all questions on one page as on paper. */
-export function PaperTable({ paper, seed, onGiven, onHandIn }: PaperTableProps) {
+export function PaperTable({ paper, wish, isRefused, onGiven, onHandIn }: PaperTableProps) {
   const heading = useRef<HTMLHeadingElement>(null);
   useEffect(() => heading.current?.focus(), []);
   return (
     <>
       <h2 ref={heading} tabIndex={-1}>
-        {strings.paper.heading(seed)}
+        {strings.paper.heading(wish.seed)}
       </h2>
+      <p class="small muted">
+        <PaperMade wish={wish} count={paper.sittings.length} />{' '}
+        <span class="screen-only">{isRefused ? strings.paper.notKept : strings.paper.kept}</span>
+      </p>
       <Clock paper={paper} />
       <ol class="paper">
         {paper.sittings.map((sitting) => (

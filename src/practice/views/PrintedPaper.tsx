@@ -5,11 +5,13 @@ import { WorkedLines } from './Solution.tsx';
 
 interface PrintedProps {
   readonly seed: number;
+  /** Topics that it was drawn from, by their titles; empty for all. */
+  readonly topics: readonly string[];
   readonly sittings: readonly ShownSitting[];
 }
 
 /** A paper to be answered with a pencil. */
-export const PrintedPaper = ({ seed, sittings }: PrintedProps) => (
+export const PrintedPaper = ({ seed, topics, sittings }: PrintedProps) => (
   <section class="printed" aria-labelledby={`paper-${seed}`}>
     <h2 id={`paper-${seed}`}>{strings.worksheet.heading(seed)}</h2>
     <p class="printed-name">{strings.worksheet.name}</p>
@@ -25,7 +27,7 @@ export const PrintedPaper = ({ seed, sittings }: PrintedProps) => (
       ))}
     </ol>
     <p class="small muted">
-      {strings.worksheet.own} {strings.worksheet.again({ seed, count: sittings.length })}
+      {strings.worksheet.own} {strings.worksheet.again({ seed, count: sittings.length, topics })}
     </p>
   </section>
 );
@@ -69,7 +71,7 @@ const Boxes = ({ texts }: { readonly texts: readonly string[] }) => (
 );
 
 /** The answers to a paper, on a sheet of their own. */
-export const PrintedAnswers = ({ seed, sittings }: PrintedProps) => (
+export const PrintedAnswers = ({ seed, sittings }: Omit<PrintedProps, 'topics'>) => (
   <section class="printed" aria-labelledby={`answers-${seed}`}>
     <h2 id={`answers-${seed}`}>{strings.worksheet.answers(seed)}</h2>
     <ol class="paper">

@@ -1,9 +1,10 @@
-import { useState } from 'preact/hooks';
-import { MOST_PAPERS, worksheetAddress } from '../paper.ts';
+import { useContext, useState } from 'preact/hooks';
+import { MOST_PAPERS, topicTitles, worksheetAddress } from '../paper.ts';
 import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { type PapersWish, usePapers } from '../use-papers.ts';
 import { useQuery } from '../use-query.ts';
+import { AroundContext } from './context.ts';
 import { PaperFields, WholeField } from './PaperSettings.tsx';
 import { PrintedAnswers, PrintedPaper } from './PrintedPaper.tsx';
 import { Problems } from './Problems.tsx';
@@ -19,7 +20,8 @@ const USUAL: SheetWish = { seed: 1, length: 10, topics: '', papers: 1, answers: 
 
 /** One to ten papers to print. The page is written with the first, so that it prints without script. */
 export function Worksheet({ sittings }: { readonly sittings: readonly ShownSitting[] }) {
-  const [written] = useState({ seed: USUAL.seed, sittings });
+  const { topics } = useContext(AroundContext);
+  const [written] = useState({ seed: USUAL.seed, topics: [], sittings });
   const [wish, setWish] = useState(USUAL);
   const [isChanged, setChanged] = useState(false);
   const state = isChanged ? wish : undefined;
@@ -43,7 +45,7 @@ export function Worksheet({ sittings }: { readonly sittings: readonly ShownSitti
         {(isWaiting || isLost) && <Waiting isLost={isLost} retry={retry} />}
       </section>
       {papers.map((paper) => (
-        <PrintedPaper key={paper.seed} {...paper} />
+        <PrintedPaper key={paper.seed} {...paper} topics={topicTitles(paper.topics, topics)} />
       ))}
       {wish.answers === 'after' && papers.map((paper) => <PrintedAnswers key={paper.seed} {...paper} />)}
     </div>
