@@ -1,7 +1,9 @@
 import { useMemo, useReducer, useState } from 'preact/hooks';
+import { useDecimal } from '../widgets/parts/use-decimal.ts';
+import { benchIn, spelledState } from './decimal.ts';
 import { KeptLine } from './keep/KeptLine.tsx';
 import { isOwn } from './own.ts';
-import { demonstration, reduceBench, shownPoint } from './state.ts';
+import { demonstration, shownPoint } from './state.ts';
 import { useBenchAddress } from './use-address.ts';
 import { useAnswering } from './use-answering.ts';
 import { useResults } from './use-results.ts';
@@ -22,7 +24,9 @@ const RESULT = { class: 'bench-result', 'aria-labelledby': 'result' } as const;
  * how sure that is, which link matters most, and whether the specification is kept, missed, or out of this measurement's reach.
  */
 export default function Bench() {
-  const [state, reduce] = useReducer(reduceBench, undefined, demonstration);
+  const decimal = useDecimal();
+  const [state, reduce] = useReducer(benchIn(decimal), undefined, demonstration);
+  const formState = useMemo(() => spelledState(state, decimal), [state, decimal]);
   const { act: send, mayWait, again: drawing } = useTyped(reduce);
   const [written] = useState(state.entries);
   const tooLong = useBenchAddress(state.entries, send);
@@ -46,7 +50,7 @@ export default function Bench() {
         )}
       </AsWritten>
       <EntryForm
-        state={state}
+        state={formState}
         running={
           answering && results && <answering.RunningWords result={results.shown} own={own} stale={stale} />
         }

@@ -3,6 +3,7 @@ import type { Cell, Row } from '../exchange/csv.ts';
 import type { Measurement } from '../sheet/measurement.ts';
 import { outOfRangeText } from '../text/out-of-range-text.ts';
 import { probabilityText } from '../text/probability-text.ts';
+import { type Decimal, type Style, styleWith } from '../text/style.ts';
 import { verdictLabel } from '../text/words.ts';
 import { budgetLines } from './budget.ts';
 import { pointLabel } from './point-order.ts';
@@ -23,19 +24,25 @@ const limit = (dbm: number | undefined): Cell =>
  * The uncertainty budget of every point for a spreadsheet, a row a part; then, after an empty row, the results, a row a point. Numbers
  * stand bare and unrounded, their unit in the heading.
  * @param results one a point of the measurement.
+ * @param decimal sign of the numbers that stand within words.
  */
-export function budgetRows({ points }: Measurement, results: readonly PointResult[]): readonly Row[] {
+export function budgetRows(
+  { points }: Measurement,
+  results: readonly PointResult[],
+  decimal: Decimal = 'point',
+): readonly Row[] {
+  const style = styleWith('unicode', decimal);
   const labelled = results.map((result) => {
     const position = points.findIndex(({ id }) => id === result.point.id);
-    return { result, label: pointLabel('unicode', result.point, position) };
+    return { result, label: pointLabel(style, result.point, position) };
   });
   return [
     PART_HEADS.map((name) => strings[name]),
-    ...labelled.flatMap(({ result, label }) => (result.inRange ? partRows(label, result) : [])),
+    ...labelled.flatMap(({ result, label }) => (result.inRange ? partRows(style, label, result) : [])),
     [],
     RESULT_HEADS.map((name) => strings[name]),
     ...labelled.map(({ result, label }) =>
-      result.inRange ? resultRow(label, result) : [label, outOfRangeText('unicode', result.reason)],
+      result.inRange ? resultRow(style, label, result) : [label, outOfRangeText(style, result.reason)],
     ),
   ];
 }
@@ -54,9 +61,9 @@ const PART_HEADS = [
   'freedom',
 ] as const;
 
-function partRows(label: string, { result, sheet }: NumberedPoint): readonly Row[] {
+function partRows(style: Style, label: string, { result, sheet }: NumberedPoint): readonly Row[] {
   const { model, result: whole } = result.chain;
-  const lines = budgetLines('unicode', result);
+  const lines = budgetLines(style, result);
   return detailedBudget({ model, propagation: whole.propagation }).map((row, index): Row => {
     const line = lines[index];
     const link = sheet.links.find(({ id }) => id === row.id);
@@ -77,11 +84,11 @@ function partRows(label: string, { result, sheet }: NumberedPoint): readonly Row
 }
 
 /** No model of a home measurement bears more than a tenth of a percent at either end: beyond it the cell says so in words. */
-function conformity(probability: number | undefined): Cell {
+function conformity(style: Style, probability: number | undefined): Cell {
   if (probability === undefined) return '';
   return probability > 0.001 && probability < 0.999
     ? percent(probability)
-    : probabilityText('unicode', Math.min(1, Math.max(0, probability)));
+    : probabilityText(style, Math.min(1, Math.max(0, probability)));
 }
 
 const RESULT_HEADS = [
@@ -103,7 +110,7 @@ const RESULT_HEADS = [
   'conformity',
 ] as const;
 
-function resultRow(label: string, { result, sheet }: NumberedPoint): Row {
+function resultRow(style: Style, label: string, { result, sheet }: NumberedPoint): Row {
   const { estimate, propagation } = result.chain.result;
   const { interval } = propagation;
   const { verdict, probabilityOfConformity } = result.judgement;
@@ -124,6 +131,6 @@ function resultRow(label: string, { result, sheet }: NumberedPoint): Row {
     limit(lower),
     limit(upper),
     verdictLabel(verdict),
-    conformity(probabilityOfConformity),
+    conformity(style, probabilityOfConformity),
   ];
 }

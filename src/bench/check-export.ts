@@ -1,5 +1,6 @@
 import type { SheetEntries } from '../sheet/entries.ts';
 import type { Measurement } from '../sheet/measurement.ts';
+import { type Decimal, styleWith } from '../text/style.ts';
 import { checkQuestion } from './check-question.ts';
 import type { PointResult } from './point-result.ts';
 
@@ -11,9 +12,10 @@ export async function checkSentences(
   entries: Pick<SheetEntries, 'checks'>,
   measurement: Measurement,
   shown: PointResult,
+  decimal: Decimal = 'point',
 ): Promise<readonly string[]> {
   const { checkLines } = await import('./check-words.ts');
-  return checkLines('ascii', checkQuestion(entries, measurement, shown)).map(({ heading, says }) =>
-    says === '' ? heading : `${heading}. ${says}`,
+  return checkLines(styleWith('ascii', decimal), checkQuestion(entries, measurement, shown)).map(
+    ({ heading, says }) => (says === '' ? heading : `${heading}. ${says}`),
   );
 }

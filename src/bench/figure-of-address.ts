@@ -1,4 +1,5 @@
 import type { Picture } from '../exchange/picture.ts';
+import type { Decimal } from '../text/style.ts';
 import { decodeEntries } from './address.ts';
 import { pictureOf } from './picture.ts';
 import { pictureStrings as strings } from './picture-strings.ts';
@@ -12,13 +13,14 @@ export interface FigureWish {
   readonly assumptions: readonly string[];
   /** Where the page is found, without `https://`. */
   readonly address: string;
+  readonly decimal?: Decimal;
 }
 
 /**
  * The first point of a sheet as a picture that stands alone. Needs a document.
  * @throws RangeError for a sheet that cannot be used, or whose method is out of range.
  */
-export function figureOfAddress({ fragment, assumptions, address }: FigureWish): Picture {
+export function figureOfAddress({ fragment, assumptions, ...words }: FigureWish): Picture {
   const { measurement } = readMeasurement(decodeEntries(fragment).entries);
   const first = measurement?.points[0];
   if (measurement === undefined || first === undefined)
@@ -26,5 +28,5 @@ export function figureOfAddress({ fragment, assumptions, address }: FigureWish):
   const shown = pointResult(measurement, first.id);
   if (!shown.inRange)
     throw new RangeError(`figureOfAddress: the method must be in range, got ${shown.reason.code}`);
-  return pictureOf(measurement, shown, { address, assumes: strings.assumed(assumptions), showCurve: true });
+  return pictureOf(measurement, shown, { ...words, assumes: strings.assumed(assumptions), showCurve: true });
 }

@@ -10,8 +10,6 @@ export const filesStrings = {
   svg: 'The figure, as SVG',
   png: 'The figure, as PNG',
   noPicture: 'This point is out of the method’s range: there is no figure of it.',
-  decimal: 'Decimal sign in the tables',
-  decimals: { point: '1.5, cells apart by commas', comma: '1,5, cells apart by semicolons' },
   saved: (name: string): string => `Given to the browser to save: ${name}.`,
   failed: 'The browser could not make this file.',
   open: 'Open a saved sheet',

@@ -1,7 +1,8 @@
-import { csvText, type Decimal } from '../exchange/csv.ts';
+import { csvText } from '../exchange/csv.ts';
 import { fileName } from '../exchange/file-name.ts';
 import { pngOf } from '../exchange/png.ts';
 import type { FileToSave } from '../exchange/save-file.ts';
+import type { Decimal } from '../text/style.ts';
 import { shareableLink } from '../text/summary/link.ts';
 import { budgetRows } from './budget-table.ts';
 import { filesStrings as strings } from './files-strings.ts';
@@ -39,19 +40,19 @@ export async function fileOf(taken: Taken, wish: FileWish): Promise<FileMade> {
       return {
         name: fileName(`${strings.names.readings} ${title}`, 'csv'),
         type: CSV,
-        content: csvText(readingRows(measurement), wish.decimal),
+        content: csvText(readingRows(measurement, wish.decimal), wish.decimal),
       };
     case 'budget': {
       const results = measurement.points.map(({ id }) => pointResult(measurement, id));
       return {
         name: fileName(`${strings.names.budget} ${title}`, 'csv'),
         type: CSV,
-        content: csvText(budgetRows(measurement, results), wish.decimal),
+        content: csvText(budgetRows(measurement, results, wish.decimal), wish.decimal),
       };
     }
     case 'svg':
     case 'png':
-      return pictureFile(taken, wish.kind, wish.page);
+      return pictureFile(taken, wish.kind, wish);
   }
 }
 
@@ -64,12 +65,12 @@ function sheetFile({ entries }: Taken, at: string): FileMade {
 async function pictureFile(
   { measurement, shown }: Taken,
   kind: 'svg' | 'png',
-  page: string,
+  { page, decimal }: FileWish,
 ): Promise<FileMade> {
   if (!shown.inRange) return { problem: strings.noPicture };
   const { pictureOf } = await import('./picture.ts');
   const address = shareableLink(page)?.replace(/^https?:\/\//, '');
-  const picture = pictureOf(measurement, shown, { address, showCurve: true });
+  const picture = pictureOf(measurement, shown, { address, decimal, showCurve: true });
   const name = fileName(measurement.title, kind);
   return kind === 'svg'
     ? { name, type: 'image/svg+xml', content: picture.svg }

@@ -1,7 +1,7 @@
 import type { Point } from '../sheet/measurement.ts';
 import { asMeter } from '../sheet/scatter.ts';
 import type { Sheet } from '../sheet/sheet.ts';
-import type { Style } from '../text/style.ts';
+import { baseOf, type Style } from '../text/style.ts';
 import { specificationText } from '../text/summary/verdict-line.ts';
 import { methodText } from './method-words.ts';
 import { frequencyText } from './point-order.ts';
@@ -34,7 +34,7 @@ export function demandText(
   style: Style,
   { specification, licence }: Pick<Point, 'specification' | 'licence'>,
 ): string {
-  const range = specificationText(style, specification, 'dBm', style === 'shown' ? 2 : undefined);
+  const range = specificationText(style, specification, 'dBm', baseOf(style) === 'shown' ? 2 : undefined);
   return licence ? strings.licensed(range) : strings.specified(range);
 }
 

@@ -1,6 +1,7 @@
 import type { PictureWords } from '../exchange/picture.ts';
 import type { Measurement } from '../sheet/measurement.ts';
 import { coverageText } from '../text/probability-text.ts';
+import { type Decimal, styleWith } from '../text/style.ts';
 import { levelAnswer, wattsAnswer } from '../widgets/reading-band/words.ts';
 import { demandText, measurandText } from './measured-words.ts';
 import { methodText } from './method-words.ts';
@@ -20,29 +21,29 @@ export function pictureWords(
   {
     address,
     assumes = strings.assumes,
-  }: { readonly address?: string | undefined; readonly assumes?: string | undefined },
+    decimal = 'point',
+  }: {
+    readonly address?: string | undefined;
+    readonly assumes?: string | undefined;
+    readonly decimal?: Decimal | undefined;
+  },
 ): PictureWords {
+  const style = styleWith('unicode', decimal);
   const { chain } = shown.result;
   const { coverageFactor: factor, coverageProbability: probability, expanded } = chain.result.propagation;
   const position = points.findIndex(({ id }) => id === shown.point.id);
-  const level = levelAnswer('unicode', chain);
-  const watts = wattsAnswer('unicode', chain);
-  const coverage = coverageText('unicode', { factor, probability });
+  const level = levelAnswer(style, chain);
+  const watts = wattsAnswer(style, chain);
+  const coverage = coverageText(style, { factor, probability });
   return {
     title:
-      points.length === 1
-        ? title
-        : strings.title({ title, point: pointLabel('unicode', shown.point, position) }),
+      points.length === 1 ? title : strings.title({ title, point: pointLabel(style, shown.point, position) }),
     result: expanded === 0 ? strings.exact({ level, watts }) : strings.result({ level, coverage, watts }),
     above: [
-      [
-        `${verdictSentence(shown)}.`,
-        demandText('unicode', shown.point),
-        ...verdictReasons('unicode', shown),
-      ].join(' '),
-      [measurandText('unicode', shown.sheet, shown.point.frequencyHz), methodText('unicode', setup)].join(
+      [`${verdictSentence(shown)}.`, demandText(style, shown.point), ...verdictReasons(style, shown)].join(
         ' ',
       ),
+      [measurandText(style, shown.sheet, shown.point.frequencyHz), methodText(style, setup)].join(' '),
     ],
     below: [strings.legend, assumes, strings.made(address ?? strings.bench)],
   };

@@ -8,6 +8,7 @@ import { readingBandLayout } from '../figures/reading-band.layout.ts';
 import type { Measurement } from '../sheet/measurement.ts';
 import css from '../styles/figures.css?raw';
 import { light } from '../styles/tokens.ts';
+import { type Decimal, styleWith } from '../text/style.ts';
 import { benchBand } from './figure-rows.ts';
 import { pictureWords } from './picture-words.ts';
 import type { NumberedPoint } from './point-result.ts';
@@ -17,6 +18,8 @@ export interface PictureOptions {
   readonly address: string | undefined;
   readonly assumes?: string;
   readonly showCurve: boolean;
+  /** Decimal sign of every number in it; a point unless given. */
+  readonly decimal?: Decimal;
 }
 
 /** The reading band of a point as a picture that stands alone. Needs a document; the reader's own theme plays no part. */
@@ -26,8 +29,9 @@ export function pictureOf(
   { showCurve, ...words }: PictureOptions,
 ): Picture {
   const { chain } = shown.result;
-  const options = { chain, showLimits: true, showCurve, handles: false };
-  const band = { frame: 'wide' as const, ...benchBand(options, reachOfChain(chain)) };
+  const numbers = styleWith('shown', words.decimal ?? 'point');
+  const options = { chain, showLimits: true, showCurve, handles: false, numbers };
+  const band = { frame: 'wide' as const, numbers, ...benchBand(options, reachOfChain(chain)) };
   const { height } = readingBandLayout(band);
   const drawing = { markup: bandMarkup(band), width: measuresOf('wide').width, height };
   return standalonePicture(pictureWords(measurement, shown, words), drawing, light);

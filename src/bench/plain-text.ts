@@ -2,6 +2,7 @@ import type { SheetEntries } from '../sheet/entries.ts';
 import type { Measurement } from '../sheet/measurement.ts';
 import { fewestDecimals } from '../text/place.ts';
 import { dbText } from '../text/quantity-text.ts';
+import { type Decimal, styleWith } from '../text/style.ts';
 import { cautionLine } from '../text/summary/caution-line.ts';
 import { inForm, type TextForm } from '../text/summary/forms.ts';
 import { type Line, line, type Summary } from '../text/summary/piece.ts';
@@ -28,6 +29,8 @@ export interface SheetRecord {
   readonly link?: string | undefined;
   /** What stands in place of an address that is too long. */
   readonly withoutLink?: string | undefined;
+  /** Decimal sign of every number that is written here; a point unless given. */
+  readonly decimal?: Decimal | undefined;
 }
 
 /**
@@ -35,14 +38,14 @@ export interface SheetRecord {
  * and set-up, the chain, what was agreed and changed, the record, cautions, and the address that opens the same sheet.
  */
 export function sheetSummary(record: SheetRecord): Summary {
-  const { measurement, entries, results, checks = [], link, withoutLink } = record;
+  const { measurement, entries, results, checks = [], link, withoutLink, decimal = 'point' } = record;
   const { title, points } = measurement;
   const isOnly = points.length === 1;
   const at = isOnly ? points[0]?.frequencyHz : undefined;
-  const measurand = inSentence(unstopped(measurandText('ascii', measurement, at)));
+  const measurand = inSentence(unstopped(measurandText(styleWith('ascii', decimal), measurement, at)));
   const labelOf = ({ point }: PointResult): string =>
     pointLabel(
-      'unicode',
+      styleWith('unicode', decimal),
       point,
       points.findIndex(({ id }) => id === point.id),
     );
@@ -75,7 +78,7 @@ export function sheetSummary(record: SheetRecord): Summary {
 
 /** The record as text: plain ASCII of at most 72 columns, unless another form is asked for. */
 export const resultAsText = (record: SheetRecord, form: TextForm = 'ascii'): string =>
-  inForm(form, sheetSummary(record));
+  inForm(form, sheetSummary(record), record.decimal);
 
 /** The same with every point worked out anew. */
 export const recordAsText = (record: Omit<SheetRecord, 'results'>, form?: TextForm): string => {

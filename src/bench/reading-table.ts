@@ -1,6 +1,7 @@
 import type { Row } from '../exchange/csv.ts';
 import { sheetAt } from '../sheet/at-point.ts';
 import type { Measurement } from '../sheet/measurement.ts';
+import { type Decimal, styleWith } from '../text/style.ts';
 import { unitText } from '../text/units.ts';
 import { pointLabel } from './point-order.ts';
 import { columnsRead } from './reading-words.ts';
@@ -9,7 +10,7 @@ import { tableStrings as strings } from './table-strings.ts';
 const HZ_PER_MHZ = 1e6;
 
 /** The raw readings of every point for a spreadsheet: a row a reading, bare numbers in the unit of the column's heading. */
-export function readingRows(measurement: Measurement): readonly Row[] {
+export function readingRows(measurement: Measurement, decimal: Decimal = 'point'): readonly Row[] {
   const { points } = measurement;
   const columnsAt = points.map(({ id }) => columnsRead(sheetAt(measurement, id)));
   // every point is read by the same method; a column that one point has no use for is empty there
@@ -21,7 +22,7 @@ export function readingRows(measurement: Measurement): readonly Row[] {
     ...columns.map(({ name, unit }) => strings.withUnit(name, unitText('unicode', unit, ''))),
   ];
   const rows = points.flatMap((point, index) => {
-    const label = pointLabel('unicode', point, index);
+    const label = pointLabel(styleWith('unicode', decimal), point, index);
     const frequency = point.frequencyHz === undefined ? '' : point.frequencyHz / HZ_PER_MHZ;
     const count = (columnsAt[index] ?? []).reduce((most, { values }) => Math.max(most, values.length), 0);
     return Array.from({ length: count }, (_, row) => [

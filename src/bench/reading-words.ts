@@ -4,7 +4,7 @@ import { asMeter } from '../sheet/scatter.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { decimalsFor, fewestDecimals } from '../text/place.ts';
 import { numberText, quantityText } from '../text/quantity-text.ts';
-import type { Style } from '../text/style.ts';
+import { type Style, signsOf } from '../text/style.ts';
 import type { UnitName } from '../text/units.ts';
 import { readingStrings as strings } from './reading-strings.ts';
 
@@ -82,7 +82,7 @@ function sentenceOf(style: Style, { name, values, unit }: ReadColumn, listed: nu
     });
   const decimals = Math.max(...values.map((value) => fewestDecimals(value, MOST_DECIMALS)));
   const list = values.map((value) => numberText(style, { value, decimals }));
-  return strings.few({ ...sums, list: list.join(', ') });
+  return strings.few({ ...sums, list: list.join(signsOf(style).list) });
 }
 
 // Thousands of arguments to Math.min would overflow the stack.

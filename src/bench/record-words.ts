@@ -1,6 +1,6 @@
 import { dayIn } from '../instruments/day.ts';
 import type { LoggedChange, PointEntries, RecordEntries, SheetEntries } from '../sheet/entries.ts';
-import type { Style } from '../text/style.ts';
+import { baseOf, type Style } from '../text/style.ts';
 import { timeText } from '../text/time-text.ts';
 import { ageWords } from './instruments/age-words.ts';
 import { recordStrings as strings } from './record-strings.ts';
@@ -117,7 +117,7 @@ function whatText(what: string, points: SheetEntries['points']): string {
 function quotedText(style: Style, text: string): string {
   const plain = oneLine(text);
   if (plain === '') return strings.emptyText;
-  return style === 'shown' || style === 'unicode' ? `“${plain}”` : `"${plain}"`;
+  return baseOf(style) === 'shown' || baseOf(style) === 'unicode' ? `“${plain}”` : `"${plain}"`;
 }
 
 /** Lines of a text as one, set apart by semicolons. */

@@ -1,5 +1,6 @@
 import type { SheetEntries } from '../sheet/entries.ts';
 import type { Measurement } from '../sheet/measurement.ts';
+import type { Decimal } from '../text/style.ts';
 import { checkSentences } from './check-export.ts';
 import { entriesOf } from './entries-of.ts';
 import { namelessEntries, namelessMeasurement } from './nameless.ts';
@@ -38,5 +39,7 @@ const linkedOf = ({ entries, measurement, usable }: Standing): SheetEntries =>
   usable ? entries : entriesOf(measurement);
 
 /** What the validity checks of what goes out say. */
-export const takenChecks = ({ entries, measurement, shown }: Taken): Promise<readonly string[]> =>
-  checkSentences(entries, measurement, shown);
+export const takenChecks = (
+  { entries, measurement, shown }: Taken,
+  decimal?: Decimal,
+): Promise<readonly string[]> => checkSentences(entries, measurement, shown, decimal);

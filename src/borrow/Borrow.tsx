@@ -1,11 +1,13 @@
 import { useMemo, useReducer } from 'preact/hooks';
 import { AddressProblems } from '../widgets/parts/AddressProblems.tsx';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { useDecimal } from '../widgets/parts/use-decimal.ts';
+import { borrowIn, spelledBorrow } from './decimal.ts';
 import { outcomeOf } from './outcome.ts';
 import { summarisePart } from './part-words.ts';
 import { resultStrings } from './result-strings.ts';
 import { summariseCalibration } from './result-words.ts';
-import { preparedBorrow, reduceBorrow } from './state.ts';
+import { preparedBorrow } from './state.ts';
 import { strings } from './strings.ts';
 import { useFragment } from './use-fragment.ts';
 import { Form } from './views/Form.tsx';
@@ -23,7 +25,9 @@ const codec = async () => {
  * knows what it is uncertain by and how much of that came with the lender, and can say what such a comparison cannot do.
  */
 export default function Borrow({ instruments }: { readonly instruments: string }) {
-  const [state, send] = useReducer(reduceBorrow, undefined, preparedBorrow);
+  const decimal = useDecimal();
+  const [state, send] = useReducer(borrowIn(decimal), undefined, preparedBorrow);
+  const formState = useMemo(() => spelledBorrow(state, decimal), [state, decimal]);
   const { entries, checked, problems } = state;
   const tooLong = useFragment({
     entries,
@@ -55,7 +59,7 @@ export default function Borrow({ instruments }: { readonly instruments: string }
         <Problems problems={problems} />
         <ResultPart outcome={outcome} />
       </section>
-      <Form state={state} send={send} />
+      <Form state={formState} send={send} />
       <SavePart
         outcome={outcome}
         name={checked.notes.name}

@@ -105,8 +105,8 @@ export const beyondTheBandwidth: SumExample = {
   ],
   outcomes,
   steps,
-  dominates: () =>
-    `The front end decides: ${num('shown', lossDb(), 1, 'dB')} by the simplest model, and nobody knows by how much that model is wrong. Against this a gain of 3\u00a0% is nothing.`,
+  dominates: (style) =>
+    `The front end decides: ${num(style, lossDb(), 1, 'dB')} by the simplest model, and nobody knows by how much that model is wrong. Against this a gain of 3\u00a0% is nothing.`,
   help: () =>
     'Take a method that reaches 145\u00a0MHz: a detector with a curve, pads into a meter that is stated there, or the heat in the load.',
   mistake: () =>

@@ -12,9 +12,12 @@ const MADE = 'How Sure Is a Watt? 0.1.0, invented data';
 export function exampleTexts(
   example: Example,
   link: string,
-): readonly { readonly name: string; readonly text: string }[] {
+): readonly { readonly name: string; readonly text: string; readonly comma: string }[] {
   const summary = { lines: linesOf(example), link };
-  return TEXT_FORMS.map((form) => ({ name: textFormNames[form], text: inForm(form, summary) }));
+  return TEXT_FORMS.map((form) => {
+    const [text, comma] = [inForm(form, summary), inForm(form, summary, 'comma')];
+    return { name: textFormNames[form], text, comma };
+  });
 }
 
 /** Result, what is known, the sum with its numbers, what decides, what is assumed: enough to check it without the page. */
@@ -63,7 +66,7 @@ function sumLines(example: SumExample): readonly Line[] {
     ...others.map(outcomeLine),
     ...given(example),
     ...stepLines(example),
-    line('dominant', { foreign: unstopped(example.dominates()) }),
+    line('dominant', { sentence: (style) => unstopped(example.dominates(style)) }),
     line(
       'assumes',
       'Assumed: ',

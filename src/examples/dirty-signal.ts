@@ -1,4 +1,12 @@
-import { harmonicsLimitsDb, ohms, powerOfPeak, powerToLevel, voltsPeak } from '#compute';
+import {
+  dbToAmplitudeRatio,
+  gainDb,
+  harmonicsLimitsDb,
+  ohms,
+  powerOfPeak,
+  powerToLevel,
+  voltsPeak,
+} from '#compute';
 import { withLinkAmount } from '../sheet/amount.ts';
 import { limits, linkOf, uShaped } from '../sheet/link.ts';
 import type { Sheet } from '../sheet/sheet.ts';
@@ -16,6 +24,8 @@ const CLEAN_DBC = -40;
 
 const power = () => powerOfPeak({ peak: voltsPeak(DETECTED_V + DROP_V), resistance: ohms(LOAD_OHM) });
 const onPeak = (dbc: number) => harmonicsLimitsDb({ harmonicsDbc: [dbc], responds: 'peak' });
+/** The harmonic's volts beside the carrier's. */
+const harmonicShare = (): number => dbToAmplitudeRatio(gainDb(DIRTY_DBC));
 const inMean = (dbc: number): number => harmonicsLimitsDb({ harmonicsDbc: [dbc], responds: 'mean' }).upper;
 /** The larger side, for either: a reading may be too high or too low. */
 const halfWidth = (dbc: number): number => stated(-onPeak(dbc).lower, 2);
@@ -59,7 +69,10 @@ const steps = (): readonly Step[] => [
   {
     id: 'harmonic',
     title: 'What a harmonic 20 dB down does to one peak',
-    formula: formula((style) => `20 lg(1 + 0.1) and 20 lg(1 − 0.1) dB: ${sides(style, onPeak(DIRTY_DBC))}`),
+    formula: formula((style) => {
+      const share = num(style, harmonicShare(), 1, 'none');
+      return `20 lg(1 + ${share}) and 20 lg(1 − ${share}) dB: ${sides(style, onPeak(DIRTY_DBC))}`;
+    }),
     words:
       'A tenth of the volts, in a phase that nobody knows: it may stand on the crest or pull it down. The power itself grows by a hundredth only.',
   },

@@ -87,7 +87,7 @@ export interface SumExample extends ExampleBase {
   /** At least one; the first is the answer to the question. */
   readonly outcomes: () => readonly Outcome[];
   /** What decides, and what improving it would buy. */
-  readonly dominates: () => string;
+  readonly dominates: Said;
   readonly help: () => string;
 }
 

@@ -5,6 +5,7 @@ import { linkOf } from '../sheet/link.ts';
 import { NO_READINGS } from '../sheet/method.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { probabilityText } from '../text/probability-text.ts';
+import { baseOf } from '../text/style.ts';
 import { sidesOf, verdictWords } from '../text/words.ts';
 import type { Outcome, Step, SumExample } from './example.ts';
 import { formula, half, level, num, wattsOf } from './said.ts';
@@ -75,7 +76,7 @@ const outcomes = (): readonly Outcome[] =>
   READINGS_DBM.map((estimate, index) => ({
     name: `Board ${index + 1}`,
     value: (style) =>
-      `${level(style, estimate)} ${half(style, EXPANDED_DB, 1, 'dB')}: ${style === 'ascii' ? verdictOf(estimate).replaceAll('’', "'") : verdictOf(estimate)} (${probabilityText(style, judged(estimate).probabilityOfConformity ?? 0)} inside)`,
+      `${level(style, estimate)} ${half(style, EXPANDED_DB, 1, 'dB')}: ${baseOf(style) === 'ascii' ? verdictOf(estimate).replaceAll('’', "'") : verdictOf(estimate)} (${probabilityText(style, judged(estimate).probabilityOfConformity ?? 0)} inside)`,
   }));
 
 /** Scenario: four readings against one specification. Invented data. */

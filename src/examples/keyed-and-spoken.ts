@@ -86,8 +86,8 @@ export const keyedAndSpoken: SumExample = {
   ],
   outcomes,
   steps,
-  dominates: () =>
-    `Which power is meant decides: ${num('shown', -powerRatioToDb(share()), 1, 'dB')} with keying, 3\u00a0dB with two tones. Few chains are that uncertain.`,
+  dominates: (style) =>
+    `Which power is meant decides: ${num(style, -powerRatioToDb(share()), 1, 'dB')} with keying, 3\u00a0dB with two tones. Few chains are that uncertain.`,
   help: () =>
     'Say which power is meant before anybody measures: carrier, PEP or mean. A specification, a licence and a rule on heat each mean their own.',
   mistake: () =>

@@ -10,6 +10,7 @@ import { measurementOf } from '../sheet/at-point.ts';
 import { bandChainOf } from '../sheet/chain.ts';
 import { linkOf, uShaped } from '../sheet/link.ts';
 import type { Link, Sheet } from '../sheet/sheet.ts';
+import { signsOf } from '../text/style.ts';
 import { chainSteps } from './chain-steps.ts';
 import type { ChainExample, Outcome, Step } from './example.ts';
 import { formula, given, num, sides } from './said.ts';
@@ -81,7 +82,7 @@ const steps = (): readonly Step[] => [
     formula: formula((style) =>
       `20 lg(1 ± ${num(style, source(), 3, 'none')} × ${num(style, meter(), 3, 'none')}) dB: ${sides(style, mismatchLimits(direct()))}`.replace(
         '±',
-        style === 'ascii' ? '+/-' : style === 'spoken' ? 'plus or minus' : '±',
+        signsOf(style).plusMinus.trim(),
       ),
     ),
     words:

@@ -1,7 +1,7 @@
 import { deviationsText, plusMinusText } from '../text/deviation-text.ts';
 import { powerText } from '../text/power-text.ts';
 import { levelText, quantityText } from '../text/quantity-text.ts';
-import type { Style } from '../text/style.ts';
+import { baseOf, type Style } from '../text/style.ts';
 import type { UnitName } from '../text/units.ts';
 import type { Said } from './example.ts';
 import { wattsOfLevel } from './watts.ts';
@@ -23,8 +23,9 @@ const SIGNS: readonly (readonly [shown: string, ascii: string, spoken: string])[
 export function formula(write: Said): Said {
   return (style) => {
     const text = write(style);
-    if (style === 'ascii') return SIGNS.reduce((all, [sign, ascii]) => all.replaceAll(sign, ascii), text);
-    if (style === 'spoken') return SIGNS.reduce((all, [sign, , said]) => all.replaceAll(sign, said), text);
+    const base = baseOf(style);
+    if (base === 'ascii') return SIGNS.reduce((all, [sign, ascii]) => all.replaceAll(sign, ascii), text);
+    if (base === 'spoken') return SIGNS.reduce((all, [sign, , said]) => all.replaceAll(sign, said), text);
     return text;
   };
 }

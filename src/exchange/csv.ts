@@ -1,13 +1,10 @@
 import { dsvFormat } from 'd3';
 import { cleanText } from '../text/clean.ts';
+import type { Decimal } from '../text/style.ts';
 
 /** A cell: a number, written so that a spreadsheet takes it for one, or words. */
 export type Cell = number | string;
 export type Row = readonly Cell[];
-
-/** The sign before a fraction, which decides the one between cells. */
-export const DECIMALS = ['point', 'comma'] as const;
-export type Decimal = (typeof DECIMALS)[number];
 
 /** Where a comma parts a number, cells are parted by semicolons: what spreadsheets of such places expect (common practice). */
 const SEPARATORS: Readonly<Record<Decimal, string>> = { point: ',', comma: ';' };

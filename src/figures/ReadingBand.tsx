@@ -1,6 +1,7 @@
 import { useId } from 'preact/hooks';
 import { axisPowerText } from '../text/axis-text.ts';
 import { numberText } from '../text/quantity-text.ts';
+import type { Style } from '../text/style.ts';
 import { stubs } from './level-axis.ts';
 import { ReadingBandRow } from './ReadingBandRow.tsx';
 import { readingBandLayout } from './reading-band.layout.ts';
@@ -12,6 +13,8 @@ export interface ReadingBandProps extends BandProps {
   readonly description: string;
   /** Its coordinates, where they are not those of its frame. */
   readonly drawing?: BandDrawing;
+  /** How numbers are written; as on the page unless given. */
+  readonly numbers?: Style;
 }
 
 /**
@@ -21,7 +24,7 @@ export interface ReadingBandProps extends BandProps {
  */
 export function ReadingBand(props: ReadingBandProps) {
   const id = useId();
-  const { drawing = readingBandLayout(props) } = props;
+  const { drawing = readingBandLayout(props), numbers = 'shown' } = props;
   const { width, height } = drawing;
   return (
     <svg
@@ -34,7 +37,7 @@ export function ReadingBand(props: ReadingBandProps) {
     >
       <title id={`${id}t`}>{props.name}</title>
       <desc id={`${id}d`}>{props.description}</desc>
-      <Axes drawing={drawing} />
+      <Axes drawing={drawing} numbers={numbers} />
       <Rail drawing={drawing} />
       {drawing.rows.map((row) => (
         <ReadingBandRow key={row.row.id} drawing={row} measures={drawing.measures} />
@@ -43,11 +46,14 @@ export function ReadingBand(props: ReadingBandProps) {
   );
 }
 
-function Axes({ drawing }: { drawing: BandDrawing }) {
+function Axes({ drawing, numbers }: { drawing: BandDrawing; numbers: Style }) {
   const { axisTop, axisBottom, measures, centreX, levels, powers, specification } = drawing;
   const [x0, x1] = measures.axis;
   const unit = unitPlace(measures);
-  const power = axisPowerText(powers.map(({ value }) => value));
+  const power = axisPowerText(
+    powers.map(({ value }) => value),
+    numbers,
+  );
   return (
     <g class="band-axes">
       <path class="band-centre" d={`M${centreX} ${axisTop}V${axisBottom}`} />
@@ -70,7 +76,7 @@ function Axes({ drawing }: { drawing: BandDrawing }) {
         (tick) =>
           tick.named && (
             <text key={tick.value} x={tick.x} y={axisBottom + measures.tickDrop} class="band-tick">
-              {numberText('shown', { value: tick.value, decimals: tick.decimals })}
+              {numberText(numbers, { value: tick.value, decimals: tick.decimals })}
             </text>
           ),
       )}

@@ -3,6 +3,7 @@ import { fileName } from '../exchange/file-name.ts';
 import type { Picture } from '../exchange/picture.ts';
 import { pngOf } from '../exchange/png.ts';
 import { saveFile } from '../exchange/save-file.ts';
+import { keptDecimal } from '../store/decimal.ts';
 import { figureStrings as strings } from './figure-strings.ts';
 import { shownFigure } from './shown-figure.ts';
 
@@ -13,6 +14,7 @@ const wishOf = ({ fragment = '', assumptions = '', address = '' }: Written): Fig
   fragment,
   assumptions: assumptions.split('\n'),
   address,
+  decimal: keptDecimal(),
 });
 
 /** The figure of the sheet that the page wrote down, or where it wrote none, the one that it shows. */

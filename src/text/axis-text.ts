@@ -1,5 +1,6 @@
 import { powerUnitFor } from './power-units.ts';
 import { numberText } from './quantity-text.ts';
+import type { Style } from './style.ts';
 import { unitText } from './units.ts';
 
 const MOST_DECIMALS = 6;
@@ -8,7 +9,10 @@ const MOST_DECIMALS = 6;
  * Ticks of an axis of powers in one common unit, as few decimals as each needs: `400`, `450`, ... with `mW` said once.
  * @throws RangeError unless every power is finite.
  */
-export function axisPowerText(powersW: readonly number[]): {
+export function axisPowerText(
+  powersW: readonly number[],
+  style: Style = 'shown',
+): {
   readonly texts: readonly string[];
   readonly unit: string;
 } {
@@ -16,9 +20,9 @@ export function axisPowerText(powersW: readonly number[]): {
   const { unit, watts } = powerUnitFor(middle);
   const texts = powersW.map((power) => {
     const value = power / watts;
-    return numberText('shown', { value, decimals: decimalsOf(value) });
+    return numberText(style, { value, decimals: decimalsOf(value) });
   });
-  return { texts, unit: unitText('shown', unit, '2') };
+  return { texts, unit: unitText(style, unit, '2') };
 }
 
 /** The fewest decimals that give the value back; axis ticks are round, so this is small. */

@@ -1,7 +1,7 @@
 import { finite, notNegative } from '#compute';
 import { digitsOf, isZero } from './digits.ts';
 import { withUnit } from './quantity-text.ts';
-import { type Style, signsOf } from './style.ts';
+import { type Style, signsOf, withSign } from './style.ts';
 import type { UnitName } from './units.ts';
 
 /** Even limits around a value: shown `±0.69 dB`, spoken `plus or minus 0.69 decibels`, copied `+/-0.69 dB`. */
@@ -28,5 +28,5 @@ export function deviationsText(
   if (up === down && (isZero(up) || (upper > 0 && lower < 0)))
     return `${signs.plusMinus}${withUnit(style, up, unit)}`;
   const sign = (value: number) => (value < 0 ? signs.minus : signs.plus);
-  return `${sign(upper)}${up}${signs.between}${sign(lower)}${withUnit(style, down, unit)}`;
+  return `${sign(upper)}${withSign(style, up)}${signs.between}${sign(lower)}${withUnit(style, down, unit)}`;
 }

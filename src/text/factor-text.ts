@@ -1,6 +1,6 @@
 import { positive, rangeError } from '#compute';
 import { numberText } from './quantity-text.ts';
-import type { Style } from './style.ts';
+import { baseOf, type Style, signsOf } from './style.ts';
 
 /** A ratio that is to become text: so many significant digits. */
 export interface RatioToWrite {
@@ -22,14 +22,14 @@ export function factorText(style: Style, { ratio, digits }: RatioToWrite): strin
   const down = positive('factorText', 'ratio', ratio) < 1;
   const size = ratioText(style, { ratio: down ? 1 / ratio : ratio, digits });
   if (style === 'spoken') return `${down ? 'divided by' : 'times'} ${size}`;
-  if (style === 'ascii') return `${down ? '/' : 'x'}${size}`;
+  if (baseOf(style) === 'ascii') return `${down ? '/' : 'x'}${size}`;
   return `${down ? '\u00f7' : '\u00d7'}${size}`;
 }
 
 /** A ratio as a plain number of times: `0.00251 times`. @throws RangeError unless finite and > 0. */
 export const timesText = (style: Style, given: RatioToWrite): string =>
-  `${ratioText(style, given)}${style === 'shown' ? '\u00a0' : ' '}times`;
+  `${ratioText(style, given)}${signsOf(style).space}times`;
 
 /** Something that is not exact: `≈ ÷400`; spoken `about divided by 400`. */
 export const aboutText = (style: Style, text: string): string =>
-  style === 'spoken' || style === 'ascii' ? `about ${text}` : `\u2248\u00a0${text}`;
+  ['spoken', 'ascii'].includes(baseOf(style)) ? `about ${text}` : `\u2248\u00a0${text}`;

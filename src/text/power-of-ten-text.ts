@@ -1,5 +1,5 @@
 import { finite, rangeError } from '#compute';
-import { type Style, signsOf } from './style.ts';
+import { baseOf, type Style, signsOf } from './style.ts';
 
 /** A number that is written with a power of ten, to so many significant digits. */
 export interface PowerOfTenToWrite {
@@ -29,11 +29,11 @@ const raised = (text: string): string =>
  */
 export function groupedText(style: Style, digits: string): string {
   if (style === 'spoken') return digits;
-  const { space } = signsOf(style);
+  const { space, decimal } = signsOf(style);
   const [whole = '', fraction] = digits.split('.');
   const left = whole.length > 4 ? whole.replace(/\B(?=(?:\d{3})+$)/g, space) : whole;
   if (fraction === undefined) return left;
-  return `${left}.${fraction.length > 4 ? fraction.replace(/(\d{3})(?=\d)/g, `$1${space}`) : fraction}`;
+  return `${left}${decimal}${fraction.length > 4 ? fraction.replace(/(\d{3})(?=\d)/g, `$1${space}`) : fraction}`;
 }
 
 /**
@@ -58,9 +58,9 @@ export function tenText(
   style: Style,
   { mantissa, exponent }: { mantissa: string; exponent: number },
 ): string {
-  if (style === 'ascii') return `${mantissa}e${exponent}`;
+  if (baseOf(style) === 'ascii') return `${mantissa}e${exponent}`;
   if (style === 'spoken')
     return `${mantissa} times ten to the ${exponent < 0 ? `minus ${-exponent}` : exponent}`;
-  const space = style === 'shown' ? '\u00a0' : ' ';
+  const { space } = signsOf(style);
   return `${mantissa}${space}\u00d7${space}10${raised(String(exponent))}`;
 }

@@ -1,5 +1,5 @@
 import { digitsOf, isZero } from './digits.ts';
-import { type Style, signsOf } from './style.ts';
+import { type Style, signsOf, withSign } from './style.ts';
 import { type UnitName, unitText } from './units.ts';
 
 /** A number that is to become text: rounded to `decimals` places (negative: to tens, hundreds ...). */
@@ -13,16 +13,17 @@ export interface QuantityToWrite extends NumberToWrite {
   readonly unit: UnitName;
 }
 
-/** Joins digits and unit into the one string that they always are. */
+/** Joins digits (with a point) and unit into the one string that they always are. */
 export function withUnit(style: Style, digits: string, unit: UnitName): string {
   const text = unitText(style, unit, digits);
-  return text === '' ? digits : `${digits}${signsOf(style).space}${text}`;
+  const number = withSign(style, digits);
+  return text === '' ? number : `${number}${signsOf(style).space}${text}`;
 }
 
 function signed(style: Style, { value, decimals }: NumberToWrite, plus: string): string {
   const digits = digitsOf({ value, decimals });
-  if (isZero(digits)) return digits;
-  return `${value < 0 ? signsOf(style).minus : plus}${digits}`;
+  if (isZero(digits)) return withSign(style, digits);
+  return `${value < 0 ? signsOf(style).minus : plus}${withSign(style, digits)}`;
 }
 
 /** A bare number: shown `−3.0`, spoken `minus 3.0`, copied `-3.0`. A rounded zero has no sign. @throws RangeError unless finite. */

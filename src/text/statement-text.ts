@@ -66,7 +66,7 @@ export function statementText(
     case 'asymmetric':
       return `${number(statement.lower)} to ${amount(statement.upper)}, limits`;
     case 'expanded':
-      return `U ${amount(statement.expanded)}, k = ${plain(statement.coverageFactor)}`;
+      return `U ${amount(statement.expanded)}, k = ${plain(style, statement.coverageFactor)}`;
     case 'coverage':
       return `U ${amount(statement.expanded)}, ${shareText(style, statement.probability)}`;
     case 'standard':
@@ -86,7 +86,8 @@ const SHAPE_WORDS = {
   arcsine: 'U-shaped',
 } as const;
 
-const plain = (value: number): string => numberText('ascii', { value, decimals: value % 1 === 0 ? 0 : 2 });
+const plain = (style: Style, value: number): string =>
+  numberText(style, { value, decimals: value % 1 === 0 ? 0 : 2 });
 
 /** Shape of the distribution that a statement stands for, in words. */
 export function distributionText(statement: Statement): string {

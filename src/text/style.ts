@@ -1,3 +1,7 @@
+/** The sign between whole and fraction of a number. */
+export const DECIMALS = ['point', 'comma'] as const;
+export type Decimal = (typeof DECIMALS)[number];
+
 /**
  * The styles in which a number becomes text.
  *
@@ -6,10 +10,14 @@
  * - `ascii`: copied into old boards and mail. `-3.0 dB`, `+/-`, `ohm`, `uW`.
  * - `unicode`: copied elsewhere. As shown, but with ordinary spaces, which survive pasting.
  */
-export type Style = 'shown' | 'spoken' | 'ascii' | 'unicode';
+export type BaseStyle = 'shown' | 'spoken' | 'ascii' | 'unicode';
+
+/** A style with its decimal sign: a point, or where it says so a comma. What is spoken has a point: an English voice reads `26,8` as two numbers. */
+export type Style = BaseStyle | `${Exclude<BaseStyle, 'spoken'>}-comma`;
 
 /** What differs between styles, sign by sign. A sign stands directly before its number. */
 export interface Signs {
+  readonly decimal: '.' | ',';
   readonly minus: string;
   readonly plus: string;
   readonly plusMinus: string;
@@ -17,14 +25,33 @@ export interface Signs {
   readonly space: string;
   /** Between the plus and the minus part of unequal deviations. */
   readonly between: string;
+  /** Between the numbers of a list: a comma would run together with decimal commas. */
+  readonly list: string;
 }
 
-const SIGNS: Readonly<Record<Style, Signs>> = {
-  shown: { minus: '\u2212', plus: '+', plusMinus: '\u00b1', space: '\u00a0', between: '/' },
-  spoken: { minus: 'minus ', plus: 'plus ', plusMinus: 'plus or minus ', space: ' ', between: ', ' },
-  ascii: { minus: '-', plus: '+', plusMinus: '+/-', space: ' ', between: '/' },
-  unicode: { minus: '\u2212', plus: '+', plusMinus: '\u00b1', space: ' ', between: '/' },
+const COMMON = { decimal: '.', plus: '+', space: ' ', between: '/', list: ', ' } as const;
+const UNICODE: Signs = { ...COMMON, minus: '\u2212', plusMinus: '\u00b1' };
+
+const SIGNS: Readonly<Record<BaseStyle, Signs>> = {
+  shown: { ...UNICODE, space: '\u00a0' },
+  spoken: { ...COMMON, minus: 'minus ', plus: 'plus ', plusMinus: 'plus or minus ', between: ', ' },
+  ascii: { ...COMMON, minus: '-', plusMinus: '+/-' },
+  unicode: UNICODE,
 };
 
+/** A style whatever its decimal sign: what every choice between styles goes by. */
+export const baseOf = (style: Style): BaseStyle => style.replace('-comma', '') as BaseStyle;
+
 /** The signs of one style. */
-export const signsOf = (style: Style): Signs => SIGNS[style];
+export function signsOf(style: Style): Signs {
+  const base = baseOf(style);
+  return base === style ? SIGNS[base] : { ...SIGNS[base], decimal: ',', list: '; ' };
+}
+
+/** A style with a decimal sign; what is spoken keeps its point. */
+export function styleWith(style: BaseStyle, decimal: Decimal): Style {
+  return decimal === 'point' || style === 'spoken' ? style : `${style}-comma`;
+}
+
+/** Digits with the decimal sign of a style in place of their point. */
+export const withSign = (style: Style, digits: string): string => digits.replace('.', signsOf(style).decimal);

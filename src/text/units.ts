@@ -1,4 +1,4 @@
-import type { Style } from './style.ts';
+import { baseOf, type Style } from './style.ts';
 
 /** How one unit is written: on the page, in ASCII, and in words for one and for several. */
 interface UnitText {
@@ -68,7 +68,7 @@ export function unitText(style: Style, unit: UnitName, number: string): string {
   units ??= table();
   const text = units[unit];
   if (style === 'spoken') return number === '1' ? text.one : text.several;
-  return style === 'ascii' ? (text.ascii ?? text.shown) : text.shown;
+  return baseOf(style) === 'ascii' ? (text.ascii ?? text.shown) : text.shown;
 }
 
 /** Whether `name` is the name of a unit. */

@@ -5,6 +5,7 @@ import { filesPartStrings } from '../../src/bench/files-part-strings.ts';
 import { filesStrings } from '../../src/bench/files-strings.ts';
 import { strings } from '../../src/bench/strings.ts';
 import { textFormNames } from '../../src/text/summary/forms.ts';
+import { decimalStrings } from '../../src/widgets/parts/decimal-strings.ts';
 import { awake } from './awake.ts';
 import { expect, test } from './site.ts';
 
@@ -46,12 +47,14 @@ test('a sheet goes out as file, tables and picture, without names on request, an
   const whole = await textOf(file);
   expect(JSON.parse(whole)).toMatchObject({ version: 1, sheets: [{ title: '<b>Quux’s</b> rig' }] });
 
-  await filesOf(page).getByLabel(filesStrings.decimals.comma).check();
+  await part(page, copyStrings.heading).getByLabel(decimalStrings.signs.comma).check();
   expect(await textOf(await saved(page, filesStrings.readings))).toContain('3.58 MHz;3,58;1;7\r\n');
   expect(await textOf(await saved(page, filesStrings.budget))).toContain(';0,288675135;');
 
   const svg = await textOf(await saved(page, filesStrings.svg));
-  expect(svg).toContain('27.10 dBm ±0.69 dB (k = 2, 95.45 %) · 513 mW, 438 to 601');
+  expect(svg).toContain('27,10 dBm ±0,69 dB (k = 2, 95,45 %) · 513 mW, 438 to 601');
+  // ticks of both axes and what each link adds; the conditions are the reader’s own words
+  expect(svg.replaceAll(/3\.58 MHz|12\.0 V/g, '').match(/>[^<]*\d\.\d[^<]*</g) ?? []).toEqual([]);
   expect(svg).toContain('&lt;b&gt;Quux’s&lt;/b&gt; rig');
   expect(svg).toMatch(/fill="#0f766a"/);
   expect(svg).not.toMatch(/class=|var\(|<style/);

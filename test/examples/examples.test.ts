@@ -126,7 +126,7 @@ describe.each(sums)('$slug, a sum', (example) => {
   it('answers, says what decides and what would help', () => {
     expect(example.outcomes().length).toBeGreaterThanOrEqual(1);
     for (const { name, value } of example.outcomes()) expect(value('shown'), name).toMatch(/\d/);
-    expect(example.dominates()).not.toBe('');
+    expect(example.dominates('shown')).not.toBe('');
     expect(example.help()).not.toBe('');
   });
 

@@ -3,7 +3,9 @@ import { blankInstrument } from '../../instruments/blank.ts';
 import { clubInstruments } from '../../instruments/club.ts';
 import { INSTRUMENT_KINDS, type InstrumentKind } from '../../instruments/instrument.ts';
 import { newId } from '../../store/kept.ts';
+import { fieldTexts } from '../../text/field-texts.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
+import { useDecimal } from '../../widgets/parts/use-decimal.ts';
 import { controlId } from '../keys.ts';
 import { choiceStrings } from './choice-strings.ts';
 import { fieldPath } from './read-instrument.ts';
@@ -40,6 +42,7 @@ function statusOf({ items, problem }: Shelf, waiting: boolean): string {
 /** Adds one of a kind, or the invented set. */
 export function AddPart({ shelf, send, focus }: ShelfTools & { focus: (id: string) => void }) {
   const [kind, setKind] = useState<InstrumentKind>('meter');
+  const decimal = useDecimal();
   const full = (shelf.items ?? []).length >= MOST_INSTRUMENTS;
   return (
     <div class="add-link">
@@ -65,7 +68,10 @@ export function AddPart({ shelf, send, focus }: ShelfTools & { focus: (id: strin
         type="button"
         disabled={full}
         onClick={() =>
-          send({ type: 'add', items: clubInstruments().map((value) => ({ id: newId(), value })) })
+          send({
+            type: 'add',
+            items: clubInstruments().map((value) => ({ id: newId(), value: fieldTexts(value, decimal) })),
+          })
         }
       >
         {strings.addClub}

@@ -1,6 +1,8 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Day, dayOf } from '../../instruments/day.ts';
 import { newId } from '../../store/kept.ts';
+import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
+import { decimalStrings } from '../../widgets/parts/decimal-strings.ts';
 import { controlId } from '../keys.ts';
 import { nameOf } from './instrument-words.ts';
 import { type EntryActs, editButtonId, ShelfEntry } from './ShelfEntry.tsx';
@@ -52,6 +54,7 @@ export function ShelfView() {
         </p>
       )}
       {items !== undefined && <AddPart {...tools} focus={focus} />}
+      {items !== undefined && <DecimalChoice help={decimalStrings.fields} />}
       {items !== undefined && <ShelfFilesPart {...tools} />}
     </div>
   );

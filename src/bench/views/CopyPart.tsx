@@ -1,5 +1,6 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { TEXT_FORMS, type TextForm, textFormNames } from '../../text/summary/forms.ts';
+import { useDecimal } from '../../widgets/parts/use-decimal.ts';
 import { copyStrings as strings } from '../copy-strings.ts';
 import { forumLink, LONGEST_FOR_FORUM } from '../forum.ts';
 import type { Taken } from '../taken.ts';
@@ -21,12 +22,13 @@ export function CopyPart({ take, of }: CopyPartProps) {
   const { copied, copy, forget } = useCopy();
   const [form, setForm] = useState<TextForm>('ascii');
   const [done, setDone] = useState('');
+  const decimal = useDecimal();
   const area = useRef<HTMLTextAreaElement>(null);
   const isRefused = copied.state === 'refused';
   useEffect(() => {
     if (isRefused) area.current?.select();
   }, [isRefused]);
-  useEffect(forget, of);
+  useEffect(forget, [...of, decimal]);
   const onRecord = async (): Promise<void> => {
     const taken = take();
     const [{ recordAsText }, { takenChecks }] = await Promise.all([
@@ -35,7 +37,9 @@ export function CopyPart({ take, of }: CopyPartProps) {
     ]);
     const linked = forumLink(await sheetAddress(taken.linked), textStrings.noLink);
     setDone('link' in linked ? strings.done : strings.withoutAddress);
-    await copy(recordAsText({ ...taken, checks: await takenChecks(taken), ...linked }, form));
+    await copy(
+      recordAsText({ ...taken, checks: await takenChecks(taken, decimal), ...linked, decimal }, form),
+    );
   };
   const onAddress = async (): Promise<void> => {
     const address = await sheetAddress(take().linked);

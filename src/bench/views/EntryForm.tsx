@@ -1,5 +1,6 @@
 import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
+import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
 import type { BenchAction } from '../actions.ts';
 import type { BenchState } from '../state.types.ts';
 import { strings } from '../strings.ts';
@@ -66,6 +67,7 @@ export function EntryForm({ state, running, changed, mayWait, drawing, send }: E
     <section class="needs-script bench-form" aria-labelledby="entries">
       <h2 id="entries">{strings.form}</h2>
       <p class="measure">{strings.formNote}</p>
+      <DecimalChoice help={strings.decimalHelp} />
       {head}
       {points}
       {chain}

@@ -1,6 +1,6 @@
-import { useId, useState } from 'preact/hooks';
-import { DECIMALS, type Decimal } from '../../exchange/csv.ts';
+import { useState } from 'preact/hooks';
 import { saveFile } from '../../exchange/save-file.ts';
+import { useDecimal } from '../../widgets/parts/use-decimal.ts';
 import { FILE_KINDS, type FileKind, fileOf } from '../files.ts';
 import { filesStrings as strings } from '../files-strings.ts';
 import type { FilesProps } from './FilesPart.tsx';
@@ -17,7 +17,7 @@ export function Files({ own, send, ...props }: FilesProps) {
 }
 
 function SaveFiles({ take, inRange }: Pick<FilesProps, 'take' | 'inRange'>) {
-  const [decimal, setDecimal] = useState<Decimal>('point');
+  const decimal = useDecimal();
   const [told, setTold] = useState('');
   const save = async (kind: FileKind): Promise<void> => {
     setTold('');
@@ -47,23 +47,7 @@ function SaveFiles({ take, inRange }: Pick<FilesProps, 'take' | 'inRange'>) {
         ))}
       </p>
       {!inRange && <p>{strings.noPicture}</p>}
-      <DecimalChoice decimal={decimal} onDecimal={setDecimal} />
       <p role="status">{told}</p>
     </>
-  );
-}
-
-function DecimalChoice({ decimal, onDecimal }: { decimal: Decimal; onDecimal: (decimal: Decimal) => void }) {
-  const name = useId();
-  return (
-    <fieldset class="copy-forms">
-      <legend>{strings.decimal}</legend>
-      {DECIMALS.map((each) => (
-        <label key={each} class="switch">
-          <input type="radio" name={name} checked={each === decimal} onChange={() => onDecimal(each)} />
-          <span>{strings.decimals[each]}</span>
-        </label>
-      ))}
-    </fieldset>
   );
 }

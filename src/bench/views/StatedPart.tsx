@@ -1,4 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
+import { styleWith } from '../../text/style.ts';
+import { useDecimal } from '../../widgets/parts/use-decimal.ts';
 import type { BenchResult } from '../result.ts';
 import { statedStrings as strings } from '../stated-strings.ts';
 import { type StatedForm, statedForms } from '../stated-words.ts';
@@ -9,7 +11,8 @@ export function StatedPart({ result }: { result: BenchResult }) {
   const { copied, copy, forget } = useCopy();
   const place = useRef<HTMLDListElement>(null);
   // Copied are true signs with ordinary spaces, which survive pasting.
-  const toCopy = statedForms('unicode', result);
+  const decimal = useDecimal();
+  const toCopy = statedForms(styleWith('unicode', decimal), result);
   const refused = copied.state === 'refused' ? copied.text : undefined;
   const refusedAt = toCopy.find(({ text }) => text === refused)?.key;
   useEffect(() => {
@@ -21,7 +24,7 @@ export function StatedPart({ result }: { result: BenchResult }) {
     <section aria-labelledby="stated">
       <h2 id="stated">{strings.heading}</h2>
       <dl class="stated" ref={place}>
-        {statedForms('shown', result).map((form, index) => (
+        {statedForms(styleWith('shown', decimal), result).map((form, index) => (
           <Form key={form.key} form={form} onCopy={() => copy(toCopy[index]?.text ?? '')} />
         ))}
       </dl>

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
 import { copyStrings as strings } from '../copy-strings.ts';
 import { takenOf } from '../taken.ts';
 import { CopyPart } from './CopyPart.tsx';
@@ -36,6 +37,7 @@ export function TakePart({
           <p class="field-help measure" id={HELP_ID}>
             {strings.namelessHelp}
           </p>
+          <DecimalChoice help={strings.decimalHelp} />
           <CopyPart take={take} of={[measurement, entries, nameless]} />
         </section>
       )}

@@ -1,4 +1,6 @@
 import { controlId } from '../../bench/keys.ts';
+import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
+import { decimalStrings } from '../../widgets/parts/decimal-strings.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { DEMONSTRATIONS } from '../demonstration.ts';
 import { BORROW_KINDS } from '../entries.ts';
@@ -17,6 +19,7 @@ export function Form({ state, send }: { readonly state: BorrowState; readonly se
   return (
     <section class="bench-form" aria-labelledby="entries">
       <h2 id="entries">{strings.form}</h2>
+      <DecimalChoice help={decimalStrings.fields} />
       <Undo state={state} send={send} />
       <fieldset class="bench-part">
         <legend>{strings.sections.what}</legend>

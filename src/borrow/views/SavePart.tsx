@@ -1,7 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { InstrumentKind } from '../../instruments/instrument.ts';
+import { fieldTexts } from '../../text/field-texts.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { TextField } from '../../widgets/parts/TextField.tsx';
+import { useDecimal } from '../../widgets/parts/use-decimal.ts';
 import type { Outcome } from '../outcome.ts';
 import { saveStrings as strings } from '../save-strings.ts';
 import { kindsFor, savedTo } from '../saved.ts';
@@ -23,6 +25,7 @@ export function SavePart(props: SavePartProps) {
   const [chosen, setChosen] = useState(NEW);
   const [kind, setKind] = useState<InstrumentKind>();
   const [typed, setTyped] = useState<string>();
+  const decimal = useDecimal();
   const { outcome } = props;
   const kinds = kindsFor(outcome);
   const own = kinds.find((each) => each === kind) ?? kinds[0] ?? 'other';
@@ -30,7 +33,7 @@ export function SavePart(props: SavePartProps) {
   const kept = list?.find(({ id }) => id === chosen);
   const save = (): void => {
     if (outcome.kind === 'none') return;
-    const entries = savedTo(outcome, kept?.value ?? { kind: own });
+    const entries = fieldTexts(savedTo(outcome, kept?.value ?? { kind: own }), decimal, kept?.value);
     put(kept, kept ? entries : { ...entries, label: name.trim() });
   };
   const nameless = kept === undefined && name.trim() === '';

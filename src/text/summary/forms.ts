@@ -1,3 +1,4 @@
+import type { Decimal } from '../style.ts';
 import { asBbcode, asMarkdown, asPlainText, asUnicodeText } from './format.ts';
 import type { Summary } from './piece.ts';
 
@@ -13,16 +14,16 @@ export const textFormNames: Readonly<Record<TextForm, string>> = {
   bbcode: 'BBCode',
 };
 
-/** A summary as text in one of the forms. */
-export function inForm(form: TextForm, summary: Summary): string {
+/** A summary as text in one of the forms, with a decimal sign. */
+export function inForm(form: TextForm, summary: Summary, decimal: Decimal = 'point'): string {
   switch (form) {
     case 'ascii':
-      return asPlainText(summary);
+      return asPlainText(summary, decimal);
     case 'unicode':
-      return asUnicodeText(summary);
+      return asUnicodeText(summary, decimal);
     case 'markdown':
-      return asMarkdown(summary);
+      return asMarkdown(summary, decimal);
     case 'bbcode':
-      return asBbcode(summary);
+      return asBbcode(summary, decimal);
   }
 }

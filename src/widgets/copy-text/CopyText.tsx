@@ -1,4 +1,6 @@
 import { useId, useRef, useState } from 'preact/hooks';
+import { DecimalChoice } from '../parts/DecimalChoice.tsx';
+import { useDecimal } from '../parts/use-decimal.ts';
 import { strings } from './strings.ts';
 
 /** One text in one form. */
@@ -6,6 +8,8 @@ export interface CopyForm {
   /** "Plain text", "Markdown". */
   readonly name: string;
   readonly text: string;
+  /** The same with decimal commas, where it has decimals. */
+  readonly comma?: string;
 }
 
 /**
@@ -17,7 +21,9 @@ export default function CopyText({ forms }: { forms: readonly CopyForm[] }) {
   const [told, setTold] = useState('');
   const area = useRef<HTMLTextAreaElement>(null);
   const id = useId();
-  const text = forms[chosen]?.text ?? '';
+  const decimal = useDecimal();
+  const form = forms[chosen];
+  const text = (decimal === 'comma' ? form?.comma : undefined) ?? form?.text ?? '';
   const copy = async (): Promise<void> => {
     try {
       await navigator.clipboard.writeText(text);
@@ -38,6 +44,7 @@ export default function CopyText({ forms }: { forms: readonly CopyForm[] }) {
           </label>
         ))}
       </fieldset>
+      <DecimalChoice help={strings.decimalHelp} />
       <label for={`${id}a`}>{strings.area}</label>
       <textarea id={`${id}a`} ref={area} readOnly rows={14} value={text} />
       <p class="needs-script">

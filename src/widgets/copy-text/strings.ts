@@ -1,6 +1,8 @@
 /** Words of the text to copy. */
 export const strings = {
   form: 'For where it goes',
+  decimalHelp:
+    'For the text, and for the picture of a chain. The page, addresses, and a picture of a figure as it stands here keep their point.',
   area: 'The result as text',
   copy: 'Copy the text',
   done: 'Copied.',

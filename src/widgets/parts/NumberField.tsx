@@ -1,5 +1,7 @@
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
+import { fieldText } from '../../text/field-text.ts';
 import { afterLeaving, afterReading, NO_DRAFT, typed as typedDraft } from './draft.ts';
+import { useDecimal } from './use-decimal.ts';
 
 /** What reading a text gives: a number, or a sentence on what is wrong and what was expected. */
 export type Reading =
@@ -9,7 +11,7 @@ export type Reading =
 export interface NumberFieldProps {
   readonly label: string;
   readonly labelHidden?: boolean;
-  /** The value as text, in the form the reader would type it. */
+  /** The value as text with a point, in the form the reader would type it; the reader's own decimal sign comes in here. */
   readonly shown: string;
   readonly unit: string;
   /** May load what it reads with, on first use. */
@@ -26,6 +28,7 @@ export function NumberField({ label, labelHidden = false, shown, unit, read, onV
   const typed = useRef('');
   const editing = useRef(false);
   const id = useId();
+  const decimal = useDecimal();
   // In the turn of the drawing itself: an effect that is put off could belong to the drawing before and take the draft away.
   useLayoutEffect(() => {
     if (editing.current) return;
@@ -56,7 +59,7 @@ export function NumberField({ label, labelHidden = false, shown, unit, read, onV
           inputMode="decimal"
           autoComplete="off"
           spellcheck={false}
-          value={draft ?? shown}
+          value={draft ?? fieldText(shown, decimal)}
           aria-invalid={problem === undefined ? undefined : 'true'}
           aria-describedby={problem === undefined ? undefined : `${id}p`}
           onInput={(event) => edit(event.currentTarget.value)}

@@ -5,6 +5,7 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { levelText } from '../../text/quantity-text.ts';
 import { statementText } from '../../text/statement-text.ts';
+import type { Style } from '../../text/style.ts';
 
 export const DEFINITION_ID = 'definition';
 export const SOCKET_ID = 'socket';
@@ -18,6 +19,8 @@ export interface BandRowOptions {
   /** Whether the ends of strips can be dragged. */
   readonly handles: boolean;
   readonly socketLabel?: string;
+  /** How numbers are written; as on the page unless given. */
+  readonly numbers?: Style | undefined;
 }
 
 /** The rows of the figure: the definition, one a rung, and the transmitter at the foot. */
@@ -43,33 +46,41 @@ function rungRow(rung: Rung<Cumulative>, options: BandRowOptions): BandRow {
   return {
     id: rung.id,
     label: rung.link?.label ?? 'Scatter of the readings',
-    detail: rungDetail(rung, chain, dominant),
-    number: bandText(rung.cumulative),
+    detail: rungDetail(rung, options, dominant),
+    number: bandText(rung.cumulative, options.numbers),
     handle: options.handles && rung.link?.unit === 'dB',
     dominant,
     ...drawn(rung.cumulative, ghost, options),
   };
 }
 
-function rungDetail({ link, id }: Rung<Cumulative>, { result }: BandChain, dominant: boolean): string {
-  const row = result.propagation.budget.find((candidate) => candidate.id === id);
-  const adds = link ? statementText('shown', link) : row ? `u ${unsigned(row.standardUncertainty)}` : '';
+function rungDetail(
+  { link, id }: Rung<Cumulative>,
+  { chain, numbers = 'shown' }: BandRowOptions,
+  dominant: boolean,
+): string {
+  const row = chain.result.propagation.budget.find((candidate) => candidate.id === id);
+  const adds = link
+    ? statementText(numbers, link)
+    : row
+      ? `u ${unsigned(row.standardUncertainty, numbers)}`
+      : '';
   return dominant ? `adds ${adds} · most` : `adds ${adds}`;
 }
 
-const unsigned = (u: number): string =>
-  plusMinusText('shown', { halfWidth: u, decimals: decimalsFor(u), unit: 'dB' }).slice(1);
+const unsigned = (u: number, style: Style): string =>
+  plusMinusText(style, { halfWidth: u, decimals: decimalsFor(u), unit: 'dB' }).slice(1);
 
 function socketRow(options: BandRowOptions): BandRow {
-  const { chain, before, socketLabel = 'The transmitter’s socket' } = options;
+  const { chain, before, socketLabel = 'The transmitter’s socket', numbers = 'shown' } = options;
   const { result } = chain;
   const decimals =
     result.propagation.expanded > 0 ? Math.max(0, decimalsFor(result.propagation.expanded)) : 2;
   return {
     id: SOCKET_ID,
     label: socketLabel,
-    detail: levelText('shown', { levelDbm: result.estimate, decimals: Math.min(decimals, 2) }),
-    number: bandText(result),
+    detail: levelText(numbers, { levelDbm: result.estimate, decimals: Math.min(decimals, 2) }),
+    number: bandText(result, numbers),
     dominant: false,
     handle: false,
     ...drawn(result, before?.result, options),
@@ -96,8 +107,11 @@ const differs = (a: Interval, b: Interval): boolean =>
   Math.max(Math.abs(a.lower - b.lower), Math.abs(a.upper - b.upper)) > GHOST_LEAST_DB;
 
 /** The expanded uncertainty of a cumulative result as text; `exact` before anything is added. */
-export function bandText({ propagation: { expanded } }: Pick<Cumulative, 'propagation'>): string {
+export function bandText(
+  { propagation: { expanded } }: Pick<Cumulative, 'propagation'>,
+  style: Style = 'shown',
+): string {
   return expanded > 0
-    ? plusMinusText('shown', { halfWidth: expanded, decimals: decimalsFor(expanded), unit: 'dB' })
+    ? plusMinusText(style, { halfWidth: expanded, decimals: decimalsFor(expanded), unit: 'dB' })
     : 'exact';
 }

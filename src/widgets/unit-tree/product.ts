@@ -1,12 +1,12 @@
 import { constantsOf, type DefiningConstant, definingConstant, numberOfConstants, partsOf } from '#compute';
 import { isTreeUnit, type TreeUnit } from '../../sheet/unit-tree.ts';
 import { groupedText, powerOfTenText, raisedText, tenText } from '../../text/power-of-ten-text.ts';
-import type { Style } from '../../text/style.ts';
+import { type BaseStyle, baseOf, type Style, signsOf } from '../../text/style.ts';
 import { strings } from './strings.ts';
 
 /** Digits of what is exact but never ends. */
 const DIGITS = 8;
-const TIMES: Readonly<Record<Style, string>> = {
+const TIMES: Readonly<Record<BaseStyle, string>> = {
   shown: '\u00a0',
   spoken: ' times ',
   ascii: ' ',
@@ -31,13 +31,13 @@ function factorText(style: Style, [of, power]: Factor): string {
   const { symbol, name } = named ?? { symbol: of, name: of };
   if (style === 'spoken')
     return power === 1 ? name : `${name} to the ${power < 0 ? `minus ${-power}` : power}`;
-  if (style === 'ascii') return power === 1 ? symbol : `${symbol}^${power}`;
+  if (baseOf(style) === 'ascii') return power === 1 ? symbol : `${symbol}^${power}`;
   return `${symbol}${raisedText(power)}`;
 }
 
 /** A product of units and constants with their powers: `h Δν²`. */
 export const productText = (style: Style, factors: readonly Factor[]): string =>
-  factors.map((factor) => factorText(style, factor)).join(TIMES[style]);
+  factors.map((factor) => factorText(style, factor)).join(TIMES[baseOf(style)]);
 
 /** The constants that a unit comes down to, those above the line first: `h Δν e⁻¹`. */
 export function constantsText(style: Style, unit: TreeUnit): string {
@@ -60,12 +60,13 @@ export function inConstants(
   const number = count * numberOfConstants(unit);
   const exact = Number.isInteger(number) && number < 1e12;
   const text = exact ? groupedText(style, String(number)) : powerOfTenText(style, { value: number, digits });
-  return `${text}${TIMES[style]}${constantsText(style, unit)}`;
+  return `${text}${TIMES[baseOf(style)]}${constantsText(style, unit)}`;
 }
 
 /** The number of a constant with every digit that it was given, in its SI unit: `6.626 070 15 × 10⁻³⁴ J s`. */
+/** The number of a constant with every digit that it was given, in its SI unit: `6.626 070 15 × 10⁻³⁴ J s`. */
 export function constantText(style: Style, constant: DefiningConstant): string {
-  return `${numberOfConstant(style, constant)}${style === 'shown' ? '\u00a0' : ' '}${strings.constantNames[constant].unit}`;
+  return `${numberOfConstant(style, constant)}${signsOf(style).space}${strings.constantNames[constant].unit}`;
 }
 
 function numberOfConstant(style: Style, constant: DefiningConstant): string {
@@ -85,8 +86,9 @@ export function partsText(style: Style, unit: TreeUnit): string {
   const constant = parts.find((part) => !isTreeUnit(part.of));
   if (constant === undefined) return product;
   const number = numberOfConstant(style, constant.of as DefiningConstant);
-  const space = TIMES[style];
+  const space = TIMES[baseOf(style)];
   if (constant.power < 0) return `${number}${space}${product}`;
-  const divided = style === 'spoken' ? ' divided by ' : style === 'ascii' ? ' / ' : `${space}÷${space}`;
+  const divided =
+    style === 'spoken' ? ' divided by ' : baseOf(style) === 'ascii' ? ' / ' : `${space}÷${space}`;
   return `${product}${divided}${/[×e]/.test(number) ? `(${number})` : number}`;
 }

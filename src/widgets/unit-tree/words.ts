@@ -13,7 +13,7 @@ import { decimalsFor } from '../../text/place.ts';
 import { powerOfTenText, raisedText, tenText } from '../../text/power-of-ten-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { numberText, quantityText } from '../../text/quantity-text.ts';
-import type { Style } from '../../text/style.ts';
+import { baseOf, type Style } from '../../text/style.ts';
 import type { UnitName } from '../../text/units.ts';
 import { inConstants } from './product.ts';
 import { levelOf, type TreeState } from './spec.ts';
@@ -136,7 +136,7 @@ export function rootText(style: Style, root: RootUnit): string {
   const spoken = style === 'spoken';
   return strings.root({
     one: spoken ? name : symbol,
-    equals: spoken ? strings.about : style === 'ascii' ? '=' : '≈',
+    equals: spoken ? strings.about : baseOf(style) === 'ascii' ? '=' : '≈',
     constants: inConstants(style, { unit: root }),
   });
 }

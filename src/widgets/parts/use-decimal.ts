@@ -1,0 +1,14 @@
+import { useEffect, useState } from 'preact/hooks';
+import { keptDecimal, onDecimal } from '../../store/decimal.ts';
+import type { Decimal } from '../../text/style.ts';
+
+/** The reader's decimal sign. A point until the page has woken, as the page was written. */
+export function useDecimal(): Decimal {
+  const [decimal, setDecimal] = useState<Decimal>('point');
+  useEffect(() => {
+    const follow = (): void => setDecimal(keptDecimal());
+    follow();
+    return onDecimal(follow);
+  }, []);
+  return decimal;
+}
