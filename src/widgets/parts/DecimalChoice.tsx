@@ -25,7 +25,7 @@ export function DecimalChoice({ help }: { readonly help: string }) {
           <span>{strings.signs[sign]}</span>
         </label>
       ))}
-      <p class="field-help" id={`${id}h`}>
+      <p class="field-help measure" id={`${id}h`}>
         {help}
         {!kept && ` ${strings.refused}`}
       </p>
