@@ -110,6 +110,15 @@ test('the lines that a worked example offers stand beside its texts', async ({ p
   await expect(page.getByRole('textbox', { name: 'The result as text' })).toHaveValue(
     /<iframe src="[^"]*\/embed\/two-pads-into-a-receiver\/"/,
   );
+  await page.goto('/examples/swr-of-a-whip/');
+  await awake(page);
+  await page.getByRole('radio', { name: 'Figure for a web page' }).check();
+  const lines = await page.getByRole('textbox', { name: 'The result as text' }).inputValue();
+  const [, query] = /\/embed\/what-comes-back\/(\?[^"]+)"/.exec(lines) ?? [];
+  await page.goto(`/embed/what-comes-back/${query?.replaceAll('&amp;', '&')}`);
+  await awake(page);
+  await expect(page.getByRole('textbox', { name: 'SWR at the antenna' })).toHaveValue('1.5');
+  await expect(page.locator('.address-told')).toHaveCount(0);
 });
 
 test('a state in the address is shown, and one that is wrong is told', async ({ page }) => {

@@ -33,6 +33,15 @@ test('“open with your own numbers” opens the bench with the example’s numb
   await expect(page.locator('.address-told')).toHaveCount(0);
 });
 
+test('what the bench cannot hold opens beside it, with the example’s numbers', async ({ page }) => {
+  await page.goto('/examples/pad-measured-at-dc/');
+  await page.getByRole('link', { name: 'Open with your own numbers' }).click();
+  await page.waitForURL(/\/bench\/borrow\/#/);
+  await awake(page);
+  await expect(page.locator('.answers dt').first()).toHaveText(/^10\.006\sdB ±0\.071\sdB$/);
+  await expect(page.locator('.address-told')).toHaveCount(0);
+});
+
 test('the three answers stand there once', async ({ page }) => {
   await page.goto(example);
   await expect(page.locator('.answers')).toHaveCount(1);
