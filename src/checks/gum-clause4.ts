@@ -98,6 +98,13 @@ const voltmeterLimit = (): Statement => ({
   halfWidth: 14 * 0.928571 + 2 * 1,
 });
 
+/** The limits and the scatter of the mean, in microvolts. */
+const voltmeterU = (): number =>
+  sumOf([
+    stated('meter', voltmeterLimit()),
+    stated('readings', { form: 'standard', standardUncertainty: 12 }),
+  ]).standardUncertainty;
+
 const voltmeter = (): Check => ({
   id: 'gum-4.3.7-voltmeter',
   clause: '4.3.7, example 2; 5.1.5',
@@ -106,16 +113,8 @@ const voltmeter = (): Check => ({
   given: '0.928 571 V; 14 × 10⁻⁶ of the reading + 2 × 10⁻⁶ of 1 V; scatter of the mean 12 µV',
   figures: [
     { what: 'u of the limits', printed: '8.7', unit: 'µV', compute: () => uncertaintyOf(voltmeterLimit()) },
-    {
-      what: 'combined u',
-      printed: '15',
-      unit: 'µV',
-      compute: () =>
-        sumOf([
-          stated('meter', voltmeterLimit()),
-          stated('readings', { form: 'standard', standardUncertainty: 12 }),
-        ]).standardUncertainty,
-    },
+    { what: 'combined u', printed: '15', unit: 'µV', compute: voltmeterU },
+    { what: 'combined u over V', printed: '16', unit: '10⁻⁶', compute: () => voltmeterU() / 0.928571 },
   ],
 });
 

@@ -17,6 +17,8 @@ answersFollow({
   'forgotten-pad': (n) => watts(n('shown')) / kept(n('pad')),
   'pad-for-meter': (n) => (10 * Math.log((1000 * n('watts')) / (1000 * watts(n('most'))))) / Math.LN10,
   'cable-by-length': (n) => n('table') / (100 / n('metres')),
+  // So many lengths of a metre, each of which leaves its share, until the loss allowed is used up.
+  'longest-cable': (n) => Math.log(kept(n('most'))) / Math.log(kept(n('table') / 100)),
   // Metre by metre instead of all at once.
   'cable-power-left': (n) =>
     Array.from({ length: n('metres') }).reduce<number>((left) => left * kept(n('table') / 100), n('watts')),

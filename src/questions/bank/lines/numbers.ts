@@ -216,6 +216,39 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     right: 'Decibels of a cable go with its length.',
   }),
   numeric('lines', {
+    id: 'longest-cable',
+    lesson,
+    syllabus: ['6.3'],
+    difficulty: 2,
+    given: { table: steps(4, 20, 1), most: steps(0.5, 2, 0.5) },
+    suits: ({ table, most }) => most < table / 2,
+    stem: ({ table, most }) =>
+      `A cable loses ${given(table, 'dB')} in ${given(100, 'm')} at your frequency. No more than ${given(most, 'dB')} are to be lost in it. How long may it be?`,
+    answer: ({ table, most }) => (100 * most) / table,
+    write: fixed('m', 1),
+    wrong: ({ table, most }) => [
+      [
+        table / most,
+        'upside-down',
+        'So often the loss allowed goes into that of the table. It is the length of the table that this divides.',
+      ],
+      [
+        (100 * (1 - dbToPowerRatio(gainDb(-most)))) / (1 - dbToPowerRatio(gainDb(-table))),
+        'length-as-factor',
+      ],
+      [
+        100 - (100 * most) / table,
+        'another-question',
+        'That much would have to be cut off the length of the table. Asked is what is left.',
+      ],
+    ],
+    worked: ({ table, most }) => [
+      'Decibels of a cable go with its length, so the length goes with the decibels.',
+      `${given(100, 'm')} × ${given(most, 'dB')}/${given(table, 'dB')} gives`,
+    ],
+    right: 'The length of the table, times the loss allowed over the loss of the table.',
+  }),
+  numeric('lines', {
     id: 'cable-power-left',
     lesson,
     syllabus: ['6.3'],
