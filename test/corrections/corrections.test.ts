@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { gainDb, mismatch, normal, normalShareBelow, risksOf } from '#compute';
 import { corrections } from '../../src/corrections/index.ts';
+import { version } from '../../src/layouts/version.ts';
 
 describe('the list of corrections', () => {
   it('has every entry that it ever had, the newest first', () => {
@@ -15,6 +16,24 @@ describe('the list of corrections', () => {
       for (const text of [what, before, now, concerns]) expect(text).toMatch(/^[A-Z].{20,}\.$/s);
       expect(where.length).toBeGreaterThan(0);
       for (const { path } of where) expect(path).toMatch(/^\/.*\/$/);
+    }
+  });
+});
+
+/** `1.10.0` as a number that grows with it. */
+const rank = (text: string): number => {
+  const [major = Number.NaN, minor = Number.NaN, patch = Number.NaN] = text.split('.').map(Number);
+  return (major * 1000 + minor) * 1000 + patch;
+};
+
+describe('the versions of a correction', () => {
+  it('are numbers that the site has had or has now, the wrong one first', () => {
+    for (const { id, since, until } of corrections) {
+      const first = rank(since.replace(', unpublished', ''));
+      expect(rank(until), id).toBeLessThanOrEqual(rank(version));
+      // what was mended before its version was published was wrong and right in one
+      if (since.endsWith(', unpublished')) expect(first, id).toBe(rank(until));
+      else expect(first, id).toBeLessThan(rank(until));
     }
   });
 });

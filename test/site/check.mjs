@@ -1,11 +1,19 @@
 // Checks the built site without a browser, and prints what its pages weigh: `npm run site`.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { version } from '../../src/layouts/version.ts';
 import { cardProblems, codeProblems } from './cards.ts';
 import { headerProblems, manifestProblems, sitemapProblems } from './hosting.ts';
 import { kindProblems } from './kinds.ts';
 import { brokenLinks, brokenResults } from './links.ts';
-import { fetchedFromElsewhere, headProblems, inlineStyles, invalidMarkup, weakPolicies } from './markup.ts';
+import {
+  fetchedFromElsewhere,
+  headProblems,
+  inlineStyles,
+  invalidMarkup,
+  weakPolicies,
+  withoutVersion,
+} from './markup.ts';
 import { builtPages } from './pages.ts';
 import { built, underBase } from './under-base.mjs';
 import { budget, weigh } from './weights.ts';
@@ -41,6 +49,7 @@ const checks = {
   'the manifest leads to its icons': [...manifestProblems(site), ...manifestProblems(club)],
   'the sitemap names the pages': [...sitemapProblems(site), ...sitemapProblems(club)],
   'nothing is fetched from elsewhere': fetchedFromElsewhere(site),
+  'the foot of a page says the version': withoutVersion(site, version),
   'heads are whole and differ': headProblems(site),
   'each page has its preview card': cardProblems(
     site,

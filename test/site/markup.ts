@@ -64,6 +64,12 @@ export const fetchedFromElsewhere = ({ pages }: Site): readonly string[] =>
     return found.map((one) => `${file}: ${one.trim()}`);
   });
 
+/** Pages with a foot that does not say the version; the wall and frames have none. */
+export const withoutVersion = ({ pages }: Site, version: string): readonly string[] =>
+  pages
+    .filter(({ html }) => /<footer class="site-foot"/.test(html) && !html.includes(`Version ${version}. `))
+    .map(({ file }) => `${file}: does not say version ${version}`);
+
 /** Pages without one heading of the first order, or whose title or description another page has as well. */
 export function headProblems({ pages }: Site): readonly string[] {
   const part = (html: string, pattern: RegExp): string => pattern.exec(html)?.[1]?.trim() ?? '';

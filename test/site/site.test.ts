@@ -4,7 +4,14 @@ import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { afterEach, describe, expect, test } from 'vitest';
 import { brokenLinks, brokenResults, type Site } from './links.ts';
-import { fetchedFromElsewhere, headProblems, inlineStyles, invalidMarkup, weakPolicies } from './markup.ts';
+import {
+  fetchedFromElsewhere,
+  headProblems,
+  inlineStyles,
+  invalidMarkup,
+  weakPolicies,
+  withoutVersion,
+} from './markup.ts';
 import { builtPages } from './pages.ts';
 import { budget, weigh } from './weights.ts';
 
@@ -189,5 +196,14 @@ describe('the markup of a page', () => {
     expect(headProblems(site({ 'index.html': page('a'), 'b/index.html': page('a') }))).toHaveLength(2);
     expect(headProblems(start(`${page('a')}<h1>b</h1>`))).toEqual(['index.html: wish one h1']);
     expect(headProblems(start('<h1>a</h1>'))).toEqual(['index.html: no title', 'index.html: no description']);
+  });
+
+  test('says at its foot which version made it', () => {
+    const foot = (text: string): Site => start(`<footer class="site-foot">${text}</footer>`);
+    expect(withoutVersion(foot('Version 1.2.0. '), '1.2.0')).toEqual([]);
+    expect(withoutVersion(foot('Version 1.1.0. '), '1.2.0')).toEqual([
+      'index.html: does not say version 1.2.0',
+    ]);
+    expect(withoutVersion(start('<main>on the wall</main>'), '1.2.0')).toEqual([]);
   });
 });
