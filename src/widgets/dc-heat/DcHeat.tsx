@@ -1,5 +1,4 @@
-import { FieldsWidget } from '../parts/FieldsWidget.tsx';
-import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { LineBandWidget } from '../parts/LineBandWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { figureOf } from './figure.ts';
 import { heatSpec } from './spec.ts';
@@ -30,26 +29,16 @@ export interface DcHeatProps {
  */
 export default function DcHeat({ instance }: DcHeatProps) {
   const use = useFields(heatSpec, instance);
-  const { state, send } = use;
+  const { state } = use;
   const summary = summarise(state.values);
   return (
-    <FieldsWidget
+    <LineBandWidget
       {...use}
-      kind="plain-widget"
       spec={heatSpec}
       instance={instance}
-      figure={
-        <LineBandFigure
-          figure={figureOf(state)}
-          words={strings.axes}
-          name={strings.name}
-          description={strings.description(summary)}
-          onGrasp={() => send({ type: 'grasp' })}
-          onPull={(value) => send({ type: 'set', name: 'waitedRf', value })}
-          onRelease={() => send({ type: 'release' })}
-          onCancel={() => send({ type: 'cancel' })}
-        />
-      }
+      drawn={figureOf(state)}
+      pulls="waitedRf"
+      axes={strings.axes}
       answers={answersOf(state.values)}
       show={SHOWN}
       words={strings}

@@ -24,6 +24,7 @@ export default function DetectorWidget({ instance }: DetectorWidgetProps) {
       instance={instance}
       drawn={figureOf(use.state)}
       pulls="detected"
+      axes={strings.axes}
       answers={answersOf(values)}
       caution={cautionText(values)}
       parts={partsOf(values)}

@@ -1,5 +1,6 @@
 import type { PowerKind } from '#compute';
 import type { Plane } from '../../sheet/keyed.ts';
+import { NumbersTable } from '../parts/NumbersTable.tsx';
 import type { KeyedState } from './spec.ts';
 import { strings } from './strings.ts';
 import { powerThere, watts } from './words.ts';
@@ -13,38 +14,20 @@ export function PowersTable({ state }: { state: KeyedState }) {
   const { columns } = strings;
   const text = (power: number | undefined): string =>
     power === undefined ? strings.none : watts('shown', power);
+  const rows = PLANES.flatMap((plane) =>
+    KINDS.map((kind) => ({
+      id: plane + kind,
+      name: strings.row({ kind: strings.kinds[kind], place: strings.shares.places[plane] }),
+      cells: DELIVERIES.map((delivery) => text(powerThere(state, { kind, plane, delivery }))),
+      isLookedAt: plane === state.plane && kind === state.kind,
+    })),
+  );
   return (
-    <table class="rungs slips">
-      <caption>{strings.table}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{columns.power}</th>
-          {DELIVERIES.map((delivery) => (
-            <th key={delivery} scope="col" class="number">
-              {columns[delivery]}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {PLANES.flatMap((plane) =>
-          KINDS.map((kind) => (
-            <tr
-              key={plane + kind}
-              class={plane === state.plane && kind === state.kind ? 'looked-at' : undefined}
-            >
-              <th scope="row">
-                {strings.row({ kind: strings.kinds[kind], place: strings.shares.places[plane] })}
-              </th>
-              {DELIVERIES.map((delivery) => (
-                <td key={delivery} class="number" data-label={columns[delivery]}>
-                  {text(powerThere(state, { kind, plane, delivery }))}
-                </td>
-              ))}
-            </tr>
-          )),
-        )}
-      </tbody>
-    </table>
+    <NumbersTable
+      caption={strings.table}
+      columns={[columns.power, ...DELIVERIES.map((delivery) => columns[delivery])]}
+      rows={rows}
+      folds
+    />
   );
 }

@@ -1,5 +1,4 @@
-import { FieldsWidget } from '../parts/FieldsWidget.tsx';
-import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { LineBandWidget } from '../parts/LineBandWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { figureOf } from './figure.ts';
 import { inLineSpec } from './spec.ts';
@@ -17,26 +16,16 @@ export interface InLineWidgetProps {
  */
 export default function InLineWidget({ instance }: InLineWidgetProps) {
   const use = useFields(inLineSpec, instance);
-  const { state, send } = use;
+  const { state } = use;
   const summary = summarise(state.values);
   return (
-    <FieldsWidget
+    <LineBandWidget
       {...use}
-      kind="plain-widget"
       spec={inLineSpec}
       instance={instance}
-      figure={
-        <LineBandFigure
-          figure={figureOf(state)}
-          words={strings.axes}
-          name={strings.name}
-          description={strings.description(summary)}
-          onGrasp={() => send({ type: 'grasp' })}
-          onPull={(value) => send({ type: 'set', name: 'forward', value })}
-          onRelease={() => send({ type: 'release' })}
-          onCancel={() => send({ type: 'cancel' })}
-        />
-      }
+      drawn={figureOf(state)}
+      pulls="forward"
+      axes={strings.axes}
       answers={answersOf(state.values)}
       show={['forward', 'reflected', 'scale', 'percent', 'directivity', 'wanted']}
       words={strings}

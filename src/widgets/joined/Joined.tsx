@@ -1,5 +1,4 @@
-import { FieldsWidget } from '../parts/FieldsWidget.tsx';
-import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { LineBandWidget } from '../parts/LineBandWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { figureOf } from './figure.ts';
 import { alongOf, joinedSpec, shownFields } from './spec.ts';
@@ -17,27 +16,17 @@ export interface JoinedProps {
  */
 export default function Joined({ instance }: JoinedProps) {
   const use = useFields(joinedSpec, instance);
-  const { state, send } = use;
+  const { state } = use;
   const along = alongOf(state.values.meter);
   const summary = summarise(state.values);
   return (
-    <FieldsWidget
+    <LineBandWidget
       {...use}
-      kind="plain-widget"
       spec={joinedSpec}
       instance={instance}
-      figure={
-        <LineBandFigure
-          figure={figureOf(state)}
-          words={strings.axes[along]}
-          name={strings.name}
-          description={strings.description(summary)}
-          onGrasp={() => send({ type: 'grasp' })}
-          onPull={(value) => send({ type: 'set', name: along, value })}
-          onRelease={() => send({ type: 'release' })}
-          onCancel={() => send({ type: 'cancel' })}
-        />
-      }
+      drawn={figureOf(state)}
+      pulls={along}
+      axes={strings.axes[along]}
       answers={answersOf(state.values)}
       show={shownFields(state.values)}
       words={strings}

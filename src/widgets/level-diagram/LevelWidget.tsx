@@ -5,7 +5,7 @@ import { FieldsWidget } from '../parts/FieldsWidget.tsx';
 import { type Start, startingAt } from '../parts/starting.ts';
 import { useFields } from '../parts/use-fields.ts';
 import { LevelFigure } from './LevelFigure.tsx';
-import { LeftOutTable, PartsTable } from './LineTables.tsx';
+import { AlongTable, LeftOutTable } from './LineTables.tsx';
 import { fieldsFor, stairsSpec } from './spec.ts';
 import { strings } from './strings.ts';
 import { answersOf, ratedText, summarise } from './words.ts';
@@ -43,7 +43,7 @@ export default function LevelWidget({ instance, start }: LevelWidgetProps) {
       show={fieldsFor(values.end)}
       below={
         <>
-          <PartsTable state={values} />
+          <AlongTable state={values} />
           {instrument && <LeftOutTable state={values} />}
         </>
       }

@@ -1,41 +1,29 @@
 import { gainDb } from '#compute';
 import { type LinePart, lineSteps } from '../../sheet/line.ts';
+import { NumbersTable } from '../parts/NumbersTable.tsx';
 import { type LineState, lineOf } from './spec.ts';
 import { strings } from './strings.ts';
 import { againstDamage, cautionsFor, change, dbm, heatIn, inputOf, ratedText, watts } from './words.ts';
 
 /** The figure's twin as a table: every part with its gain, the level behind it, its heat and what it takes. */
-export function PartsTable({ state }: { state: LineState }) {
-  const { columns } = strings;
+export function AlongTable({ state }: { state: LineState }) {
+  const { part, gain, after, heat, rated } = strings.columns;
   const cautions = cautionsFor(state);
+  const rows = lineSteps(lineOf(state)).map((step) => {
+    const warms = heatIn(cautions, step.id);
+    return {
+      id: step.id,
+      name: strings.parts[step.id],
+      cells: [
+        change('shown', step.gain),
+        dbm('shown', step.to),
+        warms ? watts('shown', warms.heat) : strings.none,
+        ratedText(step.id),
+      ],
+    };
+  });
   return (
-    <table class="rungs slips">
-      <caption>{strings.table}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{columns.part}</th>
-          {[columns.gain, columns.after, columns.heat, columns.rated].map((head) => (
-            <th key={head} scope="col" class="number">
-              {head}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {lineSteps(lineOf(state)).map(({ id, gain, to }) => {
-          const heat = heatIn(cautions, id);
-          return (
-            <tr key={id}>
-              <th scope="row">{strings.parts[id]}</th>
-              <Cell head={columns.gain} text={change('shown', gain)} />
-              <Cell head={columns.after} text={dbm('shown', to)} />
-              <Cell head={columns.heat} text={heat ? watts('shown', heat.heat) : strings.none} />
-              <Cell head={columns.rated} text={ratedText(id)} />
-            </tr>
-          );
-        })}
-      </tbody>
-    </table>
+    <NumbersTable caption={strings.table} columns={[part, gain, after, heat, rated]} rows={rows} folds />
   );
 }
 
@@ -63,7 +51,9 @@ export function LeftOutTable({ state }: { state: LineState }) {
           return (
             <tr key={id} class={id === state.without ? 'looked-at' : undefined}>
               <th scope="row">{strings.parts[id]}</th>
-              <Cell head={leftColumns.level} text={dbm('shown', input.level)} />
+              <td class="number" data-label={leftColumns.level}>
+                {dbm('shown', input.level)}
+              </td>
               <td>
                 {over ? <strong>{againstDamage('shown', input)}</strong> : againstDamage('shown', input)}
               </td>
@@ -72,13 +62,5 @@ export function LeftOutTable({ state }: { state: LineState }) {
         })}
       </tbody>
     </table>
-  );
-}
-
-function Cell({ head, text }: { head: string; text: string }) {
-  return (
-    <td class="number" data-label={head}>
-      {text}
-    </td>
   );
 }

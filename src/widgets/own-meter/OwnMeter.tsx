@@ -1,5 +1,4 @@
-import { FieldsWidget } from '../parts/FieldsWidget.tsx';
-import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { LineBandWidget } from '../parts/LineBandWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { CertificateTable } from './CertificateTable.tsx';
 import { figureOf } from './figure.ts';
@@ -18,26 +17,16 @@ export interface OwnMeterProps {
  */
 export default function OwnMeter({ instance }: OwnMeterProps) {
   const use = useFields(meterSpec, instance);
-  const { state, send } = use;
+  const { state } = use;
   const summary = summarise(state.values);
   return (
-    <FieldsWidget
+    <LineBandWidget
       {...use}
-      kind="plain-widget"
       spec={meterSpec}
       instance={instance}
-      figure={
-        <LineBandFigure
-          figure={figureOf(state)}
-          words={strings.axes}
-          name={strings.name}
-          description={strings.description(summary)}
-          onGrasp={() => send({ type: 'grasp' })}
-          onPull={(value) => send({ type: 'set', name: 'reading', value })}
-          onRelease={() => send({ type: 'release' })}
-          onCancel={() => send({ type: 'cancel' })}
-        />
-      }
+      drawn={figureOf(state)}
+      pulls="reading"
+      axes={strings.axes}
       answers={answersOf(state.values)}
       show={['treatment', 'reading', 'months', 'permissible']}
       below={<CertificateTable />}

@@ -1,5 +1,4 @@
-import { FieldsWidget } from '../parts/FieldsWidget.tsx';
-import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { LineBandWidget } from '../parts/LineBandWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { figureOf } from './figure.ts';
 import { padsSpec } from './spec.ts';
@@ -17,26 +16,16 @@ export interface PadsLineWidgetProps {
  */
 export default function PadsLineWidget({ instance }: PadsLineWidgetProps) {
   const use = useFields(padsSpec, instance);
-  const { state, send } = use;
+  const { state } = use;
   const summary = summarise(state.values);
   return (
-    <FieldsWidget
+    <LineBandWidget
       {...use}
-      kind="plain-widget"
       spec={padsSpec}
       instance={instance}
-      figure={
-        <LineBandFigure
-          figure={figureOf(state)}
-          words={strings.axes}
-          name={strings.name}
-          description={strings.description(summary)}
-          onGrasp={() => send({ type: 'grasp' })}
-          onPull={(value) => send({ type: 'set', name: 'pad', value })}
-          onRelease={() => send({ type: 'release' })}
-          onCancel={() => send({ type: 'cancel' })}
-        />
-      }
+      drawn={figureOf(state)}
+      pulls="pad"
+      axes={strings.axes}
       answers={answersOf(state.values)}
       show={['reading', 'moved', 'pad', 'within', 'padSwr', 'source', 'meter']}
       words={strings}

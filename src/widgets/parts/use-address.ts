@@ -1,50 +1,84 @@
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { AddressSpec, Fields, StateOf } from '../../address/field-spec.ts';
 import { whileOpening } from './opening.ts';
 
 /** Rest before the address follows a change: browsers refuse more than about a hundred changes in half a minute. */
-export const ADDRESS_REST_MS = 300;
+const REST_MS = 300;
 
-/** Reading and writing addresses, fetched when there is one to read or to write. */
-const codec = () => import('./address.ts');
+/** How a query is read and written. */
+export interface QueryCodec<State> {
+  /** Nothing opened where the query carries nothing of the kind. */
+  read(query: string): { readonly opened: State | undefined; readonly problems: readonly string[] };
+  /** The query with this state in it; what else it carries stays. */
+  write(state: State, query: string): string;
+}
 
-export interface AddressUse<Of extends Fields> {
-  /** The same object as long as nothing is prepared anew: what it reads is read once for each. */
-  readonly spec: AddressSpec<Of>;
-  /** Name of this widget in the address, where two share a page. */
-  readonly instance: string | undefined;
+interface QueryUse<State> {
+  /** Fetched when there is a query to read or to write. The same function on every call, until what is prepared changes. */
+  readonly codec: () => Promise<QueryCodec<State>>;
   /** The state that the address should carry; `undefined` where it should stay as it came: nothing changed yet, or a handle is held. */
-  readonly state: StateOf<Of> | undefined;
+  readonly state: State | undefined;
   /** Opens a state that an address brought. */
-  readonly open: (state: StateOf<Of>) => void;
+  readonly open: (state: State) => void | Promise<void>;
+  readonly restMs?: number;
 }
 
 /**
- * Reads a widget's state from the query when it wakes, and keeps the query in step from then on, replacing and never adding to
- * the history. Returns what was wrong with the address, as sentences.
+ * Reads a state from the query when the page wakes, and keeps the query in step from then on, replacing and never adding to the
+ * history. Returns what was wrong with the address, as sentences.
  */
-export function useAddress<Of extends Fields>(use: AddressUse<Of>): readonly string[] {
-  const { spec, instance, state, open } = use;
+export function useQuery<State>({
+  codec,
+  state,
+  open,
+  restMs = REST_MS,
+}: QueryUse<State>): readonly string[] {
   const [problems, setProblems] = useState<readonly string[]>([]);
   const latest = useRef(open);
   latest.current = open;
   useEffect(() => {
     if (location.search === '') return;
     void whileOpening(async () => {
-      const { readQuery } = await codec();
-      const found = readQuery(spec, location.search, instance);
-      if (found.carried) latest.current(found.state);
-      setProblems(found.problems.map(({ sentence }) => sentence));
+      const found = (await codec()).read(location.search);
+      setProblems(found.problems);
+      if (found.opened !== undefined) await latest.current(found.opened);
     });
-  }, [spec, instance]);
+  }, [codec]);
   useEffect(() => {
     if (state === undefined) return;
     const timer = setTimeout(async () => {
-      const { queryWith } = await codec();
-      const query = queryWith({ spec, state, query: location.search, instance });
+      const query = (await codec()).write(state, location.search);
       history.replaceState(null, '', `${location.pathname}${query}${location.hash}`);
-    }, ADDRESS_REST_MS);
+    }, restMs);
     return () => clearTimeout(timer);
-  }, [state, spec, instance]);
+  }, [state, codec, restMs]);
   return problems;
+}
+
+interface AddressUse<Of extends Fields> extends Omit<QueryUse<StateOf<Of>>, 'codec'> {
+  /** The same object as long as nothing is prepared anew: what it reads is read once for each. */
+  readonly spec: AddressSpec<Of>;
+  /** Name of this widget in the address, where two share a page. */
+  readonly instance: string | undefined;
+}
+
+/** The query kept by a specification of fields. */
+export function useAddress<Of extends Fields>({ spec, instance, ...use }: AddressUse<Of>): readonly string[] {
+  const codec = useMemo(
+    () => async (): Promise<QueryCodec<StateOf<Of>>> => {
+      const { readQuery, queryWith } = await import('./address.ts');
+      return {
+        read: (query) => {
+          const { carried, state, problems } = readQuery(spec, query, instance);
+          return {
+            opened: carried ? state : undefined,
+            problems: problems.map(({ sentence }) => sentence),
+          };
+        },
+        write: (state, query) => queryWith({ spec, state, query, instance }),
+      };
+    },
+    [spec, instance],
+  );
+  return useQuery({ codec, ...use });
 }

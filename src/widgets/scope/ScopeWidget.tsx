@@ -29,6 +29,7 @@ export default function ScopeWidget({ instance, start }: ScopeWidgetProps) {
       instance={instance}
       drawn={figureOf(use.state)}
       pulls="frequency"
+      axes={strings.axes}
       answers={answersOf(values)}
       caution={cautionText(values)}
       parts={partsOf(values)}

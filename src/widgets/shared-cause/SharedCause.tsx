@@ -1,5 +1,4 @@
-import { FieldsWidget } from '../parts/FieldsWidget.tsx';
-import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { LineBandWidget } from '../parts/LineBandWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { figureOf } from './figure.ts';
 import { sharedSpec, shownFields, subjectOf } from './spec.ts';
@@ -17,27 +16,17 @@ export interface SharedCauseProps {
  */
 export default function SharedCause({ instance }: SharedCauseProps) {
   const use = useFields(sharedSpec, instance);
-  const { state, send } = use;
+  const { state } = use;
   const { kind } = subjectOf(state.values);
   const summary = summarise(state.values);
   return (
-    <FieldsWidget
+    <LineBandWidget
       {...use}
-      kind="plain-widget"
       spec={sharedSpec}
       instance={instance}
-      figure={
-        <LineBandFigure
-          figure={figureOf(state)}
-          words={strings.axes[kind]}
-          name={strings.name}
-          description={strings.description(summary)}
-          onGrasp={() => send({ type: 'grasp' })}
-          onPull={(value) => send({ type: 'set', name: kind === 'pair' ? 'shared' : 'counted', value })}
-          onRelease={() => send({ type: 'release' })}
-          onCancel={() => send({ type: 'cancel' })}
-        />
-      }
+      drawn={figureOf(state)}
+      pulls={kind === 'pair' ? 'shared' : 'counted'}
+      axes={strings.axes[kind]}
       answers={answersOf(state.values)}
       show={shownFields(state.values)}
       words={strings}

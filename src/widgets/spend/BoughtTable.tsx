@@ -1,3 +1,4 @@
+import { NumbersTable } from '../parts/NumbersTable.tsx';
 import type { SpendState } from './spec.ts';
 import { strings } from './strings.ts';
 import { boughtRows } from './words.ts';
@@ -5,30 +6,11 @@ import { boughtRows } from './words.ts';
 /** What each link would buy, and how good it would have to be alone. */
 export function BoughtTable({ state }: { state: SpendState }) {
   const { caption, columns } = strings.table;
-  return (
-    <table class="rungs">
-      <caption>{caption}</caption>
-      <thead>
-        <tr>
-          {columns.map((text, index) => (
-            <th key={text} scope="col" class={index === 0 ? undefined : 'number'}>
-              {text}
-            </th>
-          ))}
-        </tr>
-      </thead>
-      <tbody>
-        {boughtRows(state).map(({ link, cells }) => (
-          <tr key={link} class={link === state.link ? 'looked-at' : undefined}>
-            <th scope="row">{strings.link[link]}</th>
-            {cells.map((cell, index) => (
-              <td key={columns[index + 1]} class="number" data-label={columns[index + 1]}>
-                {cell}
-              </td>
-            ))}
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
+  const rows = boughtRows(state).map(({ link, cells }) => ({
+    id: link,
+    name: strings.link[link],
+    cells,
+    isLookedAt: link === state.link,
+  }));
+  return <NumbersTable caption={caption} columns={columns} rows={rows} />;
 }

@@ -1,5 +1,4 @@
-import { FieldsWidget } from '../parts/FieldsWidget.tsx';
-import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { LineBandWidget } from '../parts/LineBandWidget.tsx';
 import { useFields } from '../parts/use-fields.ts';
 import { figureOf } from './figure.ts';
 import { rulesSpec } from './spec.ts';
@@ -17,26 +16,16 @@ export interface TwoRulesProps {
  */
 export default function TwoRules({ instance }: TwoRulesProps) {
   const use = useFields(rulesSpec, instance);
-  const { state, send } = use;
+  const { state } = use;
   const summary = summarise(state.values);
   return (
-    <FieldsWidget
+    <LineBandWidget
       {...use}
-      kind="plain-widget"
       spec={rulesSpec}
       instance={instance}
-      figure={
-        <LineBandFigure
-          figure={figureOf(state)}
-          words={strings.axes}
-          name={strings.name}
-          description={strings.description(summary)}
-          onGrasp={() => send({ type: 'grasp' })}
-          onPull={(value) => send({ type: 'set', name: 'length', value })}
-          onRelease={() => send({ type: 'release' })}
-          onCancel={() => send({ type: 'cancel' })}
-        />
-      }
+      drawn={figureOf(state)}
+      pulls="length"
+      axes={strings.axes}
       answers={answersOf(state.values)}
       show={['length', 'first', 'second', 'step', 'known']}
       words={strings}

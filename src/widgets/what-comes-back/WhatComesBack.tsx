@@ -1,11 +1,11 @@
 import { useMemo } from 'preact/hooks';
 import { PowerShares } from '../../figures/PowerShares.tsx';
-import { FieldsWidget } from '../parts/FieldsWidget.tsx';
-import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { LineBandWidget } from '../parts/LineBandWidget.tsx';
+import { NumbersTable } from '../parts/NumbersTable.tsx';
 import { type Start, startingAt } from '../parts/starting.ts';
 import { useFields } from '../parts/use-fields.ts';
 import { figureOf, shareRows } from './figure.ts';
-import { backSpec, lineOf } from './spec.ts';
+import { type BackState, backSpec, lineOf } from './spec.ts';
 import { strings } from './strings.ts';
 import { answersOf, cautionText, powerRows, summarise } from './words.ts';
 
@@ -23,27 +23,17 @@ export interface WhatComesBackProps {
 export default function WhatComesBack({ instance, start }: WhatComesBackProps) {
   const spec = useMemo(() => startingAt(backSpec, start), [start]);
   const use = useFields(spec, instance);
-  const { state, send } = use;
+  const { state } = use;
   const { values } = state;
   const summary = summarise(values);
   return (
-    <FieldsWidget
+    <LineBandWidget
       {...use}
-      kind="plain-widget"
       spec={spec}
       instance={instance}
-      figure={
-        <LineBandFigure
-          figure={figureOf(state)}
-          words={strings.axes}
-          name={strings.name}
-          description={strings.description(summary)}
-          onGrasp={() => send({ type: 'grasp' })}
-          onPull={(value) => send({ type: 'set', name: 'loss', value })}
-          onRelease={() => send({ type: 'release' })}
-          onCancel={() => send({ type: 'cancel' })}
-        />
-      }
+      drawn={figureOf(state)}
+      pulls="loss"
+      axes={strings.axes}
       answers={answersOf(values)}
       between={
         <>
@@ -63,35 +53,8 @@ export default function WhatComesBack({ instance, start }: WhatComesBackProps) {
 }
 
 /** Every power along the line. */
-function PowersTable({ state }: { state: Parameters<typeof powerRows>[0] }) {
-  const { columns } = strings;
-  return (
-    <table class="rungs slips">
-      <caption>{strings.table}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{columns.what}</th>
-          <th scope="col" class="number">
-            {columns.power}
-          </th>
-          <th scope="col" class="number">
-            {columns.share}
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {powerRows(state).map(({ id, name, power, share }) => (
-          <tr key={id}>
-            <th scope="row">{name}</th>
-            <td class="number" data-label={columns.power}>
-              {power}
-            </td>
-            <td class="number" data-label={columns.share}>
-              {share}
-            </td>
-          </tr>
-        ))}
-      </tbody>
-    </table>
-  );
+function PowersTable({ state }: { state: BackState }) {
+  const { what, power, share } = strings.columns;
+  const rows = powerRows(state).map((row) => ({ id: row.id, name: row.name, cells: [row.power, row.share] }));
+  return <NumbersTable caption={strings.table} columns={[what, power, share]} rows={rows} folds />;
 }

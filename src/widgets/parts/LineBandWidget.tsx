@@ -1,0 +1,45 @@
+import type { LineBandWords } from '../../figures/LineBand.tsx';
+import type { LineBandProps } from '../../figures/line-band.layout.ts';
+import { FieldsWidget, type FieldsWidgetProps } from './FieldsWidget.tsx';
+import type { PlainFields } from './fields.ts';
+import { LineBandFigure } from './LineBandFigure.tsx';
+
+export interface LineBandWidgetProps<Of extends PlainFields>
+  extends Omit<FieldsWidgetProps<Of>, 'kind' | 'figure' | 'words'> {
+  readonly drawn: Omit<LineBandProps, 'frame'>;
+  /** Name of the field that the knob pulls. */
+  readonly pulls: keyof Of & string;
+  readonly axes: LineBandWords;
+  readonly words: FieldsWidgetProps<Of>['words'] & {
+    readonly name: string;
+    readonly description: (summary: string) => string;
+  };
+}
+
+/** A widget of plain fields whose figure is a line over a band, with a knob for one of them. */
+export function LineBandWidget<Of extends PlainFields>({
+  drawn,
+  pulls,
+  axes,
+  ...rest
+}: LineBandWidgetProps<Of>) {
+  const { send, words, summary } = rest;
+  return (
+    <FieldsWidget
+      {...rest}
+      kind="plain-widget"
+      figure={
+        <LineBandFigure
+          figure={drawn}
+          words={axes}
+          name={words.name}
+          description={words.description(summary)}
+          onGrasp={() => send({ type: 'grasp' })}
+          onPull={(value) => send({ type: 'set', name: pulls, value })}
+          onRelease={() => send({ type: 'release' })}
+          onCancel={() => send({ type: 'cancel' })}
+        />
+      }
+    />
+  );
+}
