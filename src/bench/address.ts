@@ -43,7 +43,7 @@ function fittingAddress(entries: SheetEntries): Carried | undefined {
 }
 
 /** Every text of a sheet clean and as short as its field allows. */
-export function fittingAll(carried: Carried): Carried {
+function fittingAll(carried: Carried): Carried {
   const { points, links, changes, ...own } = sheetAddressSpec().fields;
   return {
     ...fitting(carried, own),

@@ -2,7 +2,6 @@ import { evaluate, evaluatePrefixes, type SumModel } from '#compute';
 import { type Chain, chainFrom, dominantOf, type Rung } from '../sheet/chain.ts';
 import { COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
 import type { Sheet } from '../sheet/sheet.ts';
-import { toModel } from '../sheet/to-model.ts';
 
 /** A figure with more rungs than this is no longer read: the widest are drawn and the others told of. */
 export const MOST_RUNGS = 12;
@@ -13,10 +12,7 @@ export interface BenchChain extends Chain {
   readonly undrawn: number;
 }
 
-/** A chain with at most `MOST_RUNGS` rungs, those with the largest shares, each with everything above it counted in. */
-export const benchChain = (sheet: Sheet): BenchChain => benchChainOf(sheet, toModel(sheet));
-
-/** The same for a sheet whose model is at hand. */
+/** The chain of a sheet with this model: its widest rungs, `MOST_RUNGS` at most, each with everything above it counted in. */
 export function benchChainOf(sheet: Sheet, model: SumModel): BenchChain {
   if (model.inputs.length <= MOST_RUNGS) {
     const results = evaluatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY });

@@ -5,7 +5,7 @@ import { type MethodKind, type MethodSetup, shownBy } from '../sheet/method.ts';
  * Checks of a measurement's validity: one more known pad, the reading without signal, connectors off and on again, drift with
  * warm-up or key-down time, waiting until a temperature is steady, harmonics.
  */
-export const CHECK_KINDS = ['step', 'floor', 'reconnection', 'drift', 'steady', 'harmonics'] as const;
+const CHECK_KINDS = ['step', 'floor', 'reconnection', 'drift', 'steady', 'harmonics'] as const;
 export type CheckKind = (typeof CHECK_KINDS)[number];
 
 /**

@@ -19,7 +19,7 @@ export interface CheckQuestion {
  * What may be left without notice, as a share of the standard uncertainty: a third, added as a square, widens the band by 5 %
  * (common practice; sqrt(1 + 1/9) = 1.054).
  */
-export const NEGLIGIBLE_SHARE = 1 / 3;
+const NEGLIGIBLE_SHARE = 1 / 3;
 
 /** What an effect may come to where the reader says nothing, in dB; undefined where there is no result or it is exact. */
 export const usualAllowance = ({ uncertaintyDb }: CheckQuestion): number | undefined =>

@@ -11,7 +11,7 @@ export type OwnId = (typeof OWN_IDS)[number];
 export const ownIdOf = (id: string): OwnId | undefined => OWN_IDS.find((own) => own === id);
 
 /** Which column's scatter an input stands for, if it does. */
-export const columnOfScatter = (id: string): ColumnName | undefined =>
+const columnOfScatter = (id: string): ColumnName | undefined =>
   COLUMNS.find((column) => scatterId(column) === id);
 
 /**

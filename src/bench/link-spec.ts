@@ -108,7 +108,7 @@ export const FORM_KEYS: Readonly<Record<EntryForm, readonly LinkTextKey[]>> = {
 };
 
 /** Forms whose unit follows from the method or from what they are: no unit is chosen. */
-export const FORMS_WITHOUT_UNIT = ['terms', 'swr'] as const satisfies readonly EntryForm[];
+const FORMS_WITHOUT_UNIT = ['terms', 'swr'] as const satisfies readonly EntryForm[];
 
 /** Whether a unit is chosen for a form. */
 export const hasUnit = (form: EntryForm): boolean => !FORMS_WITHOUT_UNIT.some((other) => other === form);

@@ -14,7 +14,7 @@ import { WIDEST_READINGS_DB } from './spec.ts';
 import { strings } from './strings.ts';
 
 /** The method's own name of a column. */
-export function columnLabel(method: MethodKind, column: ColumnName): string {
+function columnLabel(method: MethodKind, column: ColumnName): string {
   const words: Readonly<Partial<Record<ColumnName, { readonly label: string }>>> =
     strings.point.columns[method];
   return words[column]?.label ?? strings.point.labels[column];

@@ -12,7 +12,6 @@ import {
 } from '#compute';
 import { COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
 import type { Link, Sheet } from '../sheet/sheet.ts';
-import { toModel } from '../sheet/to-model.ts';
 import { sheetCautions, upperPowersOf } from './cautions.ts';
 import { type BenchChain, benchChainOf } from './chain.ts';
 import { inputLabel } from './input-labels.ts';
@@ -43,9 +42,6 @@ export interface BenchResult {
   /** The measurement alone, without the transmitter's own spread; undefined where no such spread is stated. */
   readonly alone: Propagation | undefined;
 }
-
-/** Computes a sheet whose method is in range. @throws RangeError otherwise. */
-export const benchResult = (sheet: Sheet): BenchResult => resultOfModel(sheet, toModel(sheet));
 
 /** Computes a sheet of which this is the model. */
 export function resultOfModel(sheet: Sheet, model: SumModel): BenchResult {

@@ -1,4 +1,4 @@
-import type { SheetTextKey } from '../sheet/entries.ts';
+import type { SetupEntries, SheetTextKey } from '../sheet/entries.ts';
 import type { MethodKind } from '../sheet/method.ts';
 import type { ReadSpec } from '../text/read/quantity.ts';
 import { LEVEL } from './spec.ts';
@@ -26,11 +26,17 @@ export const SETUP_SPECS = {
 
 export type SetupSpecKey = keyof typeof SETUP_SPECS;
 
-/** Which texts a method asks for, in the order in which they are typed. */
-export const SETUP_KEYS: Readonly<Record<MethodKind, readonly SetupSpecKey[]>> = {
-  padsIntoMeter: ['floor', 'largest'],
-  oscilloscope: ['load', 'scopeBandwidth', 'probeBandwidth', 'largestPeak'],
-  peakDetector: ['load', 'drop', 'largestReverse'],
-  inLine: ['forwardScale', 'forwardPercent', 'reflectedScale', 'reflectedPercent'],
-  dcSubstitution: ['load'],
-};
+export type SetupKey = Exclude<keyof SetupEntries, 'method'>;
+
+/** What each method asks for: in sight, and folded away. */
+export const SETUP_FIELDS: Readonly<Record<MethodKind, readonly [readonly SetupKey[], readonly SetupKey[]]>> =
+  {
+    padsIntoMeter: [['damage'], ['shows', 'floor', 'largest']],
+    oscilloscope: [['load', 'terminated', 'scopeBandwidth', 'probeBandwidth', 'largestPeak'], []],
+    peakDetector: [['load', 'drop', 'largestReverse'], ['curve']],
+    inLine: [
+      ['forwardScale', 'forwardPercent', 'reflectedScale', 'reflectedPercent'],
+      ['shows', 'damage'],
+    ],
+    dcSubstitution: [['load'], []],
+  };

@@ -205,11 +205,9 @@ export type {
 export type { Risks } from './risk.ts';
 export { risksOf } from './risk.ts';
 export type { OtherShape, RobustnessRow } from './robustness.ts';
-export { reshaped, robustnessOf } from './robustness.ts';
+export { robustnessOf } from './robustness.ts';
 export type { RoundingMode } from './rounding.ts';
 export { roundToPlace, roundUncertainty } from './rounding.ts';
-export type { Agreed, RuleChange, RuleLog } from './rule-log.ts';
-export { changeRule, lockRule, openRule } from './rule-log.ts';
 export { serialCorrelation } from './serial-correlation.ts';
 export {
   CONVENTIONAL_1990,

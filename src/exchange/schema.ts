@@ -44,7 +44,7 @@ const listSchema = (field: ListSpec): v.GenericSchema<unknown> =>
  * What one thing in a file must be: an object with fields that it may leave out, which then have their default. Only the own
  * properties that have a field are taken over, into a new object.
  */
-export function thingSchema(fields: Fields): v.GenericSchema<unknown> {
+function thingSchema(fields: Fields): v.GenericSchema<unknown> {
   const entries = Object.entries(fields).map(([name, field]) => [
     name,
     v.optional(field.type === 'list' ? listSchema(field) : scalarSchema(field), () => field.default),

@@ -21,9 +21,6 @@ export const INSTRUMENT_UNITS = [
 ] as const;
 export type InstrumentUnit = (typeof INSTRUMENT_UNITS)[number];
 
-/** Units in which a certificate's correction can be added to a chain in decibels. */
-export const CORRECTED_UNITS = ['dB', 'percentOfPower', 'percentOfVolts'] as const satisfies InstrumentUnit[];
-
 /** What is taken for true: the limits of its data sheet, or what a calibration found. Never both. */
 export const BASES = ['dataSheet', 'calibration'] as const;
 export type Basis = (typeof BASES)[number];

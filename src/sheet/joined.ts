@@ -36,9 +36,9 @@ export const clubJoining = (): Joining => ({
 /** Input resistance of the meters for direct voltage, in kiloohms: a needle of 20 kiloohms for each volt, on its range of 10 V. */
 export const METER_KOHM = { digital: 10_000, needle: 200 } as const;
 /** What two of them may be wrong by besides, in percent of the reading. */
-export const STATED_PERCENT = { digital: 0.5, alternating: 1 } as const;
+const STATED_PERCENT = { digital: 0.5, alternating: 1 } as const;
 /** The needle's is in percent of its range, which is twice the voltage that was there: so it is of that, whatever is shown. */
-export const NEEDLE_PERCENT_OF_RANGE = 2.5;
+const NEEDLE_PERCENT_OF_RANGE = 2.5;
 const RANGE_OVER_THERE = 2;
 /** Highest frequency for which the AC range is stated, in kilohertz. */
 export const AC_MOST_KHZ = 1;

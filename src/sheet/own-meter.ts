@@ -37,7 +37,7 @@ export const ADJUSTED_AT_DBM = 0;
 /** What the maker says that the meter drifts in a year at most, in dB. */
 export const DRIFT_DB_PER_YEAR = 0.1;
 /** One step of the display, in dB. */
-export const DISPLAY_STEP_DB = 0.1;
+const DISPLAY_STEP_DB = 0.1;
 
 /** The club's own meter at its usual reading, half a year after its calibration. */
 export const clubMeter = (): MeterUse => ({

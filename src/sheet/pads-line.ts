@@ -40,7 +40,7 @@ export const EXTRA_ALLOWED_DB = 0.4;
 /** Levels between which the meter that was lent holds. Invented. */
 export const meterRange = () => ({ floor: levelDbm(-30), largest: levelDbm(20) });
 /** What taking the connectors off and on again may change. */
-export const CONNECTORS_WITHIN_DB = 0.05;
+const CONNECTORS_WITHIN_DB = 0.05;
 
 /** The club's own line: its hidden transmitter through a pad of 20 dB. Every value is invented. */
 export const clubPadsLine = (): PadsLine => ({

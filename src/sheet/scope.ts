@@ -92,7 +92,7 @@ export const gainOfReading = ({ gainPercent, gainOf, screenV, peakToPeakV }: Sco
   gainOf === 'reading' ? gainPercent : (gainPercent * screenV) / peakToPeakV;
 
 /** How well the eye reads the trace, in volts from peak to peak. */
-export const readToV = ({ screenV }: ScopeUse): number => (READ_TO * screenV) / DIVISIONS;
+const readToV = ({ screenV }: ScopeUse): number => (READ_TO * screenV) / DIVISIONS;
 
 /** What is stated of each part but the roll-off. */
 export function scopeParts(use: ScopeUse): readonly Part<ScopePart, RelativeUnit | 'voltsPeakToPeak'>[] {

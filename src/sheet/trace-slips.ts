@@ -35,7 +35,7 @@ export const TRACE_SLIPS = [
 export type TraceSlip = (typeof TRACE_SLIPS)[number];
 
 /** The load that everybody assumes. */
-export const USUAL_LOAD_OHM = 50;
+const USUAL_LOAD_OHM = 50;
 /** What a probe divides by while the oscilloscope believes that it divides by nothing. */
 const PROBE_DB = 20;
 const ONE_MILLIWATT = 1e-3;

@@ -23,7 +23,7 @@ export const PLAY_MM = 1;
 /** What the makers promise of every rule of the kind: no more than this off, in percent of the length. */
 export const PROMISE_PERCENT = 0.08;
 /** Expanded uncertainty (k = 2) of each rule's correction after a comparison with a better one, in percent of the length. */
-export const COMPARED_PERCENT = 0.01;
+const COMPARED_PERCENT = 0.01;
 
 /** The club's frame as it was built. */
 export const clubFrame = (): TwoRules => ({

@@ -1,7 +1,7 @@
 import { type DBSchema, type IDBPDatabase, type IDBPTransaction, openDB } from 'idb';
 
 /** What is kept, each kind in an object store of its own. */
-export const STORES = ['sheets', 'instruments', 'practice'] as const;
+const STORES = ['sheets', 'instruments', 'practice'] as const;
 export type StoreName = (typeof STORES)[number];
 
 /** Fixed for ever: another name would lose what readers kept. */

@@ -1,7 +1,7 @@
 import type { UnitName } from './units.ts';
 
 /** Units of power from large to small, each with the watts in one. */
-export const POWER_UNITS = [
+const POWER_UNITS = [
   { unit: 'kW', watts: 1e3 },
   { unit: 'W', watts: 1 },
   { unit: 'mW', watts: 1e-3 },

@@ -3,13 +3,12 @@ import { levelDbm, powerW } from '#compute';
 import { budgetLines } from '../../src/bench/budget.ts';
 import { cautionsAt, cautionsElsewhere } from '../../src/bench/caution-elsewhere.ts';
 import { cautionBasis, cautionWords } from '../../src/bench/caution-words.ts';
-import { benchChain, MOST_RUNGS } from '../../src/bench/chain.ts';
+import { MOST_RUNGS } from '../../src/bench/chain.ts';
 import { recordSentences } from '../../src/bench/measured-words.ts';
 import { outlierWords } from '../../src/bench/outlier-words.ts';
 import { pointResult } from '../../src/bench/point-result.ts';
 import { uncertaintyAbove } from '../../src/bench/pull.ts';
 import { drawnSpecification, reachOfChain } from '../../src/bench/reach.ts';
-import { benchResult } from '../../src/bench/result.ts';
 import { expandedWords, improvementWords, summarise } from '../../src/bench/result-words.ts';
 import { robustnessWords } from '../../src/bench/robustness-words.ts';
 import { statedForms } from '../../src/bench/stated-words.ts';
@@ -19,6 +18,7 @@ import { measurementOf } from '../../src/sheet/at-point.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import { limits, linkOf } from '../../src/sheet/link.ts';
 import type { Link, Sheet } from '../../src/sheet/sheet.ts';
+import { benchChain, benchResult } from './bench-result.ts';
 
 /** GUM 4.3.7 (rectangular a/sqrt 3), F.1.3.5 (U-shaped a/sqrt 2), 4.3.3 (U/k), added as squares (5.1.2). */
 const CLUB_PARTS_DB = [

@@ -2,11 +2,11 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { specFaults } from '../../src/address/spec-faults.ts';
 import { pointResult } from '../../src/bench/point-result.ts';
-import { benchResult } from '../../src/bench/result.ts';
 import type { ChainExample, SumExample } from '../../src/examples/example.ts';
 import { exampleAt, examples } from '../../src/examples/index.ts';
 import { moved } from '../../src/examples/moved.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
+import { benchResult } from '../bench-app/bench-result.ts';
 import { filesBelow } from '../rules/sources.ts';
 
 /** Addresses that people have linked to: a slug is added and never taken away. */

@@ -1,6 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { pointResult } from '../../src/bench/point-result.ts';
-import { benchResult } from '../../src/bench/result.ts';
 import { beyondTheBandwidth } from '../../src/examples/beyond-the-bandwidth.ts';
 import { borrowedCalibration, comparedSheet } from '../../src/examples/borrowed-calibration.ts';
 import { clubTransmitter } from '../../src/examples/club-transmitter.ts';
@@ -17,6 +16,7 @@ import { padAgainstReflections } from '../../src/examples/pad-against-reflection
 import { padMeasuredAtDc } from '../../src/examples/pad-measured-at-dc.ts';
 import { swrOfAWhip } from '../../src/examples/swr-of-a-whip.ts';
 import { thirtyDecibelsForgotten } from '../../src/examples/thirty-decibels-forgotten.ts';
+import { benchResult } from '../bench-app/bench-result.ts';
 
 // Every expectation is worked out beside it by hand, another way than the site's: with plain logarithms and divisors (GUM 4.3).
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { benchResult } from '../../src/bench/result.ts';
 import { exampleTexts } from '../../src/examples/copy.ts';
 import { twoPadsIntoAReceiver as example } from '../../src/examples/two-pads-into-a-receiver.ts';
+import { benchResult } from '../bench-app/bench-result.ts';
 
 const { chain, judgement, improvement } = benchResult(example.sheet());
 const better = benchResult(example.better.sheet());

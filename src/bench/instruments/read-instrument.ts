@@ -13,7 +13,7 @@ import { instrumentStrings as strings } from './strings.ts';
 import { linkUnit, methodsFor, typedUnit } from './units.ts';
 
 /** What stands before the key of a field in its path. */
-export const INSTRUMENT = 'instrument';
+const INSTRUMENT = 'instrument';
 /** Path of a field of the instrument that is open in the form. */
 export const fieldPath = (key: keyof InstrumentEntries): string => linkPath(INSTRUMENT, key);
 

@@ -53,7 +53,7 @@ export function useShelf(): ShelfTools {
 }
 
 /** Has what an action changed kept. */
-export function keepChange(keep: Keeper, action: ShelfAction, before: Shelf, after: Shelf): void {
+function keepChange(keep: Keeper, action: ShelfAction, before: Shelf, after: Shelf): void {
   const known = new Map((before.items ?? []).map((item) => [item.id, item.value]));
   switch (action.type) {
     case 'add':

@@ -1,24 +1,9 @@
-import type { SetupEntries } from '../../sheet/entries.ts';
-import type { MethodKind } from '../../sheet/method.ts';
 import { Folded } from '../../widgets/parts/Folded.tsx';
+import { SETUP_FIELDS, type SetupKey } from '../setup-spec.ts';
 import { strings } from '../strings.ts';
 import { faultyAt, type PartProps } from './context.ts';
 import { SheetChoice } from './SheetChoice.tsx';
 import { SheetField } from './SheetField.tsx';
-
-type SetupKey = Exclude<keyof SetupEntries, 'method'>;
-
-/** What each method asks for: in sight, and folded away. */
-const SETUP_FIELDS: Readonly<Record<MethodKind, readonly [readonly SetupKey[], readonly SetupKey[]]>> = {
-  padsIntoMeter: [['damage'], ['shows', 'floor', 'largest']],
-  oscilloscope: [['load', 'terminated', 'scopeBandwidth', 'probeBandwidth', 'largestPeak'], []],
-  peakDetector: [['load', 'drop', 'largestReverse'], ['curve']],
-  inLine: [
-    ['forwardScale', 'forwardPercent', 'reflectedScale', 'reflectedPercent'],
-    ['shows', 'damage'],
-  ],
-  dcSubstitution: [['load'], []],
-};
 
 const SHOWN = ['mean', 'peakEnvelope'] as const;
 const YES_NO = ['yes', 'no'] as const;

@@ -9,7 +9,7 @@ const RELATIVE_STEP = 1e-3;
 const HALVINGS = 40;
 
 /** f of one input, the others held; not a number outside the domain, where functions of this module throw. */
-export function alongInput(model: FunctionModel, centres: readonly number[], i: number) {
+function alongInput(model: FunctionModel, centres: readonly number[], i: number) {
   return (x: number): number => {
     try {
       return model.f(centres.with(i, x));

@@ -26,7 +26,7 @@ import { powerText, powerWithEndsText } from '../../text/power-text.ts';
 import { dbText, levelText, percentText, quantityText } from '../../text/quantity-text.ts';
 
 /** A transmitter of SWR 2 on a meter of SWR 1.25, through 6 dB. */
-export const unmatchedLine = (): PadsLine => ({
+const unmatchedLine = (): PadsLine => ({
   ...clubPadsLine(),
   readingDbm: 10,
   padDb: 6,
@@ -35,10 +35,10 @@ export const unmatchedLine = (): PadsLine => ({
 });
 
 /** The club's line when one more pad moves the reading by less than it should. */
-export const overloadedLine = (): PadsLine => ({ ...clubPadsLine(), movedDb: 9.1 });
+const overloadedLine = (): PadsLine => ({ ...clubPadsLine(), movedDb: 9.1 });
 
 /** The club's transmitter through 6 dB instead of 20 dB. */
-export const weakPadLine = (): PadsLine => ({ ...clubPadsLine(), padDb: 6, readingDbm: 21 });
+const weakPadLine = (): PadsLine => ({ ...clubPadsLine(), padDb: 6, readingDbm: 21 });
 
 /** Numbers of the lesson on pads into a meter, all from the club's line. */
 export const padsValues = (): Readonly<Record<string, () => string>> => ({

@@ -38,7 +38,7 @@ const slipCost = ({ said, is }: { said: number; is: number }): string =>
   `${power(said, 2)} reported for ${power(is, 2)}`;
 
 /** The whole numbers of decibels on the ruler for which tens and twos are farthest off, all of them as far. */
-export function worstSteps(): readonly { readonly gain: number; readonly steps: Steps }[] {
+function worstSteps(): readonly { readonly gain: number; readonly steps: Steps }[] {
   const all = Array.from({ length: GAIN.max }, (_, index) => ({
     gain: index + 1,
     steps: stepsOf(gainDb(index + 1)),

@@ -50,7 +50,7 @@ function meterFigure(state: BorrowedState): Figure {
 }
 
 /** From what the corrections of the thermometer are drawn, in degrees, so that their scatter shows; and how many times as large. */
-export const THERMOMETER_ZERO = -0.16;
+const THERMOMETER_ZERO = -0.16;
 const MILLI = 1000;
 
 /** The GUM's thermometer: its line with U (k = 2), and as an outline what comes of leaving the covariance out. */

@@ -16,7 +16,7 @@ export interface Answer {
 }
 
 /** Limits and standard uncertainty of a mismatch as text. */
-export const matchTexts = (style: Style, { lower, upper, standardUncertainty }: Match) => ({
+const matchTexts = (style: Style, { lower, upper, standardUncertainty }: Match) => ({
   limits: deviationsText(style, { upper, lower, decimals: 2, unit: 'dB' }),
   u: dbText(style, { db: standardUncertainty, decimals: 2 }),
 });

@@ -10,7 +10,7 @@ import { dbWords, powerFactor, restText, tensText, twosText, voltsFactor } from 
 
 const domain = { lower: GAIN.min, upper: GAIN.max };
 /** Name of the handle of the line across. */
-export const NEEDLE = 'ratio';
+const NEEDLE = 'ratio';
 
 /** The three rulers of one length, what the ratio is on each, and its steps above them. */
 export function ratioFigure(state: RatioState): {

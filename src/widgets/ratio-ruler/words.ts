@@ -55,7 +55,7 @@ export const headText = (style: Style, { headRatio }: Steps): string =>
   factorText(style, { ratio: headRatio, digits: DIGITS });
 
 /** What the head's answer is off by: `0.5 % more than it is, or +0.02 dB`. */
-export function offText(style: Style, { headRatio, exactRatio, offDb }: Steps): string {
+function offText(style: Style, { headRatio, exactRatio, offDb }: Steps): string {
   const percent = 100 * (headRatio / exactRatio - 1);
   if (Math.abs(percent) < SHOWN_PERCENT) return strings.exact;
   return strings.off({

@@ -35,7 +35,7 @@ const ownLink = (id: string, { name, form, amount }: OwnRung): Link =>
   });
 
 /** A name as it may stand in the figure: one line, no longer than it has room. */
-export const ownName = (name: string): string => cleanText(cleanText(name).slice(0, LONGEST_NAME));
+const ownName = (name: string): string => cleanText(cleanText(name).slice(0, LONGEST_NAME));
 
 /** The sheet with these rungs of the reader's own next to the transmitter, and no others. */
 export const withOwn = (sheet: Sheet, own: readonly OwnRung[]): Sheet => ({

@@ -34,7 +34,7 @@ type BandFields = Readonly<Record<string, NumberSpec | OwnList | TextSpec | Swit
 const keyOf = ({ id }: Pick<Link, 'id'>): string => id.slice(0, 2);
 
 /** The field of one rung: its slider, its number field, its key in the address. */
-export const amountField = ({ id, label, statement, unit }: Link): NumberSpec => ({
+const amountField = ({ id, label, statement, unit }: Link): NumberSpec => ({
   type: 'number',
   key: keyOf({ id }),
   label,

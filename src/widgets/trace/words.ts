@@ -21,7 +21,7 @@ function volts(style: Style, value: number, unit: UnitName): string {
 }
 
 /** The measures of a trace in words, each with its unit. */
-export function measuresText(style: Style, trace: Trace): string {
+function measuresText(style: Style, trace: Trace): string {
   const { peak, rms, averageV } = traceSums(trace);
   return strings.measures({
     peak: volts(style, peak, 'Vp'),

@@ -36,7 +36,7 @@ function factorText(style: Style, [of, power]: Factor): string {
 }
 
 /** A product of units and constants with their powers: `h Δν²`. */
-export const productText = (style: Style, factors: readonly Factor[]): string =>
+const productText = (style: Style, factors: readonly Factor[]): string =>
   factors.map((factor) => factorText(style, factor)).join(TIMES[baseOf(style)]);
 
 /** The constants that a unit comes down to, those above the line first: `h Δν e⁻¹`. */
