@@ -2,6 +2,7 @@ import { useEffect, useReducer } from 'preact/hooks';
 import { useFragment } from '../borrow/use-fragment.ts';
 import { AddressProblems } from '../widgets/parts/AddressProblems.tsx';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { UndoButtons } from '../widgets/parts/UndoButtons.tsx';
 import { needsDecoder } from './read-row.ts';
 import { preparedCompare, reduceCompare } from './state.ts';
 import { strings } from './strings.ts';
@@ -47,7 +48,7 @@ export default function Compare() {
       </section>
       <section class="bench-form" aria-labelledby="entries">
         <h2 id="entries">{strings.form}</h2>
-        <Undo state={state} send={send} />
+        <UndoButtons state={state} send={send} words={strings} alone />
         <SharedPart state={state} send={send} />
         <SheetsPart state={state} send={send} />
         <KeptPart state={state} send={send} />
@@ -63,29 +64,6 @@ export default function Compare() {
       </section>
       <Announcer summary={summarise(comparison)} />
     </div>
-  );
-}
-
-function Undo({ state, send }: PartProps) {
-  return (
-    <p class="undo needs-script">
-      <button
-        type="button"
-        class="plain"
-        disabled={state.past.length === 0}
-        onClick={() => send({ type: 'undo' })}
-      >
-        {strings.undo}
-      </button>
-      <button
-        type="button"
-        class="plain"
-        disabled={state.future.length === 0}
-        onClick={() => send({ type: 'redo' })}
-      >
-        {strings.redo}
-      </button>
-    </p>
   );
 }
 

@@ -7,6 +7,7 @@ import { amountText, statedDecimals } from '../text/statement-text.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { BandFigure } from '../widgets/parts/BandFigure.tsx';
 import { bandRows, SOCKET_ID } from '../widgets/parts/band-rows.ts';
+import { pulling } from '../widgets/parts/pulling.ts';
 import { readerOf } from '../widgets/parts/read-amount.ts';
 import { AMOUNT } from '../widgets/reading-band/amount.ts';
 import { halfSpanOf, initialState, reduceBand } from '../widgets/reading-band/state.ts';
@@ -52,10 +53,8 @@ export default function StageBand({ sheet, rung }: StageBandProps) {
         halfSpanDb={halfSpanOf(state)}
         name={bandStrings.name}
         description={bandStrings.description(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
+        {...pulling(send)}
         onPull={(id, expandedDb) => send({ type: 'pull', id, expandedDb })}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
       />
       <WhatIf
         legend={strings.whatIf(link.label)}

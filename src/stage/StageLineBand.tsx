@@ -6,6 +6,7 @@ import { Announcer } from '../widgets/parts/Announcer.tsx';
 import type { FieldsAction, PlainFields } from '../widgets/parts/fields.ts';
 import { LineBandFigure } from '../widgets/parts/LineBandFigure.tsx';
 import type { PlainAnswersProps } from '../widgets/parts/PlainAnswers.tsx';
+import { pulling } from '../widgets/parts/pulling.ts';
 import { StageStates } from './StageStates.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
 
@@ -44,10 +45,8 @@ export function StageLineBand<Of extends PlainFields>(props: StageLineBandProps<
         words={words.axes}
         name={words.name}
         description={words.description(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
+        {...pulling(send)}
         onPull={(value) => set(pulls, value)}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
       />
       <StageWhatIf
         field={props.field}

@@ -2,6 +2,7 @@ import { useReducer } from 'preact/hooks';
 import { quantityText } from '../text/quantity-text.ts';
 import { amountText } from '../text/statement-text.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { pulling } from '../widgets/parts/pulling.ts';
 import { RulersFigure } from '../widgets/parts/RulersFigure.tsx';
 import { readerOf } from '../widgets/parts/read-amount.ts';
 import { ratioFigure } from '../widgets/ratio-ruler/rulers.ts';
@@ -28,10 +29,8 @@ export default function StageRatio() {
         {...ratioFigure(state)}
         name={strings.name}
         description={strings.description(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
+        {...pulling(send)}
         onPull={(_, gainDb) => send({ type: 'pull', gainDb })}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
       />
       <WhatIf
         legend={strings.decibels}

@@ -17,12 +17,9 @@ const working = (files: readonly SourceFile[]): number =>
   );
 
 test('no source file is longer than 200 lines, words and tables aside', () => {
-  expect(
-    longerThan(
-      200,
-      sources.filter((file) => !isContent(file)),
-    ),
-  ).toEqual([]);
+  // rows of formulas hold sums of their own, and a topic can be parted
+  const counted = sources.filter((file) => !isContent(file) || file.path.startsWith('src/formulas/'));
+  expect(longerThan(200, counted)).toEqual([]);
 });
 
 test('no view is longer than 120 lines', () => {

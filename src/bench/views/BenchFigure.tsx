@@ -1,4 +1,5 @@
 import { BandFigure } from '../../widgets/parts/BandFigure.tsx';
+import { pulling } from '../../widgets/parts/pulling.ts';
 import type { BenchChain } from '../chain.ts';
 import { benchBand } from '../figure-rows.ts';
 import { reachOfChain } from '../reach.ts';
@@ -28,10 +29,8 @@ export function BenchFigure({ chain, before, held, state, summary, send }: Bench
         {...benchBand({ chain, before, showLimits, showCurve, handles: true }, reach)}
         name={words.figureName}
         description={words.figureDescription(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
+        {...pulling(send)}
         onPull={(id, expandedDb) => send({ type: 'pull', id, expandedDb })}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
       />
       {chain.undrawn > 0 && (
         <p>{words.undrawn({ drawn: chain.rungs.length, all: chain.model.inputs.length })}</p>

@@ -1,8 +1,10 @@
 import type { VNode } from 'preact';
+import { UndoButtons } from '../../widgets/parts/UndoButtons.tsx';
 import type { BenchAction } from '../actions.ts';
+import { FORM_CONTROLS } from '../focus-after.ts';
 import type { BenchState } from '../state.types.ts';
+import { strings } from '../strings.ts';
 import { AsWritten } from './AsWritten.tsx';
-import { UndoButtons } from './UndoButtons.tsx';
 
 interface RunningLineProps {
   readonly state: BenchState;
@@ -23,7 +25,7 @@ export function RunningLine({ state, words, changed, send }: RunningLineProps) {
       <AsWritten as="p" stale={changed} attributes={HIDDEN}>
         {words}
       </AsWritten>
-      <UndoButtons state={state} send={send} />
+      <UndoButtons state={state} send={send} words={strings} ids={FORM_CONTROLS} />
     </div>
   );
 }

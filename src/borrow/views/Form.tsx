@@ -2,6 +2,7 @@ import { controlId } from '../../bench/keys.ts';
 import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
 import { decimalStrings } from '../../widgets/parts/decimal-strings.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
+import { UndoButtons } from '../../widgets/parts/UndoButtons.tsx';
 import { DEMONSTRATIONS } from '../demonstration.ts';
 import { BORROW_KINDS } from '../entries.ts';
 import type { BorrowState } from '../state.ts';
@@ -20,7 +21,7 @@ export function Form({ state, send }: { readonly state: BorrowState; readonly se
     <section class="bench-form" aria-labelledby="entries">
       <h2 id="entries">{strings.form}</h2>
       <DecimalChoice help={decimalStrings.fields} />
-      <Undo state={state} send={send} />
+      <UndoButtons state={state} send={send} words={strings} alone />
       <fieldset class="bench-part">
         <legend>{strings.sections.what}</legend>
         <div class="fields">
@@ -45,29 +46,6 @@ export function Form({ state, send }: { readonly state: BorrowState; readonly se
       {entries.kind === 'swap' && <SwapForm {...props} />}
       <Begin send={send} />
     </section>
-  );
-}
-
-function Undo({ state, send }: { readonly state: BorrowState; readonly send: PartProps['send'] }) {
-  return (
-    <p class="undo needs-script">
-      <button
-        type="button"
-        class="plain"
-        disabled={state.past.length === 0}
-        onClick={() => send({ type: 'undo' })}
-      >
-        {strings.undo}
-      </button>
-      <button
-        type="button"
-        class="plain"
-        disabled={state.future.length === 0}
-        onClick={() => send({ type: 'redo' })}
-      >
-        {strings.redo}
-      </button>
-    </p>
   );
 }
 

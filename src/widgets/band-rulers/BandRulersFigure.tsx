@@ -1,4 +1,5 @@
 import type { FieldsAction, FieldsState } from '../parts/fields.ts';
+import { pulling } from '../parts/pulling.ts';
 import { RulersFigure } from '../parts/RulersFigure.tsx';
 import { amountForUpper, fromRuler, type RulerName } from './band.ts';
 import { bandFigure } from './rulers.ts';
@@ -30,10 +31,8 @@ export function BandRulersFigure({ state, send, place = 'page' }: Props) {
       {...bandFigure(state)}
       name={strings.name}
       description={strings.description(summarise(state.values))}
-      onGrasp={() => send({ type: 'grasp' })}
+      {...pulling(send)}
       onPull={pull}
-      onRelease={() => send({ type: 'release' })}
-      onCancel={() => send({ type: 'cancel' })}
     />
   );
 }

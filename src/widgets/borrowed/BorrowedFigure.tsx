@@ -1,5 +1,6 @@
 import type { FieldsAction, FieldsState } from '../parts/fields.ts';
 import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { pulling } from '../parts/pulling.ts';
 import { figureOf } from './figure.ts';
 import { type BorrowedFields, pulledField } from './spec.ts';
 import { strings } from './strings.ts';
@@ -21,10 +22,8 @@ export function BorrowedFigure({ state, send, summary, place = 'page' }: Borrowe
       words={strings.axes[item]}
       name={strings.name}
       description={strings.description(summary)}
-      onGrasp={() => send({ type: 'grasp' })}
+      {...pulling(send)}
       onPull={(value) => send({ type: 'set', name: pulledField(item), value })}
-      onRelease={() => send({ type: 'release' })}
-      onCancel={() => send({ type: 'cancel' })}
     />
   );
 }

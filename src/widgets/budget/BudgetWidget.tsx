@@ -1,5 +1,6 @@
 import { FieldsWidget } from '../parts/FieldsWidget.tsx';
 import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { pulling } from '../parts/pulling.ts';
 import { useFields } from '../parts/use-fields.ts';
 import { BudgetTable } from './BudgetTable.tsx';
 import { figureOf } from './figure.ts';
@@ -35,10 +36,8 @@ export default function BudgetWidget({ instance }: BudgetWidgetProps) {
             words={strings.axes[values.subject]}
             name={strings.name}
             description={strings.description(summary)}
-            onGrasp={() => send({ type: 'grasp' })}
+            {...pulling(send)}
             onPull={(value) => send({ type: 'set', name: 'count', value })}
-            onRelease={() => send({ type: 'release' })}
-            onCancel={() => send({ type: 'cancel' })}
           />
         </>
       }

@@ -3,6 +3,7 @@ import type { LineBandProps } from '../../figures/line-band.layout.ts';
 import { FieldsWidget, type FieldsWidgetProps } from './FieldsWidget.tsx';
 import type { PlainFields } from './fields.ts';
 import { LineBandFigure } from './LineBandFigure.tsx';
+import { pulling } from './pulling.ts';
 
 export interface LineBandWidgetProps<Of extends PlainFields>
   extends Omit<FieldsWidgetProps<Of>, 'kind' | 'figure' | 'words'> {
@@ -34,10 +35,8 @@ export function LineBandWidget<Of extends PlainFields>({
           words={axes}
           name={words.name}
           description={words.description(summary)}
-          onGrasp={() => send({ type: 'grasp' })}
+          {...pulling(send)}
           onPull={(value) => send({ type: 'set', name: pulls, value })}
-          onRelease={() => send({ type: 'release' })}
-          onCancel={() => send({ type: 'cancel' })}
         />
       }
     />

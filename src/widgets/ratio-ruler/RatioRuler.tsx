@@ -1,6 +1,7 @@
 import { useId, useMemo, useReducer } from 'preact/hooks';
 import { AddressProblems } from '../parts/AddressProblems.tsx';
 import { Announcer } from '../parts/Announcer.tsx';
+import { pulling } from '../parts/pulling.ts';
 import { RulersFigure } from '../parts/RulersFigure.tsx';
 import { SelectField } from '../parts/SelectField.tsx';
 import { useAddress } from '../parts/use-address.ts';
@@ -42,10 +43,8 @@ export default function RatioRuler({ instance }: RatioRulerProps) {
         {...ratioFigure(state)}
         name={strings.name}
         description={strings.description(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
+        {...pulling(send)}
         onPull={(_, gainDb) => send({ type: 'pull', gainDb })}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
       />
       {slip !== undefined && <p class="ruler-slip">{slip}</p>}
       <dl class="answers">

@@ -5,6 +5,7 @@ import { AddressProblems } from '../parts/AddressProblems.tsx';
 import { Announcer } from '../parts/Announcer.tsx';
 import { BandFigure } from '../parts/BandFigure.tsx';
 import { bandRows } from '../parts/band-rows.ts';
+import { pulling } from '../parts/pulling.ts';
 import { Answers } from './Answers.tsx';
 import { BuildYourOwn } from './BuildYourOwn.tsx';
 import { RungControls } from './RungControls.tsx';
@@ -62,10 +63,8 @@ export default function ReadingBandWidget({
         halfSpanDb={halfSpanOf(state)}
         name={strings.name}
         description={strings.description(summary)}
-        onGrasp={() => send({ type: 'grasp' })}
+        {...pulling(send)}
         onPull={(id, expandedDb) => send({ type: 'pull', id, expandedDb })}
-        onRelease={() => send({ type: 'release' })}
-        onCancel={() => send({ type: 'cancel' })}
       />
       {answers && <Answers chain={chain} />}
       <Switches state={state} chain={chain} send={send} />

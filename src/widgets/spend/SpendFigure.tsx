@@ -1,5 +1,6 @@
 import type { FieldsAction, FieldsState } from '../parts/fields.ts';
 import { LineBandFigure } from '../parts/LineBandFigure.tsx';
+import { pulling } from '../parts/pulling.ts';
 import { figureOf } from './figure.ts';
 import { fieldOf, type SpendFields } from './spec.ts';
 import { strings } from './strings.ts';
@@ -21,10 +22,8 @@ export function SpendFigure({ state, send, summary, place = 'page' }: SpendFigur
       words={{ up: strings.up, along: strings.along[link], limit: strings.limit }}
       name={strings.name}
       description={strings.description(summary)}
-      onGrasp={() => send({ type: 'grasp' })}
+      {...pulling(send)}
       onPull={(value) => send({ type: 'set', name: fieldOf(link), value })}
-      onRelease={() => send({ type: 'release' })}
-      onCancel={() => send({ type: 'cancel' })}
     />
   );
 }

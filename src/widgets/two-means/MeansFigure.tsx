@@ -1,4 +1,5 @@
 import type { FieldsAction, FieldsState } from '../parts/fields.ts';
+import { pulling } from '../parts/pulling.ts';
 import { RulersFigure } from '../parts/RulersFigure.tsx';
 import { meansFigure } from './rulers.ts';
 import type { meansSpec } from './spec.ts';
@@ -24,10 +25,8 @@ export function MeansFigure({
       {...meansFigure(state.values)}
       name={strings.name}
       description={strings.description(summarise(state.values))}
-      onGrasp={() => send({ type: 'grasp' })}
+      {...pulling(send)}
       onPull={(name, value) => send({ type: 'set', name, value })}
-      onRelease={() => send({ type: 'release' })}
-      onCancel={() => send({ type: 'cancel' })}
     />
   );
 }

@@ -1,4 +1,5 @@
 import type { FieldsAction, FieldsState } from '../parts/fields.ts';
+import { pulling } from '../parts/pulling.ts';
 import { RulersFigure } from '../parts/RulersFigure.tsx';
 import { signalsFigure } from './rulers.ts';
 import type { signalsSpec } from './spec.ts';
@@ -23,10 +24,8 @@ export function SignalsFigure({
       {...signalsFigure(state.values)}
       name={strings.name}
       description={strings.description(summarise(state.values))}
-      onGrasp={() => send({ type: 'grasp' })}
+      {...pulling(send)}
       onPull={(name, value) => send({ type: 'set', name, value })}
-      onRelease={() => send({ type: 'release' })}
-      onCancel={() => send({ type: 'cancel' })}
     />
   );
 }
