@@ -80,3 +80,29 @@ test('every version is exact', () => {
   const versions = Object.entries({ ...dependencies, ...devDependencies, ...optionalDependencies });
   expect(versions.filter(([, version]) => !/^\d+\.\d+\.\d+$/.test(version))).toEqual([]);
 });
+
+/** Packages that nothing names, and what they are for. */
+const UNNAMED: Readonly<Record<string, string>> = {
+  '@astrojs/check': 'does the work of `astro check`',
+  '@biomejs/biome': 'the linter, by the name of its program',
+  '@types/d3': 'types of what d3 gives out',
+  '@types/fontkit': 'types of what fontkit gives out',
+  '@types/node': 'types of Node',
+};
+
+test('every package is asked for by the sources, the tests or the settings', () => {
+  const endings = ['.ts', '.tsx', '.astro', '.mdx', '.mjs', '.css'];
+  const texts = ['src', 'test']
+    .flatMap((folder) => filesBelow(folder, endings))
+    .filter(({ path }) => path !== 'test/rules/packages.test.ts')
+    .map(({ text }) => text)
+    .concat(readFileSync(new URL('../../astro.config.mjs', import.meta.url), 'utf8'));
+  const { dependencies, devDependencies } = manifest;
+  // by an import, a call, an entry in a list, or a file of the package that is read
+  const isNamed = (name: string): boolean =>
+    [`'${name}'`, `'${name}/`, `node_modules/${name}/`].some((way) =>
+      texts.some((text) => text.includes(way)),
+    );
+  const unnamed = Object.keys({ ...dependencies, ...devDependencies }).filter((name) => !isNamed(name));
+  expect(unnamed).toEqual(Object.keys(UNNAMED));
+});
