@@ -1,6 +1,10 @@
 import { notNegative, type PowerW, positive, powerW, rangeError } from './quantity.ts';
 
-/** The power that a steady voltage and current bring: V I. @throws RangeError unless both are finite and >= 0. Source: P = U I (CEPT T/R 61-02, Annex 6, 1.9). */
+/**
+ * The power that a steady voltage and current bring: V I.
+ * @throws RangeError unless both are finite and >= 0.
+ * Source: P = U I (CEPT T/R 61-02, Annex 6, 1.9).
+ */
 export function dcPower({ volts, amperes }: { volts: number; amperes: number }): PowerW {
   return powerW(notNegative('dcPower', 'volts', volts) * notNegative('dcPower', 'amperes', amperes));
 }

@@ -3,7 +3,10 @@
  * All numbers of one statement are in one unit (`unit`).
  */
 export type Statement =
-  /** Within +-halfWidth: nothing else known (rectangular), values near the middle likelier (triangular), or a sine-like influence of unknown phase (arcsine). */
+  /**
+   * Within +-halfWidth: nothing else known (rectangular), values near the middle likelier (triangular), or a sine-like influence of
+   * unknown phase (arcsine).
+   */
   | {
       readonly form: 'limits';
       readonly shape: 'rectangular' | 'triangular' | 'arcsine';

@@ -20,7 +20,10 @@ export interface EnvelopeViewProps extends EnvelopeProps {
   readonly handle?: boolean;
 }
 
-/** The power of a keyed or modulated wave, averaged over single cycles, with its peak and its mean: the filled area is what the mean spreads evenly. */
+/**
+ * The power of a keyed or modulated wave, averaged over single cycles, with its peak and its mean: the filled area is what the mean
+ * spreads evenly.
+ */
 export function Envelope(props: EnvelopeViewProps) {
   const id = useId();
   const drawing = envelopeLayout(props);

@@ -10,7 +10,10 @@ export interface ResidualsViewProps extends ResidualsProps {
   readonly description: string;
 }
 
-/** What a correction leaves over: points with bars about nothing, single values behind them, and the strip that the correction itself may be off by. */
+/**
+ * What a correction leaves over: points with bars about nothing, single values behind them, and the strip that the correction itself
+ * may be off by.
+ */
 export function Residuals(props: ResidualsViewProps) {
   const id = useId();
   const drawing = residualsLayout(props);

@@ -18,7 +18,10 @@ export interface FieldTable {
   readonly rows: readonly FieldRow[];
 }
 
-/** Every table that a reader of the format needs: the sheet's own fields, those of each list in it, an instrument's, and those of practised questions. */
+/**
+ * Every table that a reader of the format needs: the sheet's own fields, those of each list in it, an instrument's, and those of
+ * practised questions.
+ */
 export function fileTables(): readonly FieldTable[] {
   const { sheets } = sheetFileForm().lists;
   const { instruments } = instrumentFileForm().lists;

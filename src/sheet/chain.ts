@@ -31,8 +31,8 @@ export type Cumulative = BandResult & { readonly whole?: Result['whole'] };
 export type BandChain = Chain<Cumulative>;
 
 /**
- * The chain of a prepared sheet (pads and cable into a meter) with worst case and propagation. Cumulative results are centred where the estimate stands after each
- * rung; without any input the result is the bare reading, exact.
+ * The chain of a prepared sheet (pads and cable into a meter) with worst case and propagation. Cumulative results are centred where
+ * the estimate stands after each rung; without any input the result is the bare reading, exact.
  */
 export function bandChainOf(sheet: Sheet): Chain<BandResult> {
   const model = meterModel(sheet);

@@ -51,8 +51,8 @@ function termsAt({ setup, columns }: MethodReading, delivery: PowerDelivery): Te
 }
 
 /**
- * A link as it is at one point: a table of corrections becomes the one that holds there, a sum of terms plain limits at the reading, standing-wave ratios become the mismatch of the
- * power that is meant (into an ideal load: unknown phase; delivered or net: a known loss; incident: nothing).
+ * A link as it is at one point: a table of corrections becomes the one that holds there, a sum of terms plain limits at the reading,
+ * standing-wave ratios become the mismatch of the power that is meant (into an ideal load: unknown phase; delivered or net: a known loss; incident: nothing).
  * @throws RangeError as the sums behind it.
  */
 export function resolvedLink(link: StatedLink, reading: MethodReading, delivery: PowerDelivery): Link {

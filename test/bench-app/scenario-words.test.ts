@@ -177,7 +177,8 @@ describe('two pads into a receiver', () => {
     ],
   );
 
-  // u^2 = (4 + 0.01 + 2 x 0.25)/3 + 0.02: U = 2.47 dB; worst 2 + 0.2 + 0.1 + 2 x 0.5 = 3.3 dB; the shapes together end at 2.18 (k 1.77); 478.6 mW, to the tens that U bears 480.
+  // u^2 = (4 + 0.01 + 2 x 0.25)/3 + 0.02: U = 2.47 dB; worst 2 + 0.2 + 0.1 + 2 x 0.5 = 3.3 dB; the shapes together end at 2.18
+  // (k 1.77); 478.6 mW, to the tens that U bears 480.
   it('comes to 26.8 dBm +-2.5 dB, worst case 23.5 to 30.1 dBm', () => {
     const point = first(pads);
     expect(summarise(point)).toContain('26.8 dBm plus or minus 2.5 decibels, 480 milliwatts, 270 to 840');
