@@ -14,7 +14,7 @@ export function DecimalChoice({ help }: { readonly help: string }) {
     <fieldset class="copy-forms needs-script" aria-describedby={`${id}h`}>
       <legend>{strings.legend}</legend>
       {DECIMALS.map((sign) => (
-        <label key={sign} for={`${id}${sign}`} class="switch">
+        <label key={sign} class="switch">
           <input
             type="radio"
             id={`${id}${sign}`}
