@@ -87,7 +87,7 @@ export const fourReadingsOneLimit: SumExample = {
   summary:
     'Specified 24\u00a0dBm ±1\u00a0dB, measured four times with U 0.5\u00a0dB: one is inside, one outside, and two nobody can tell.',
   question:
-    'Our module is specified 24\u00a0dBm ±1\u00a0dB. On four boards we read 24.10, 22.85, 22.20 and 23.10\u00a0dBm, each with U 0.5\u00a0dB (k = 2). Which of them pass?',
+    'Our module is specified 24\u00a0dBm ±1\u00a0dB. We measured four boards, each with U 0.5\u00a0dB (k\u00a0=\u00a02). Which of them pass?',
   wanted: 'whether the carrier power of each board lies within its specification',
   method:
     'A specification, a result that is a bell about its estimate, and a rule that was agreed before anybody read. The limits are in decibels, and so is the result.',

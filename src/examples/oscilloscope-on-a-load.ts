@@ -110,7 +110,7 @@ export const oscilloscopeOnALoad: ChainExample = {
   },
   mistake: () => {
     const asPeak = powerOfVolts({ volts: voltsRms(PEAK_TO_PEAK_V / Math.SQRT2), resistance: ohms(LOAD_OHM) });
-    return `Taking the ${num('shown', PEAK_TO_PEAK_V, 1, 'V')} for the peak gives ${watts('shown', asPeak, 3)}: four times too much. And with 50\u00a0Ω assumed where ${num('shown', LOAD_OHM, 1, 'ohm')} were measured it would have been ${watts('shown', into(50), 4)}, not ${watts('shown', power(), 4)}: nearly a percent for nothing.`;
+    return `Taking the ${num('shown', PEAK_TO_PEAK_V, 1, 'V')} for the peak gives ${watts('shown', asPeak, 3)}: four times too much. And with 50\u00a0Ω assumed where ${num('shown', LOAD_OHM, 1, 'ohm')} were measured it would have been ${watts('shown', into(50), 4)}: nearly a percent lost for nothing.`;
   },
   assumptions: [
     'A clean sine: a harmonic 40 dB down moves the peaks by less than a tenth of a decibel.',

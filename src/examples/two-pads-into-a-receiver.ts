@@ -84,5 +84,5 @@ function forgottenPad(): string {
   const { estimate } = bandChainOf(sheet).result;
   const pad = sheet.links.find(({ id }) => id === 'first');
   const without = levelDbm(estimate - gainDb(pad?.lossDb ?? 0));
-  return `Forgetting one pad in the sum gives ${wattsOf('shown', without, 2)} instead of ${wattsOf('shown', estimate, 2)}: 20 dB is a factor of 100. Subtracting a loss that should be added back, or adding it twice because the instrument already has an offset entered, goes wrong the same way.`;
+  return `Forgetting one pad in the sum gives ${wattsOf('shown', without, 2)} instead of ${wattsOf('shown', estimate, 2)}; 20\u00a0dB is a factor of 100. Subtracting a loss that should be added back, or adding it twice because the instrument already has an offset entered, goes wrong the same way.`;
 }

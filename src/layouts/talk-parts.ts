@@ -1,6 +1,9 @@
 import type { CollectionEntry } from 'astro:content';
 import type { Example } from '../examples/example.ts';
 import { TRACKS, type Track } from '../lessons/tracks.ts';
+import { slideId } from '../stage/slides.ts';
+import { strings } from '../stage/strings.ts';
+import { type Wall, wallOf } from './examples/wall.ts';
 
 /** A page that steps can be picked from. */
 export interface TalkSource {
@@ -10,20 +13,43 @@ export interface TalkSource {
   readonly steps: readonly { readonly id: string; readonly title: string; readonly part: string }[];
 }
 
-const step = /<Step id="([^"]+)" title="([^"]+)"/g;
+const STEP = /<Step id="([^"]+)" title="([^"]+)">([\s\S]*?)<\/Step>/g;
+const INNERMOST = /<More>(?:(?!<More>)[\s\S])*?<\/More>/;
+const PIECE = /<StageBreak \/>|(?=<Mistake\b)/;
+const WHAT = /^<Mistake what="([^"]+)"/;
 
-/** The steps of a lesson, as its source names them. */
+/** What of a step's source is for the wall. */
+function onWall(source: string): string {
+  const less = source.replace(INNERMOST, '');
+  return less === source ? less.replace(/<\/?StageOnly>/g, '') : onWall(less);
+}
+
+/** Names of the slides that a step is shown on, as its source has them. */
+function slideTitles(title: string, source: string): readonly string[] {
+  const pieces = onWall(source)
+    .split(PIECE)
+    .filter((piece, at) => at > 0 || piece.trim() !== '');
+  return pieces.map((piece, at) => {
+    const what = pieces.length > 1 ? WHAT.exec(piece)?.[1] : undefined;
+    if (what !== undefined) return `${title}: ${what}`;
+    return at === 0 ? title : strings.turn(title, at + 1, pieces.length);
+  });
+}
+
+/** The steps of a lesson, as its source names them, a slide each. */
 export function lessonSource({
   id,
   body = '',
   data,
 }: Pick<CollectionEntry<'lessons'>, 'id' | 'body' | 'data'>): TalkSource {
-  const steps = [...body.matchAll(step)].map(([, name = '', title = '']) => ({
-    id: name,
-    title,
-    part: `${id.replace('/', '.')}.${name}`,
-  }));
-  return { title: data.title, stage: `/stage/learn/${id}/`, steps };
+  const steps = [...body.matchAll(STEP)].flatMap(([, name = '', title = '', source = '']) =>
+    slideTitles(title, source).map((slide, at) => ({ id: slideId(name, at), title: slide })),
+  );
+  return {
+    title: data.title,
+    stage: `/stage/learn/${id}/`,
+    steps: steps.map((one) => ({ ...one, part: `${id.replace('/', '.')}.${one.id}` })),
+  };
 }
 
 /** Steps that every example has around those of its sum, by their anchors. */
@@ -35,22 +61,28 @@ export const exampleFrame = {
   care: 'Take care',
 } as const;
 
-/** The steps of an example; `hasChain` says whether its band is shown. */
+/** The steps of an example, a slide each; `hasChain` says whether its band is shown. */
 export function exampleSource(example: Example, hasChain: boolean): TalkSource {
-  const sum = example.steps().map(({ id, title }) => ({ id: `step-${id}`, title }));
-  const framed = (Object.keys(exampleFrame) as (keyof typeof exampleFrame)[]).map((id) => ({
-    id,
-    title: exampleFrame[id],
-  }));
-  const [question, ...rest] = framed.filter(({ id }) => hasChain || id !== 'chain');
-  const steps = [...(question ? [question] : []), ...sum, ...rest];
+  const wall = wallOf(example);
+  const slides = (id: keyof Wall) =>
+    wall[id].map((_, at) => ({
+      id: slideId(id, at),
+      title: at === 0 ? exampleFrame[id] : strings.turn(exampleFrame[id], at + 1, wall[id].length),
+    }));
+  const steps = [
+    ...slides('question'),
+    ...example.steps().map(({ id, title }) => ({ id: `step-${id}`, title })),
+    ...(hasChain ? [{ id: 'chain', title: exampleFrame.chain }] : []),
+    ...(example.kind === 'chain' ? [{ id: 'answer', title: exampleFrame.answer }] : slides('answer')),
+    ...slides('mistake'),
+    ...slides('care'),
+  ];
   return {
     title: example.title,
     stage: `/stage/examples/${example.slug}/`,
     steps: steps.map((one) => ({ ...one, part: `examples.${example.slug}.${one.id}` })),
   };
 }
-
 /** Lessons in the order in which they build on each other. */
 export const inOrder = <Of extends Pick<CollectionEntry<'lessons'>, 'data'>>(
   lessons: readonly Of[],

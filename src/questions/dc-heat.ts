@@ -26,6 +26,7 @@ export function heatHow(): Question {
   return {
     id: 'heat-how',
     stem: `A load in an insulated box gets ${kelvin(riseRfK)} warmer than the room with the transmitter on it, and ${kelvin(riseDcK)} warmer with ${v} and ${a} of direct current. What does the transmitter give?`,
+    wall: `A load in an insulated box gets ${kelvin(riseRfK)} warmer than the room with the transmitter on it, and ${kelvin(riseDcK)} warmer with ${watts(dc)} of direct current. What does the transmitter give?`,
     answer: 'a',
     worked: `As much heat, as much power. ${v} times ${a} are ${watts(dc)}, and the RF made it warmer by ${kelvin(riseRfK)} to ${kelvin(riseDcK)}: ${watts((dc * riseRfK) / riseDcK)}. No meter for RF was used.`,
     options: [

@@ -29,6 +29,7 @@ export function threeReadings(): Question {
   return {
     id: 'readings-three',
     stem: `The transmitter is read three times, everything unplugged and connected again in between: ${list} dBm. The mean is ${levelText('shown', { levelDbm: mean, decimals: 2 })}, the standard deviation ${size(s)}, divided by the root of three ${size(u)}. As far as scatter goes: which band about the mean holds ${asked()}?`,
+    wall: `The transmitter is read three times. The mean is ${levelText('shown', { levelDbm: mean, decimals: 2 })}, the standard deviation ${size(s)}, divided by the root of three ${size(u)}. As far as scatter goes: which band about the mean holds about 95\u00a0%?`,
     answer: 'd',
     worked: `${even(wholeDb(use))}. Three readings tell their own scatter badly: it may well be twice as large. Student’s t takes that into account; for three readings it makes ${numberText('shown', { value: coverageOf({ coverageProbability: COVERAGE_PROBABILITY, degreesOfFreedom: 2 }).coverageFactor, decimals: 2 })} out of the usual two.`,
     options: [

@@ -29,6 +29,7 @@ export function lineAtInput({ level = 27, losses = [20, 0.1, 20] } = {}): Questi
   return {
     id: 'line-at-input',
     stem: `${dbm(level)} go through a pad of ${db(first, 0)}, a piece of coax with ${db(coax)}, and a second pad of ${db(second, 0)}. What arrives at the receiver behind them?`,
+    wall: `${dbm(level)} go through two pads of ${db(first, 0)} each, with a piece of coax of ${db(coax)} between them. What arrives at the receiver behind them?`,
     answer: 'c',
     worked: `In decibels every part is taken away in turn: ${db(loss)} in all. ${dbm(level)} less ${db(loss)} is ${dbm(right)}: ${watts(levelToPower(right))}, small and well above nothing.`,
     options: [

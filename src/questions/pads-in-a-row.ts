@@ -19,6 +19,7 @@ export function worstGuess(): Question {
   return {
     id: 'worst-near-the-end',
     stem: `Three pads, each within ${band(row.padDb)}, and a meter within ${band(row.meterDb)}, so together, reflections left out, certainly within ${band(sum)}. How often do four such parts, picked at random, come within a tenth of that end: off by more than ${dbText('shown', { db: 0.9 * sum, decimals: 2 })}?`,
+    wall: `Three pads, each within ${band(row.padDb)}, and a meter within ${band(row.meterDb)}: together certainly within ${band(sum)}. How often do four such parts, picked at random, come within a tenth of that end?`,
     answer: 'c',
     worked: `To be that far out, all four have to be off in the same direction, and nearly all of them close to their limits. That happens to ${percent(100 * rare, 3)} of the rows, once in about ${numberText('shown', { value: 1 / rare, decimals: -2 })}. The limits are kept by all of them; hardly one comes near.`,
     options: [

@@ -29,6 +29,7 @@ export function padsMatch(): Question {
   return {
     id: 'pads-match',
     stem: `A transmitter of SWR 2 stands on a meter of SWR 1.25. Nobody knows the phases, so the correction for mismatch lies within ${deviations(bare)}. You put a good ${db(6, 0)} pad between, of SWR 1.15 at either end. Between which limits is it now?`,
+    wall: `Transmitter and meter reflect, and nobody knows the phases: the correction for mismatch lies within ${deviations(bare)}. You put a good ${db(6, 0)} pad between, of SWR 1.15 at either end. Between which limits is it now?`,
     answer: 'c',
     worked: `The pad weakens what runs to and fro between transmitter and meter. But it reflects a little at both ends itself, and these reflections meet the transmitter’s and the meter’s without passing through it: ${deviations(real)}. What gets better is the standard uncertainty, from ${db(bare.standardUncertainty, 2)} to ${db(real.standardUncertainty, 2)}: three waves rarely all fall together.`,
     options: [

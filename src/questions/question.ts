@@ -11,6 +11,8 @@ export interface Option {
 export interface Question {
   readonly id: string;
   readonly stem: string;
+  /** The same in fewer numbers for a wall, where the stem has more than a room takes in. */
+  readonly wall?: string;
   readonly options: readonly Option[];
   /** Id of the right option. */
   readonly answer: string;

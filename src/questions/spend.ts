@@ -27,6 +27,7 @@ export function spendOnWhat(): Question {
   return {
     id: 'spend-on-what',
     stem: `${level(club.levelDbm)} ${band(uOf(club))}: the club can’t tell. It has one evening to get below ${band(neededExpanded(club))}. The pad has limits of ${band(club.pad)}, the lent meter ${band(club.meter)}, the coax ${band(club.coax)}; a single reading scatters by ${band(club.scatter).slice(1)}, as is known from many evenings; four were taken. What should it do?`,
+    wall: `${level(club.levelDbm)} ${band(uOf(club))}: the club can’t tell. It has one evening to get below ${band(neededExpanded(club))}. The pad has limits of ${band(club.pad)}; the lent meter is better, the coax better still, and four readings hardly scatter. What should it do?`,
     answer: 'b',
     worked: `The pad brings ${percentText('shown', { percent: 100 * shareOf(club, 'pad'), decimals: 0 })} of the variance. Measured to a tenth of a decibel it leaves ${left.pad}; nothing else on the list comes near.`,
     options: [

@@ -24,6 +24,7 @@ export function meanOfWatts(): Question {
   return {
     id: 'tries-mean-of-watts',
     stem: `A poor voltmeter shows ${volts} across exactly ${load}: ${milliwatts(nominal)}. The volts may really be up to ${limits} more or less, all of it equally likely. Draw a million such voltages by lot and work out the watts of each. What is their mean?`,
+    wall: `A poor voltmeter across a load shows ${volts}, which makes ${milliwatts(nominal)}. The volts may be up to ${limits} more or less, all equally likely. Draw a million such voltages by lot and work out the watts of each. What is their mean?`,
     answer: 'b',
     worked: `${milliwatts(mean)}. The watts go with the square: ${limits} more volts add more watts than ${limits} less take away. The mean of the squares is the square of the mean and the variance on top, here a third of the square of ${limits}.`,
     options: [

@@ -43,7 +43,7 @@ export default function StageGuess({ question }: { readonly question: Question }
   return (
     <section class="stage-guess" aria-labelledby={id}>
       <p class="stage-stem" id={id}>
-        {question.stem}
+        {question.wall ?? question.stem}
       </p>
       <ul>
         {question.options.map((option, index) => (

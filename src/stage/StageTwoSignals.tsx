@@ -6,6 +6,7 @@ import { strings } from '../widgets/two-signals/strings.ts';
 import { answersOf, summarise } from '../widgets/two-signals/words.ts';
 import { StageAnswers } from './StageAnswers.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
+import { strings as stageStrings } from './strings.ts';
 import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in degrees: a sixth of the way from with to against. */
@@ -20,6 +21,7 @@ export default function StageTwoSignals() {
       <SignalsFigure state={state} send={send} place="stage" />
       <StageWhatIf
         field={fields.phase}
+        legend={stageStrings.phase}
         unit={strings.settings.units.phase}
         value={state.values.phase}
         press={PRESS_DEGREES}

@@ -6,6 +6,8 @@ import { WhatIf } from './WhatIf.tsx';
 
 export interface StageWhatIfProps {
   readonly field: NumberSpec;
+  /** What the number is, where the field's own name is too long for the wall. */
+  readonly legend?: string;
   readonly unit: UnitName;
   readonly value: number;
   /** One press of plus or minus: large enough to be seen from the back row. */
@@ -15,11 +17,19 @@ export interface StageWhatIfProps {
 }
 
 /** The one number on the wall that answers "what if it were ...?" in one press, or typed. */
-export function StageWhatIf({ field, unit, value, press, onValue, onReset }: StageWhatIfProps) {
+export function StageWhatIf({
+  field,
+  legend = field.label,
+  unit,
+  value,
+  press,
+  onValue,
+  onReset,
+}: StageWhatIfProps) {
   const step = quantityText('spoken', { value: press, decimals: field.decimals, unit });
   return (
     <WhatIf
-      legend={field.label}
+      legend={legend}
       press={step}
       field={{
         label: field.label,

@@ -6,6 +6,8 @@ export const strings = {
   prepared: 'Reset',
   back: 'Back',
   on: 'Next',
+  turn: (title: string, turn: number, of: number): string => `${title} (${turn} of ${of})`,
+  phase: 'Phase, degrees',
   states: 'What each rung adds',
   rung: 'Rung',
   adds: 'It adds',

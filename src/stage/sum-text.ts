@@ -5,12 +5,16 @@ export interface SumText {
 }
 
 /** Longest text that is written as large as a number, in letters. */
-const SHORT = 30;
+const SHORT = 75;
 
-/** Parts a sum before what its last sign of equality gives, if that is short; without such a sign all of it is the outcome. */
+/** Parts a sum before what its last sign of equality or colon gives, if that is short; without such a sign all of it is the outcome. */
 export function sumText(formula: string): SumText {
-  const sign = formula.lastIndexOf(' = ');
-  const at = sign === -1 ? 0 : sign + 3;
+  const at = Math.max(...[' = ', ': '].map((sign) => endOfLast(formula, sign)));
   const isShort = formula.length - at <= SHORT;
   return isShort ? { how: formula.slice(0, at), outcome: formula.slice(at) } : { how: formula, outcome: '' };
+}
+
+function endOfLast(formula: string, sign: string): number {
+  const at = formula.lastIndexOf(sign);
+  return at === -1 ? 0 : at + sign.length;
 }

@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { MOST_NUMBERS, numbersIn } from '../../src/stage/numbers.ts';
 import { awake } from './awake.ts';
 import { allPages, expect, pages, test } from './site.ts';
 
@@ -110,6 +111,8 @@ const unfit = (page: Page): Promise<string[]> =>
     }
     const bar = document.querySelector('.stage-bar')?.getBoundingClientRect();
     const [x, y] = [innerWidth / 20 - 1, innerHeight / 20 - 1];
+    if (bar && (bar.left < x || bar.right > innerWidth - x || bar.bottom > innerHeight - y))
+      told.push('outside: the bar');
     for (const node of slide?.querySelectorAll('.slide-body *') ?? []) {
       const { left, right, top, bottom, width, height } = node.getBoundingClientRect();
       const clipped = node.closest('.visually-hidden, .band-handle') !== null;
@@ -121,6 +124,31 @@ const unfit = (page: Page): Promise<string[]> =>
     return [...new Set(told)];
   });
 
+/**
+ * What of the step in sight is counted as numbers. Not counted: its title; what a figure has on its axes; the options of a question and
+ * its answer, which are asked for; the sum behind an outcome, which is one line to follow. A value that the page marks as one, with its
+ * band or both its ends, is one.
+ */
+const told = (page: Page): Promise<{ text: string; values: readonly string[] }> =>
+  page.evaluate(() => {
+    const body = document.querySelector('.slide:not([hidden]) .slide-body')?.cloneNode(true) as Element;
+    const fields = [
+      ...document.querySelectorAll<HTMLInputElement>('.slide:not([hidden]) .stage-what-if input'),
+    ];
+    const out =
+      'h2, script, svg, table, button, .stage-guess ul, details, .sum, .katex, .visually-hidden, [aria-live], style';
+    for (const node of body.querySelectorAll(out)) node.remove();
+    const values = [...body.querySelectorAll('.nowrap')].map((node) => node.textContent ?? '');
+    for (const node of body.querySelectorAll('p, li, fieldset')) node.append('\n');
+    return { text: [body.textContent, ...fields.map(({ value }) => value)].join('\n'), values };
+  });
+
+/** How many numbers that is: a marked value with several figures counts once. */
+function countOf({ text, values }: { text: string; values: readonly string[] }): number {
+  const several = values.filter((value) => numbersIn(value) > 1);
+  return numbersIn(several.reduce((all, value) => all.replace(value, '1'), text));
+}
+
 const walls = [
   { width: 1024, height: 768 },
   { width: 1280, height: 720 },
@@ -128,7 +156,7 @@ const walls = [
 ];
 
 for (const { path } of allPages.filter((one) => /^\/stage\/(learn|examples)\//.test(one.path)))
-  test(`every step of ${path} fits each wall without scrolling and can be read from the back row`, async ({
+  test(`every step of ${path} fits each wall, can be read from the back row, and has three numbers at most`, async ({
     page,
   }) => {
     await open(page, '', path);
@@ -136,6 +164,9 @@ for (const { path } of allPages.filter((one) => /^\/stage\/(learn|examples)\//.t
     expect(steps).toBeGreaterThan(3);
     for (let step = 0; step < steps; step += 1) {
       const [id] = await shown(page);
+      const numbers = await told(page);
+      if (id !== 'address')
+        expect.soft(countOf(numbers), `numbers of ${id}: ${numbers.text}`).toBeLessThanOrEqual(MOST_NUMBERS);
       // soft: one visit tells of every step and wall, and the test fails all the same
       for (const wall of walls) {
         await page.setViewportSize(wall);

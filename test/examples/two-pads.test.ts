@@ -34,7 +34,7 @@ describe('two pads into a receiver, by hand', () => {
   it('warns of a factor of a hundred where a pad is forgotten', () => {
     // 10^(2.68) mW = 479 mW; with 6.8 dBm instead, 4.79 mW
     expect(example.mistake()).toMatch(
-      /^Forgetting one pad in the sum gives 4\.8\u00a0mW instead of 480\u00a0mW: /,
+      /^Forgetting one pad in the sum gives 4\.8\u00a0mW instead of 480\u00a0mW; /,
     );
   });
 

@@ -19,7 +19,10 @@ describe('what a talk can be made of', () => {
   it('is every step of every lesson, by the names that people have linked to', () => {
     for (const lesson of lessons) {
       const source = lessonSource(lesson);
-      expect(source.steps.map(({ id }) => id)).toEqual(steps[lesson.id]);
+      const ids = source.steps.map(({ id }) => id);
+      // a step with several slides goes on under its own name with a number
+      expect(ids.filter((id) => !/-\d+$/.test(id))).toEqual(steps[lesson.id]);
+      expect(new Set(ids).size).toBe(ids.length);
       expect(source.steps.every(({ part, title }) => isPart(part) && title.length > 2)).toBe(true);
     }
     expect(lessons.length).toBe(Object.keys(steps).length);
@@ -30,10 +33,23 @@ describe('what a talk can be made of', () => {
       const ids = exampleSource(example, true).steps.map(({ id }) => id);
       expect(new Set(ids).size).toBe(ids.length);
       expect(ids[0]).toBe('question');
-      expect(ids.slice(-4)).toEqual(['chain', 'answer', 'mistake', 'care']);
-      expect(ids).toHaveLength(example.steps().length + 5);
+      const names = ids.filter((id) => !/-\d+$/.test(id) || id.startsWith('step-'));
+      expect(names.slice(-4)).toEqual(['chain', 'answer', 'mistake', 'care']);
+      expect(names).toHaveLength(example.steps().length + 5);
       expect(exampleSource(example, false).steps.map(({ id }) => id)).not.toContain('chain');
     }
+  });
+
+  it('is every slide of a step that has several, each mistake by what is done', () => {
+    const body = `<Step id="a" title="One">\n\n<Mistake what="first" costs="x">\n\n<More>y</More>\n\n</Mistake>\n\n<Mistake what="second" costs="x">\n\n</Mistake>\n\n</Step>
+<Step id="b" title="Two">\n\nSaid.\n\n<StageBreak />\n\nSaid again.\n\n<More>\n\n<Mistake what="z" costs="x"></Mistake>\n\n</More>\n\n</Step>`;
+    const source = lessonSource({ id: 'x/y', body, data: { title: 't' } as Lesson['data'] });
+    expect(source.steps.map(({ id, title }) => `${id}: ${title}`)).toEqual([
+      'a: One: first',
+      'a-2: One: second',
+      'b: Two',
+      'b-2: Two (2 of 2)',
+    ]);
   });
 
   it('stands in the order of the tracks, and of lessons within them', () => {

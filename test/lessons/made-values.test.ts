@@ -52,7 +52,7 @@ describe('numbers of the lesson on the watt', () => {
   });
 
   it('show how the speed of light cancels', () => {
-    expect(value('cancels')).toBe('its powers on the way down are \u22122, +1 and +1, together 0');
+    expect(value('cancels')).toBe('its powers on the way down are \u22122, +1 and +1, together nothing');
   });
 });
 

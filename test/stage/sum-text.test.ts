@@ -11,7 +11,11 @@ describe('a sum on the wall', () => {
 
   it('without such a sign is an outcome by itself if it is short, else words', () => {
     expect(sumText('±0.96 dB about 27.10 dBm')).toEqual({ how: '', outcome: '±0.96 dB about 27.10 dBm' });
-    const long = 'x'.repeat(31);
+    expect(sumText('20 lg(1 ± 0.5) dB: +3.5/−6.0 dB')).toEqual({
+      how: '20 lg(1 ± 0.5) dB: ',
+      outcome: '+3.5/−6.0 dB',
+    });
+    const long = 'x'.repeat(76);
     expect(sumText(long)).toEqual({ how: long, outcome: '' });
     expect(sumText(`a = ${long}`)).toEqual({ how: `a = ${long}`, outcome: '' });
   });

@@ -21,6 +21,7 @@ export const pageTags = {
   Step,
   More,
   StageOnly: StageLeftOut,
+  StageBreak: StageLeftOut,
   Value,
   Word,
   Formula,

@@ -1,6 +1,7 @@
 import StageCharges from '../../stage/StageCharges.astro';
 import { figuresFor } from './figure-tags.ts';
 import { pageTags } from './page-tags.ts';
+import StageBreak from './StageBreak.astro';
 import StageGuessFirst from './StageGuessFirst.astro';
 import StageLeftOut from './StageLeftOut.astro';
 import StageMistake from './StageMistake.astro';
@@ -16,6 +17,7 @@ export const stageTags = {
   Step: StageStep,
   More: StageMore,
   StageOnly,
+  StageBreak,
   Mistake: StageMistake,
   Value: StageValue,
   TryState: StageTryState,

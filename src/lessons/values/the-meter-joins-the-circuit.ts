@@ -55,7 +55,7 @@ export function joinedValues(): Readonly<Record<string, () => string>> {
     squareAsSine: () =>
       `${percent(errorOf(square))} of volts, ${percent(powerPercent(errorOf(square)))} of a power that is worked out from them`,
     wire: () =>
-      `${db(errorOf(onefold), 1)} at ${amount(onefold.megahertz, 1, 'MHz')} where source and load have ${amount(onefold.resistanceOhm, 0, 'ohm')}, and from ${amount(mostFrequency('probe1'), 1, 'MHz')} on no number at all`,
+      `${db(errorOf(onefold), 1)} at ${amount(onefold.megahertz, 1, 'MHz')} where source and load have ${amount(onefold.resistanceOhm, 0, 'ohm')}`,
   };
 }
 

@@ -62,7 +62,7 @@ export function shapeValues(): Readonly<Record<string, () => string>> {
     matchNear: () => percent(shareWithin(match, NEAR_DB), 0),
     bellNear: () => percent(bellNear(), 0),
     twiceAnyway: () =>
-      `${bell(receiver)} is said where ${whole(receiver)} is true: it holds ${covered(receiver)}, not ${percent(probabilityOf('two'), 2)}`,
+      `${bell(receiver)} is said where ${whole(receiver)} is true: it holds ${covered(receiver)}`,
     manyLinks: () =>
       `five links, and still nearly a box: ${bell(long)} is said, more than the receiver’s own limits, where ${whole(long)} is true`,
     calledNothing: () =>

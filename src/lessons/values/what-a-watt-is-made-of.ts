@@ -72,5 +72,5 @@ function cancelsText(): string {
   const powers = powersMet('watt', 'lightSpeed');
   const sum = powers.reduce((total, power) => total + power, 0);
   const text = powers.map((power) => changeText('shown', { value: power, decimals: 0, unit: 'none' }));
-  return `its powers on the way down are ${text.slice(0, -1).join(', ')} and ${text.at(-1)}, together\u00a0${sum}`;
+  return `its powers on the way down are ${text.slice(0, -1).join(', ')} and ${text.at(-1)}, together ${sum === 0 ? 'nothing' : sum}`;
 }
