@@ -56,6 +56,7 @@ export function lessonSource({
 export const exampleFrame = {
   question: 'The question',
   chain: 'The band along the chain',
+  tries: 'The same, tried a million times',
   answer: 'The answer',
   mistake: 'The mistake to guard against',
   care: 'Take care',
@@ -73,6 +74,7 @@ export function exampleSource(example: Example, hasChain: boolean): TalkSource {
     ...slides('question'),
     ...example.steps().map(({ id, title }) => ({ id: `step-${id}`, title })),
     ...(hasChain ? [{ id: 'chain', title: exampleFrame.chain }] : []),
+    ...(example.kind === 'chain' ? [{ id: 'tries', title: exampleFrame.tries }] : []),
     ...(example.kind === 'chain' ? [{ id: 'answer', title: exampleFrame.answer }] : slides('answer')),
     ...slides('mistake'),
     ...slides('care'),

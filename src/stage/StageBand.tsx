@@ -1,8 +1,9 @@
 import { useReducer } from 'preact/hooks';
+import type { BandRow } from '../figures/reading-band.types.ts';
 import { amountOf } from '../sheet/amount.ts';
 import { bandChainOf } from '../sheet/chain.ts';
 import type { Sheet } from '../sheet/sheet.ts';
-import { quantityText } from '../text/quantity-text.ts';
+import { numberText, quantityText } from '../text/quantity-text.ts';
 import { amountText, statedDecimals } from '../text/statement-text.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { BandFigure } from '../widgets/parts/BandFigure.tsx';
@@ -22,14 +23,32 @@ export interface StageBandProps {
   readonly sheet: Sheet;
   /** The one rung whose amount the speaker changes. */
   readonly rung: string;
+  /** Rungs at its beginning that are shown as one. */
+  readonly others?: readonly string[];
 }
 
 /** One press of plus or minus, in dB: large enough to be seen from the back row. */
 const PRESS_DB = 0.1;
 const read = readerOf({ kind: 'halfWidthDb', min: AMOUNT.min, max: AMOUNT.max, decimals: AMOUNT.decimals });
 
+/** Rows with the first ones taken together: what has come of all of them stands in the row of the last. */
+function taken(rows: readonly BandRow[], others: readonly string[]): readonly BandRow[] {
+  const last = others.at(-1);
+  return rows
+    .filter(({ id }) => id === last || !others.includes(id))
+    .map((row) =>
+      row.id === last
+        ? {
+            ...row,
+            label: strings.others(numberText('shown', { value: others.length, decimals: 0 })),
+            handle: false,
+          }
+        : row,
+    );
+}
+
 /** The reading band on the wall, with one number that answers "what if it were ...?" in one press. */
-export default function StageBand({ sheet, rung }: StageBandProps) {
+export default function StageBand({ sheet, rung, others = [] }: StageBandProps) {
   const [state, send] = useReducer(reduceBand, { sheet }, initialState);
   const chain = bandChainOf(state.sheet);
   const link = state.sheet.links.find(({ id }) => id === rung);
@@ -48,7 +67,9 @@ export default function StageBand({ sheet, rung }: StageBandProps) {
     <div class="stage-band">
       <BandFigure
         place="stage"
-        rows={rows.map((row) => (row.id === SOCKET_ID || row.id === rung ? row : { ...row, number: '' }))}
+        rows={taken(rows, others).map((row) =>
+          row.id === SOCKET_ID || row.id === rung ? row : { ...row, number: '' },
+        )}
         centreDbm={chain.result.estimate}
         halfSpanDb={halfSpanOf(state)}
         name={bandStrings.name}

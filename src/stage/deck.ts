@@ -1,7 +1,8 @@
 import { keptSigns } from '../store/signs.ts';
 import { startHelp } from './help.ts';
 import { stepWithin, usesKey, wishOf } from './keys.ts';
-import { type Line, lineName, openLine, silent, type Told } from './line.ts';
+import { isTold, type Line, lineName, openLine, silent, type Told } from './line.ts';
+import { startMirror } from './mirror.ts';
 import { startClock } from './notes-clock.ts';
 import { leaveControl, obey } from './orders.ts';
 
@@ -56,7 +57,7 @@ function deckOf(root: HTMLElement, from: Role): Deck {
     page.classList.toggle('blank', told.blank);
     if (told.step !== at) show(told.step);
   };
-  const line: Line = from === 'part' ? silent : openLine(lineName(location), hear);
+  const line: Line<Told> = from === 'part' ? silent : openLine(lineName(location), isTold, hear);
   const tell = (): void => line.tell({ step: at, blank: isBlank() });
   const go = (step: number): void => {
     show(step);
@@ -92,6 +93,7 @@ export function startDeck(root: HTMLElement): Deck {
   page.classList.toggle('part', role === 'part');
   page.classList.toggle('notes-view', query.has('notes'));
   const deck = deckOf(root, role);
+  startMirror(deck.slides);
   if (role === 'part') return deck;
   listenToKeys(window, deck);
   for (const button of document.querySelectorAll<HTMLElement>('[data-deck-does]')) {

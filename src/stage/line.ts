@@ -15,19 +15,23 @@ export function lineName({ pathname, search }: Pick<Location, 'pathname' | 'sear
   return `how-sure-is-a-watt:stage:${pathname}?${query}`;
 }
 
-export interface Line {
-  tell(told: Told): void;
+export interface Line<Of> {
+  tell(told: Of): void;
 }
 
 /** A line that nobody hears. */
-export const silent: Line = { tell: () => undefined };
+export const silent: Line<unknown> = { tell: () => undefined };
 
 /** The line between the wall and the notes of one address; where the browser has none, each window stands alone. */
-export function openLine(name: string, onTold: (told: Told) => void): Line {
+export function openLine<Of>(
+  name: string,
+  isOf: (data: unknown) => data is Of,
+  onTold: (told: Of) => void,
+): Line<Of> {
   if (typeof BroadcastChannel === 'undefined') return silent;
   const line = new BroadcastChannel(name);
   line.addEventListener('message', ({ data }) => {
-    if (isTold(data)) onTold(data);
+    if (isOf(data)) onTold(data);
   });
   return { tell: (told) => line.postMessage(told) };
 }

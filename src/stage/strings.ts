@@ -9,6 +9,11 @@ export const strings = {
   turn: (title: string, turn: number, of: number): string => `${title} (${turn} of ${of})`,
   phase: 'Phase, degrees',
   states: 'What each rung adds',
+  others: (count: string): string => `${count} small others`,
+  byShape: 'By the whole shape, 95 %:',
+  byTrials: 'By a million trials:',
+  runTrials: 'Try it a million times',
+  between: (lower: string, upper: string): string => `${lower} to ${upper}`,
   rung: 'Rung',
   adds: 'It adds',
   band: 'Band from the definition to here',
@@ -37,6 +42,7 @@ export const strings = {
   carriedFrom:
     'A copy to take along; the site may have been mended since. All demonstration data is invented.',
   address: 'Go on at home',
+  preparedThere: 'There it begins with the prepared numbers.',
   code: (address: string): string => `Code for a telephone’s camera: it leads to this page on ${address}`,
 } as const;
 

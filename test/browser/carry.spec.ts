@@ -2,7 +2,21 @@ import { stat } from 'node:fs/promises';
 import { basename } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page, TestInfo } from '@playwright/test';
+import { clubSheet } from '../../src/sheet/club.ts';
+import { runSimulation } from '../../src/widgets/simulation/run.ts';
 import { expect, test } from './site.ts';
+
+/** Both ends of the club’s result by the first million trials, worked out in this process. */
+function triedHere(): string {
+  const steps = runSimulation({ sheet: clubSheet(), seed: 1, stop: { kind: 'trials', trials: 1_000_000 } });
+  for (;;) {
+    const { done, value } = steps.next();
+    if (done) {
+      const { lower, upper } = value.symmetric;
+      return `${lower.toFixed(2)} to ${upper.toFixed(2)}\u00a0dBm`;
+    }
+  }
+}
 
 /** What a carried file may weigh at most, in bytes. */
 const LARGEST = 600_000;
@@ -59,7 +73,10 @@ test('a lesson is saved as one file that opens from a disk, without a network, a
   await context.close();
 });
 
-test('the notes of a carried file open beside it and keep in step', async ({ page, browser }, info) => {
+test('the notes of a carried file open beside it and keep in step, and its simulation runs', async ({
+  page,
+  browser,
+}, info) => {
   const path = await saved(page, '/stage/examples/club-transmitter/', info);
   expect((await stat(path)).size).toBeLessThan(LARGEST);
   const { context, page: wall, wrong } = await opened(browser, path);
@@ -70,6 +87,11 @@ test('the notes of a carried file open beside it and keep in step', async ({ pag
   await expect(notes.locator('[data-deck="count"]')).toHaveText(/^2 \/ /);
   await notes.keyboard.press('PageDown');
   await expect(wall.locator('[data-deck="count"]')).toHaveText(/^3 \/ /);
+  // a million trials, by a worker that a page from a disk starts from itself, and the same numbers as anywhere
+  await wall.goto(`${wall.url().replace(/#.*/, '')}#tries`);
+  await wall.getByRole('button', { name: 'Try it a million times' }).click();
+  const tried = triedHere();
+  await expect(wall.locator('#tries [role="status"]')).toHaveText(`By a million trials: ${tried}`);
   expect(wrong).toEqual([]);
   await context.close();
 });

@@ -88,6 +88,10 @@ test('notes of a talk move with it', async ({ page, context }) => {
   await expect(
     notes.locator('iframe').first().contentFrame().getByText('Read the figure from the top.'),
   ).toBeVisible();
+  const amount = (window: Page) =>
+    window.locator('iframe').first().contentFrame().getByLabel('20 dB pad: what it adds');
+  await amount(page).fill('2');
+  await expect(amount(notes), 'a number that is changed in a step').toHaveValue(/^2/);
   await page.keyboard.press('PageDown');
   await expect(now(notes)).toHaveId('s2');
 });

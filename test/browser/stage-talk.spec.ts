@@ -108,11 +108,13 @@ test('an answer that was opened before the page was awake is marked all the same
   await expect(now(page).getByRole('listitem').nth(3)).toContainText('the answer');
 });
 
-test('notes open in a second window, move with the wall and move it, and show the next step and a clock', async ({
+test('notes open in a second window, move with the wall and move it, show the next step, a clock and each changed number', async ({
   page,
   context,
 }) => {
   await open(page, '#rungs');
+  await amount(page).fill('2');
+  await amount(page).press('Escape');
   const opened = context.waitForEvent('page');
   await page.keyboard.press('n');
   const notes = await opened;
@@ -121,6 +123,12 @@ test('notes open in a second window, move with the wall and move it, and show th
   await expect(now(notes)).toContainText('Read the figure from the top.');
   await expect(page.locator('.slide-notes').first(), 'not for the wall').toBeHidden();
   await expect(notes.getByText('A band can only widen on its way down')).toBeVisible();
+  await expect(amount(notes), 'changed before the notes were there').toHaveValue(/^2/);
+  await page.getByRole('button', { name: /^More by/ }).click();
+  await expect(amount(notes)).toHaveValue('2.1');
+  await expect(notes.locator('.now .band-number').last()).toHaveText('±2.5\u00a0dB');
+  await notes.getByRole('button', { name: 'Reset' }).click();
+  await expect(amount(page), 'and back').toHaveValue('0.5');
   await expect(notes.locator('[data-deck="clock"]')).toHaveText(/^\d\d:\d\d$/);
   await page.keyboard.press('PageDown');
   await expect(now(notes)).toHaveId('widening');
@@ -142,7 +150,9 @@ test('the last step has the address, large, and a code for it', async ({ page })
   expect(size).toBeGreaterThanOrEqual(768 / 15);
 });
 
-test('on paper each step has its notes and room to write, and no buttons', async ({ page }) => {
+test('on paper each step is a small copy of its slide with its notes and room to write, and no buttons', async ({
+  page,
+}) => {
   await open(page);
   await page.emulateMedia({ media: 'print' });
   await expect(page.getByText('Read the figure from the top.')).toBeVisible();
@@ -152,4 +162,15 @@ test('on paper each step has its notes and room to write, and no buttons', async
     .locator('#rungs')
     .evaluate((slide) => Number.parseFloat(getComputedStyle(slide, '::after').height));
   expect(room).toBeGreaterThan(50);
+  // from the notes the same prints: every step, as the wall has it, and nothing of the speaker’s window
+  await open(page, '?notes#rungs');
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.slide-notes:visible')).toHaveCount(await page.locator('.slide-notes').count());
+  const sizes = await page.locator('#widening .slide-body').evaluate((body) => {
+    const { width, height } = body.getBoundingClientRect();
+    const number = Number.parseFloat(getComputedStyle(body.querySelector('.key-number') ?? body).fontSize);
+    return { shape: width / height, number: number / height };
+  });
+  expect(sizes.shape).toBeCloseTo(4 / 3, 1);
+  expect(sizes.number).toBeGreaterThan(1 / 16);
 });

@@ -3,7 +3,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, describe, expect, test } from 'vitest';
-import { addressCode } from '../../src/layouts/address-code.ts';
+import { addressCode } from '../../src/exchange/address-code.ts';
 import { cardProblems, codeProblems } from './cards.ts';
 import type { Site } from './links.ts';
 

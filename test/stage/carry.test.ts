@@ -77,11 +77,12 @@ describe('the workers of a carried page', () => {
 
   it('are told apart in the script for every worker that an island of the stage starts', () => {
     const started = filesBelow('src/widgets/tries', ['.ts'])
+      .concat(filesBelow('src/widgets/simulation', ['.ts']))
       .concat(filesBelow('src/stage', ['.ts', '.tsx']))
       .flatMap(({ text }) => [...text.matchAll(/new URL\('\.\/([\w.-]+)', import\.meta\.url\)/g)])
       .map(([, file]) => file);
     const [main] = filesBelow('src/stage/carry', ['.ts']).filter(({ path }) => path.endsWith('main.ts'));
-    expect(started).toEqual(['tries.worker.ts']);
+    expect(started).toEqual(['tries.worker.ts', 'simulation.worker.ts']);
     for (const file of started) expect(main?.text).toContain(`'${file}'`);
   });
 });

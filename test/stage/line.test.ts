@@ -26,9 +26,9 @@ describe('the line', () => {
   it('carries what one window tells to the other and not back', async () => {
     const heard: Told[] = [];
     const own: Told[] = [];
-    openLine('a-talk', (told) => heard.push(told));
-    openLine('another', (told) => own.push(told));
-    const wall = openLine('a-talk', (told) => own.push(told));
+    openLine('a-talk', isTold, (told) => heard.push(told));
+    openLine('another', isTold, (told) => own.push(told));
+    const wall = openLine('a-talk', isTold, (told) => own.push(told));
     wall.tell({ step: 3, blank: false });
     await vi.waitFor(() => expect(heard).toEqual([{ step: 3, blank: false }]));
     expect(own).toEqual([]);
@@ -36,7 +36,7 @@ describe('the line', () => {
 
   it('is silent where the browser has none', () => {
     vi.stubGlobal('BroadcastChannel', undefined);
-    expect(() => openLine('a-talk', () => undefined).tell({ asks: true })).not.toThrow();
+    expect(() => openLine('a-talk', isTold, () => undefined).tell({ asks: true })).not.toThrow();
   });
 });
 

@@ -1,7 +1,5 @@
 import { describe, expect, it } from 'vitest';
 import { examples } from '../../src/examples/index.ts';
-import { twoPadsSheet } from '../../src/sheet/two-pads.ts';
-import { rungToChange } from '../../src/stage/chain-rung.ts';
 import { sumText } from '../../src/stage/sum-text.ts';
 
 describe('a sum on the wall', () => {
@@ -25,19 +23,5 @@ describe('a sum on the wall', () => {
       const { how, outcome } = sumText(formula('shown'));
       expect(how + outcome).toBe(formula('shown'));
     }
-  });
-});
-
-describe('the rung that a speaker changes', () => {
-  it('is the widest that is stated in dB', () => {
-    // the receiver’s ±2 dB, by the example
-    expect(rungToChange(twoPadsSheet())).toBe('receiver');
-  });
-
-  it('is none where the chain is too long for a wall, or nothing is in dB', () => {
-    const sheet = twoPadsSheet();
-    const long = [...sheet.links, ...sheet.links];
-    expect(rungToChange({ ...sheet, links: long })).toBeUndefined();
-    expect(rungToChange({ ...sheet, links: [] })).toBeUndefined();
   });
 });

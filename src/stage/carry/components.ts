@@ -22,6 +22,7 @@ import StageRow from '../StageRow.tsx';
 import StageRules from '../StageRules.tsx';
 import StageScope from '../StageScope.tsx';
 import StageShared from '../StageShared.tsx';
+import StageSimulation from '../StageSimulation.tsx';
 import StageSpend from '../StageSpend.tsx';
 import StageStated from '../StageStated.tsx';
 import StageTrace from '../StageTrace.tsx';
@@ -56,6 +57,7 @@ export const components = {
   StageRules,
   StageScope,
   StageShared,
+  StageSimulation,
   StageSpend,
   StageStated,
   StageTrace,

@@ -6,6 +6,7 @@ declare global {
 /** Does the work of the worker whose name this one was started under. */
 async function work(name: string): Promise<void> {
   if (name === 'tries.worker.ts') await import('../../widgets/tries/tries.worker.ts');
+  if (name === 'simulation.worker.ts') await import('../../widgets/simulation/simulation.worker.ts');
 }
 
 /** Nothing of the page may run in a worker, which has no document: so it is not even read there. */

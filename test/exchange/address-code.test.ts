@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { addressCode } from '../../src/layouts/address-code.ts';
+import { addressCode } from '../../src/exchange/address-code.ts';
 import { modulesOf, readCode } from '../site/read-code.ts';
 
 const codeOf = (address: string): string => {

@@ -11,7 +11,7 @@ export interface AddressCode {
 /** Light modules around the code, as many as the standard asks for. */
 const QUIET = 4;
 
-/** The code of an address, for paper: 15 % of it may be soiled (level M). */
+/** The code of an address, for paper and for the wall: 15 % of it may be soiled, or lost in a reflection (level M). */
 export function addressCode(address: string): AddressCode {
   const { data, size } = encode(address, { ecc: 'M', border: 0 });
   const path = data.flatMap((row, y) =>
