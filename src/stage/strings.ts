@@ -13,6 +13,7 @@ export const strings = {
   byShape: 'By the whole shape, 95 %:',
   byTrials: 'By a million trials:',
   runTrials: 'Try it a million times',
+  from: (title: string): string => `From “${title}”`,
   between: (lower: string, upper: string): string => `${lower} to ${upper}`,
   rung: 'Rung',
   adds: 'It adds',

@@ -47,6 +47,16 @@ export function startTalk(root: HTMLElement): void {
   const deck = startDeck(root);
   for (const frame of root.querySelectorAll('iframe'))
     frame.addEventListener('load', () => adopt(frame, deck));
+  // behind the first frame, which the room waits for
+  const first = root.querySelector('iframe');
+  first?.addEventListener(
+    'load',
+    async () => {
+      const { layOnPaper } = await import('./talk-paper.ts');
+      await layOnPaper(parts, root.querySelector('#address'));
+    },
+    { once: true },
+  );
   const leave = document.querySelector<HTMLAnchorElement>('.stage-bar a');
   if (leave) leave.href += location.search;
 }

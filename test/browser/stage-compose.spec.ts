@@ -79,6 +79,24 @@ test('the talk shows its parts one after the other, by clicker, even while a num
   await expect(now(page)).toHaveId('address');
 });
 
+test('a talk prints as a handout: its steps one below the other with their notes and figures, and no frame', async ({
+  page,
+}) => {
+  await page.goto(`/stage/talk/?parts=${[...parts, 'decibels.nowhere.guess'].join('~')}&v=1`);
+  await awake(page);
+  await page.locator('.talk-paper').waitFor({ state: 'attached' });
+  await expect(page.locator('.talk-paper'), 'not for the wall').toBeHidden();
+  await page.emulateMedia({ media: 'print' });
+  const steps = page.locator('.talk-paper .slide');
+  await expect(steps).toHaveCount(2);
+  await expect(steps.nth(0)).toContainText('Read the figure from the top.');
+  await expect(steps.nth(0).getByRole('img').first()).toBeVisible();
+  await expect(steps.nth(1)).toContainText('26.8\u00a0dBm ±2.5\u00a0dB');
+  await expect(steps.nth(1)).toContainText('From “Two pads into a receiver”');
+  await expect(page.locator('iframe:visible')).toHaveCount(0);
+  await expect(page.locator('#address')).toBeVisible();
+});
+
 test('notes of a talk move with it', async ({ page, context }) => {
   await page.goto(`/stage/talk/?parts=${parts.join('~')}&v=1`);
   await awake(page);

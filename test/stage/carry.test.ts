@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { workersWithin } from '../../src/build/carry.ts';
-import { pageOfPart, renumbered } from '../../src/stage/carry/borrow-steps.ts';
+import { renumbered } from '../../src/stage/carry/borrow-steps.ts';
 import { components } from '../../src/stage/carry/components.ts';
 import { faceFiles, withoutIdleFaces } from '../../src/stage/carry/faces.ts';
+import { pageOfPart } from '../../src/stage/carry/pages.ts';
 import { revived } from '../../src/stage/carry/revive.ts';
 import { filesBelow } from '../rules/sources.ts';
 

@@ -1,4 +1,5 @@
-import { type Part, partAddress } from '../talk.ts';
+import type { Part } from '../talk.ts';
+import { pageOfPart } from './pages.ts';
 
 /** More islands than this no page has: so far apart are the numbers of those that come from different pages. */
 const APART = 1000;
@@ -16,10 +17,6 @@ export function renumbered(markup: string, turn: number): string {
     )
     .replace(/\bP(\d+)-(\d+)\b/g, (_, island: string, rest: string) => `P${moved(island)}-${rest}`);
 }
-
-/** The address of the page that a part is on, without what follows the path. */
-export const pageOfPart = (part: Part): string =>
-  partAddress(part, { isNotes: false }).replace(/[?#].*$/, '');
 
 /** Puts the steps that a talk borrows into its page, in their order; a part that no page has is left out. */
 export function borrowSteps(

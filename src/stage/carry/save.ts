@@ -1,17 +1,10 @@
-import { type Part, readTalk } from '../talk.ts';
+import { readTalk } from '../talk.ts';
 import { carried, type Kit } from './assemble.ts';
-import { borrowSteps, pageOfPart } from './borrow-steps.ts';
+import { borrowSteps } from './borrow-steps.ts';
 import { faceFiles, withoutIdleFaces } from './faces.ts';
+import { fetched, pageAt, pagesOf, textOf } from './pages.ts';
 
 const base = import.meta.env.BASE_URL.replace(/\/$/, '');
-
-async function fetched(address: string): Promise<Response> {
-  const response = await fetch(address);
-  if (!response.ok) throw new Error(`carry: ${address} must be there, got ${response.status}`);
-  return response;
-}
-
-const textOf = async (address: string): Promise<string> => (await fetched(address)).text();
 
 /** Bytes in base64. */
 function lettersOf(bytes: ArrayBuffer): string {
@@ -55,18 +48,6 @@ async function styleOf(pages: readonly Document[]): Promise<string> {
 async function kitOf(pages: readonly Document[], page: string): Promise<Kit> {
   const [script, css] = await Promise.all([textOf(`${base}/carry/carry.js`), styleOf(pages)]);
   return { packed: await packed(script), css, page, digest };
-}
-
-/** The page as the site has it, not as the reader left it. */
-async function pageAt(address: string): Promise<Document> {
-  return new DOMParser().parseFromString(await textOf(address), 'text/html');
-}
-
-/** The pages that a talk borrows from, each once; one that is missing is left out. */
-async function pagesOf(parts: readonly Part[]): Promise<ReadonlyMap<string, Document>> {
-  const addresses = [...new Set(parts.map(pageOfPart))];
-  const found = await Promise.all(addresses.map((address) => pageAt(address).catch(() => undefined)));
-  return new Map(addresses.flatMap((address, at) => (found[at] ? [[address, found[at]] as const] : [])));
 }
 
 /** The stage that is open, as one file to take along: a lesson, an example, or a talk with all the steps that it borrows. */
