@@ -82,7 +82,7 @@ test('the talk shows its parts one after the other, by clicker, even while a num
 test('a talk prints as a handout: its steps one below the other with their notes and figures, and no frame', async ({
   page,
 }) => {
-  await page.goto(`/stage/talk/?parts=${[...parts, 'decibels.nowhere.guess'].join('~')}&v=1`);
+  await page.goto(`/stage/talk/?parts=${[...parts, 'decibels.ratios-that-add.nowhere'].join('~')}&v=1`);
   await awake(page);
   await page.locator('.talk-paper').waitFor({ state: 'attached' });
   await expect(page.locator('.talk-paper'), 'not for the wall').toBeHidden();
