@@ -425,7 +425,7 @@ export const METHOD_NUMBERS: readonly BankQuestion[] = [
     lesson: scope,
     syllabus: ['8.2'],
     difficulty: 2,
-    given: { shown: oneOf(2, 3, 4, 5, 6, 8, 10, 15, 20, 25, 30) },
+    given: { shown: oneOf(10, 12, 15, 18, 20, 24, 25, 30, 35, 40, 45, 50) },
     stem: ({ shown }) =>
       `The probe divides by ten, the oscilloscope is set for one that does not, and somebody works out ${given(shown, 'mW')}. How much power is it really?`,
     answer: ({ shown }) => (shown / 1000) * dbToPowerRatio(gainDb(20)),

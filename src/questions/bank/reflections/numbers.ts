@@ -90,11 +90,11 @@ export const REFLECTION_NUMBERS: readonly BankQuestion[] = [
     lesson,
     syllabus: ['6.3'],
     difficulty: 2,
-    given: { swr: oneOf(1.2, 1.3, 1.4, 1.5, 1.6, 1.7, 1.8, 2, 2.2, 2.5, 3) },
+    given: { swr: oneOf(1.3, 1.4, 1.5, 1.7, 2, 2.2, 2.5, 3, 3.5, 4, 5) },
     stem: ({ swr }) =>
       `At a load the standing-wave ratio is ${given(swr)}. What share of the power comes back from it?`,
     answer: ({ swr }) => 100 * reflectionOfSwr(swr) ** 2,
-    write: fixed('percent', 1),
+    write: digits('percent', 3),
     wrong: ({ swr }) => [
       [100 * reflectionOfSwr(swr), 'amplitude-for-power'],
       [
