@@ -90,6 +90,9 @@ function chain({ boxes }: ChainFigure): PlaceDrawing {
   };
 }
 
+const asideOf = (limit: number): readonly [off: number, anchor: Lettering['anchor']] =>
+  limit >= 0 ? [-5, 'end'] : [5, 'start'];
+
 function zones(figure: ZonesFigure, write: Write): PlaceDrawing {
   const top = 30;
   const base = top + ROW * figure.readings.length;
@@ -118,7 +121,11 @@ function zones(figure: ZonesFigure, write: Write): PlaceDrawing {
         return { x: along(figure, limit), y: 18, text: write(limit), anchor: 'middle', as: 'tick' };
       }),
       ...figure.readings.map(({ at, label }, row): Lettering => {
-        return { x: along(figure, at), y: middle(row) - 5, text: label, anchor: 'middle', as: 'label' };
+        const x = along(figure, at);
+        const limit = limits.map((each) => along(figure, each) - x).find((off) => Math.abs(off) < LETTER);
+        // beside a limit the letter stands on the other side of its mark
+        const [off, anchor] = limit === undefined ? ([0, 'middle'] as const) : asideOf(limit);
+        return { x: round(x + off), y: middle(row) - 5, text: label, anchor, as: 'label' };
       }),
       ...numbers,
       { x: WIDTH - EDGE, y: base + 40, text: figure.unit, anchor: 'end', as: 'tick' },

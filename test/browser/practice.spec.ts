@@ -183,6 +183,9 @@ test('a paper is answered in any order, handed in, marked and looked through aga
   await expect(page.locator('.paper .ask-options').last().locator('input').first()).toBeChecked();
   await expect(page.locator('.paper legend'), 'it is the same paper').toHaveText(stems);
   await expect(page).toHaveURL(/\?s=7&n=6/);
+  await page.emulateMedia({ media: 'print' });
+  await expect(page.locator('.paper legend').first(), 'it can be printed as it is').toBeVisible();
+  await page.emulateMedia({ media: 'screen' });
   await page.getByRole('button', { name: 'Hand in' }).click();
   await expect(page.getByText(/^[01] of 6 right\.$/)).toBeVisible();
   await expect(page.locator('.paper details')).toHaveCount(6);

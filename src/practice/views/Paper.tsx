@@ -39,8 +39,9 @@ export function Paper() {
     forget();
     section.current?.focus(); // its button goes away
   };
+  // a paper that is there can be printed, with what was answered so far
   return (
-    <section class="round needs-script" ref={section} tabIndex={-1}>
+    <section class={paper ? 'round' : 'round needs-script'} ref={section} tabIndex={-1}>
       <Problems problems={problems} isLost={isLost} />
       {begun && <BegunOffer begun={begun} onResume={() => goOn(begun)} onForget={drop} />}
       {paper === undefined && (

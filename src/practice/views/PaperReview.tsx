@@ -38,7 +38,7 @@ export function PaperReview({ paper, wish, handed, onAgain }: PaperReviewProps) 
           <MistakeList ids={mistakes} />
         </>
       )}
-      <p>
+      <p class="screen-only">
         <button type="button" onClick={onAgain}>
           {strings.paper.again}
         </button>
@@ -80,8 +80,10 @@ function Reviewed({ sitting, mark, texts }: ReviewedProps) {
       </p>
       {!isRight && (
         <>
-          <p class="muted">{strings.paper.yours}:</p>
-          {texts.length === 0 ? <p>{strings.paper.none}</p> : <Texts texts={texts} />}
+          <p class="muted">
+            {strings.paper.yours}: {texts.length === 0 && strings.paper.none}
+          </p>
+          {texts.length > 0 && <Texts texts={texts} />}
         </>
       )}
       {mark?.misconception && <MistakeLine id={mark.misconception} />}

@@ -51,7 +51,7 @@ export function PaperTable({ paper, wish, isRefused, onGiven, onHandIn }: PaperT
         ))}
       </ol>
       <p role="status">{strings.paper.open(openCount(paper))}</p>
-      <p>
+      <p class="screen-only">
         <button type="button" onClick={onHandIn}>
           {strings.paper.hand}
         </button>
@@ -72,7 +72,7 @@ function Clock({ paper }: { readonly paper: PaperState }) {
   const words = left === 0 ? strings.paper.over : strings.paper.left(left);
   return (
     <>
-      <p class="paper-clock">{words}</p>
+      <p class="paper-clock screen-only">{words}</p>
       <p class="visually-hidden" role="status">
         {SPOKEN.includes(left) ? words : ''}
       </p>
