@@ -220,8 +220,8 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     lesson,
     syllabus: ['6.3'],
     difficulty: 2,
-    given: { table: steps(4, 20, 1), most: steps(0.5, 2, 0.5) },
-    suits: ({ table, most }) => most < table / 2,
+    given: { table: steps(4, 20, 1), most: steps(0.5, 3, 0.5) },
+    suits: ({ table, most }) => most < table / 2 && most >= table / 10,
     stem: ({ table, most }) =>
       `A cable loses ${given(table, 'dB')} in ${given(100, 'm')} at your frequency. No more than ${given(most, 'dB')} are to be lost in it. How long may it be?`,
     answer: ({ table, most }) => (100 * most) / table,
@@ -244,7 +244,7 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     ],
     worked: ({ table, most }) => [
       'Decibels of a cable go with its length, so the length goes with the decibels.',
-      `${given(100, 'm')} × ${given(most, 'dB')}/${given(table, 'dB')} gives`,
+      `${given(100, 'm')} × ${given(most, 'dB')}/${given(table, 'dB')} =`,
     ],
     right: 'The length of the table, times the loss allowed over the loss of the table.',
   }),
