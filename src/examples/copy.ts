@@ -4,6 +4,7 @@ import { wholeLine, worstLine } from '../text/summary/result-lines.ts';
 import { summarise } from '../text/summary/summarise.ts';
 import { evaluatedExample } from './evaluated.ts';
 import type { ChainExample, Example, Outcome, SumExample } from './example.ts';
+import { outcomeName } from './outcome-name.ts';
 
 /** With what it was worked out: the version stays in texts that are quoted for years. */
 const MADE = 'How Sure Is a Watt? 0.1.0, invented data';
@@ -61,7 +62,7 @@ function sumLines(example: SumExample): readonly Line[] {
   const [first, ...others] = example.outcomes();
   if (first === undefined) throw new RangeError(`${example.slug}: an example must have an outcome, got none`);
   return [
-    line('result', { foreign: `${example.title}. ${first.name}` }, ': ', { sentence: first.value }),
+    line('result', { foreign: `${example.title}. ${outcomeName(first)}` }, ': ', { sentence: first.value }),
     ...statedLines(first),
     ...others.map(outcomeLine),
     ...given(example),
@@ -85,8 +86,8 @@ function statedLines({ stated }: Outcome): readonly Line[] {
   return [wholeLine(stated), worstLine(stated, (id) => stated.labels[id] ?? id)];
 }
 
-const outcomeLine = ({ name, value }: Outcome): Line =>
-  line('result', { foreign: name }, ': ', { sentence: value });
+const outcomeLine = (outcome: Outcome): Line =>
+  line('result', { foreign: outcomeName(outcome) }, ': ', { sentence: outcome.value });
 
 const given = (example: Example): readonly Line[] => [
   line(

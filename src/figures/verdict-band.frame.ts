@@ -91,7 +91,7 @@ const MEASURES: Readonly<Record<VerdictBandFrame, VerdictBandMeasures>> = {
     unitY: 260,
     tickCount: 5,
     tickRoom: 150,
-    letterWidth: 24,
+    letterWidth: 22,
     handleRadius: 12,
   },
 };

@@ -2,9 +2,11 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { specFaults } from '../../src/address/spec-faults.ts';
 import { pointResult } from '../../src/bench/point-result.ts';
+import { exampleTexts } from '../../src/examples/copy.ts';
 import type { ChainExample, SumExample } from '../../src/examples/example.ts';
 import { exampleAt, examples } from '../../src/examples/index.ts';
 import { moved } from '../../src/examples/moved.ts';
+import { outcomeName } from '../../src/examples/outcome-name.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
 import { benchResult } from '../bench-app/bench-result.ts';
 import { filesBelow } from '../rules/sources.ts';
@@ -128,6 +130,13 @@ describe.each(sums)('$slug, a sum', (example) => {
     for (const { name, value } of example.outcomes()) expect(value('shown'), name).toMatch(/\d/);
     expect(example.dominates('shown')).not.toBe('');
     expect(example.help()).not.toBe('');
+  });
+
+  it('says of every outcome in what it is made, or of all at once', () => {
+    const own = example.outcomes().filter(({ space }) => space !== undefined);
+    expect(own).toHaveLength(example.space === 'each' ? example.outcomes().length : 0);
+    const [text] = exampleTexts(example, 'https://site.invalid/');
+    for (const outcome of own) expect(text?.text.replaceAll(/\s+/g, ' ')).toContain(outcomeName(outcome));
   });
 
   it('has no part whose name is missing', () => {

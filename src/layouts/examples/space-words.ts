@@ -1,4 +1,4 @@
-import type { Outcome, Space } from '../../examples/example.ts';
+import type { Space } from '../../examples/example.ts';
 
 /** In what the sum of an example is made, said of every one of them. */
 export const spaceWords: Readonly<Record<Space, string>> = {
@@ -8,10 +8,3 @@ export const spaceWords: Readonly<Record<Space, string>> = {
   each: 'Each result above says in what it is made.',
   none: 'Nothing is propagated here: no uncertainties are stated.',
 };
-
-/** The same of one outcome, behind its value. */
-export const outcomeSpaceWords = {
-  decibels: 'made in decibels',
-  watts: 'made in watts',
-  reflections: 'made in reflections, and turned into a ratio at the end',
-} as const satisfies Readonly<Record<NonNullable<Outcome['space']>, string>>;
