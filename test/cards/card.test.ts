@@ -12,7 +12,7 @@ import { light } from '../../src/styles/tokens.ts';
 import { cardedLessons } from './lessons.ts';
 
 const contents = [siteCard(), ...examples.map(exampleCard), ...cardedLessons.map(lessonCard)];
-const named = contents.map((content) => ({ key: content.key, content }));
+const named = contents.map((content) => ({ key: content.key, content, svg: cardSvg(content) }));
 /** Least size of what must be read, seen at 300 pixels across, and of the result. */
 const SMALL = 300;
 const LEGIBLE_PX = 11;
@@ -89,8 +89,7 @@ describe('what of an outcome stands large', () => {
   });
 });
 
-describe.each(named)('the card $key', ({ content }) => {
-  const svg = cardSvg(content);
+describe.each(named)('the card $key', ({ content, svg }) => {
   const rows = rowsOf(svg);
 
   test('needs no face, no script and nothing from elsewhere', () => {
@@ -121,8 +120,7 @@ describe.each(named)('the card $key', ({ content }) => {
 });
 
 test('at 300 pixels across the result is 20 pixels high or more, its words and the numbers of a band’s axis 11', () => {
-  for (const { content } of named) {
-    const svg = cardSvg(content);
+  for (const { content, svg } of named) {
     // a digit or a capital is two thirds of the size; the tallest row of all is that of the result
     const tallest = Math.max(...rowsOf(svg).map(({ top, bottom }) => bottom - top));
     expect(seen(tallest / 0.66), content.key).toBeGreaterThanOrEqual(RESULT_PX);
