@@ -82,7 +82,7 @@ function sentenceOf(style: Style, { name, values, unit }: ReadColumn, listed: nu
     });
   const decimals = Math.max(...values.map((value) => fewestDecimals(value, MOST_DECIMALS)));
   const list = values.map((value) => numberText(style, { value, decimals }));
-  return strings.few({ ...sums, list: list.join(signsOf(style).list) });
+  return strings.few({ ...sums, list: list.join(signsOf(style).decimal === ',' ? '; ' : ', ') });
 }
 
 // Thousands of arguments to Math.min would overflow the stack.

@@ -25,11 +25,9 @@ export interface Signs {
   readonly space: string;
   /** Between the plus and the minus part of unequal deviations. */
   readonly between: string;
-  /** Between the numbers of a list: a comma would run together with decimal commas. */
-  readonly list: string;
 }
 
-const COMMON = { decimal: '.', plus: '+', space: ' ', between: '/', list: ', ' } as const;
+const COMMON = { decimal: '.', plus: '+', space: ' ', between: '/' } as const;
 const UNICODE: Signs = { ...COMMON, minus: '\u2212', plusMinus: '\u00b1' };
 
 const SIGNS: Readonly<Record<BaseStyle, Signs>> = {
@@ -45,7 +43,7 @@ export const baseOf = (style: Style): BaseStyle => style.replace('-comma', '') a
 /** The signs of one style. */
 export function signsOf(style: Style): Signs {
   const base = baseOf(style);
-  return base === style ? SIGNS[base] : { ...SIGNS[base], decimal: ',', list: '; ' };
+  return base === style ? SIGNS[base] : { ...SIGNS[base], decimal: ',' };
 }
 
 /** A style with a decimal sign; what is spoken keeps its point. */

@@ -81,6 +81,7 @@ const widgets: Readonly<Record<string, () => VNode>> = {
   check: () => <Choice question={questionOf('chain-certificate-once')} use="check" />,
   'text to copy': () => (
     <CopyText
+      decimalHelp="For this text."
       forms={[
         { name: 'Plain text', text: 'a < b' },
         { name: 'Other', text: 'c' },
@@ -212,7 +213,7 @@ describe('a choice without script', () => {
 describe('a text to copy without script', () => {
   it('stands there in its first form, to be selected by hand', () => {
     expect(markup('text to copy')).toMatch(/<textarea[^>]*readonly[^>]*>a &lt; b<\/textarea>/i);
-    expect(render(<CopyText forms={[]} />)).toMatch(/<textarea[^>]*><\/textarea>/);
+    expect(render(<CopyText forms={[]} decimalHelp="" />)).toMatch(/<textarea[^>]*><\/textarea>/);
   });
 });
 

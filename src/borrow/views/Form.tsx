@@ -1,6 +1,6 @@
 import { controlId } from '../../bench/keys.ts';
 import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
-import { decimalStrings } from '../../widgets/parts/decimal-strings.ts';
+import { FIELDS_HELP } from '../../widgets/parts/decimal-help.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { UndoButtons } from '../../widgets/parts/UndoButtons.tsx';
 import { DEMONSTRATIONS } from '../demonstration.ts';
@@ -20,7 +20,7 @@ export function Form({ state, send }: { readonly state: BorrowState; readonly se
   return (
     <section class="bench-form" aria-labelledby="entries">
       <h2 id="entries">{strings.form}</h2>
-      <DecimalChoice help={decimalStrings.fields} />
+      <DecimalChoice help={FIELDS_HELP} />
       <UndoButtons state={state} send={send} words={strings} alone />
       <fieldset class="bench-part">
         <legend>{strings.sections.what}</legend>

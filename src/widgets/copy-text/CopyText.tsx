@@ -16,7 +16,14 @@ export interface CopyForm {
  * A result as text to paste elsewhere, in several forms. After using it a reader can answer in a forum with numbers that
  * stand on their own. Without script the first form stands there to be selected by hand.
  */
-export default function CopyText({ forms }: { forms: readonly CopyForm[] }) {
+export default function CopyText({
+  forms,
+  decimalHelp,
+}: {
+  readonly forms: readonly CopyForm[];
+  /** What the decimal sign holds for. */
+  readonly decimalHelp: string;
+}) {
   const [chosen, setChosen] = useState(0);
   const [told, setTold] = useState('');
   const area = useRef<HTMLTextAreaElement>(null);
@@ -44,7 +51,7 @@ export default function CopyText({ forms }: { forms: readonly CopyForm[] }) {
           </label>
         ))}
       </fieldset>
-      <DecimalChoice help={strings.decimalHelp} />
+      <DecimalChoice help={decimalHelp} />
       <label for={`${id}a`}>{strings.area}</label>
       <textarea id={`${id}a`} ref={area} readOnly rows={14} value={text} />
       <p class="needs-script">

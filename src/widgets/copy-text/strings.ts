@@ -1,10 +1,12 @@
 /** Words of the text to copy. */
 export const strings = {
   form: 'For where it goes',
-  decimalHelp:
-    'For the text, and for the picture of a chain. The page, addresses, and a picture of a figure as it stands here keep their point.',
   area: 'The result as text',
   copy: 'Copy the text',
   done: 'Copied.',
   refused: 'The browser did not allow copying: the text is selected, copy it by hand.',
 } as const;
+
+/** What the decimal sign holds for; given by the page, so that it weighs nothing in the script. */
+export const DECIMAL_HELP =
+  'For the text, and for the picture of a chain. The page, addresses, and a picture of a figure as it stands here keep their point. Kept in this browser; where that is refused, until you leave the page.';

@@ -1,15 +1,13 @@
-import { useId, useState } from 'preact/hooks';
-import { keepDecimal } from '../../store/decimal.ts';
-import { DECIMALS, type Decimal } from '../../text/style.ts';
+import { useId } from 'preact/hooks';
+import { keepDecimal } from '../../store/keep-decimal.ts';
+import { DECIMALS } from '../../text/style.ts';
 import { decimalStrings as strings } from './decimal-strings.ts';
 import { useDecimal } from './use-decimal.ts';
 
 /** The reader's decimal sign, one choice for the whole site. `help` says what it holds for where it stands. */
 export function DecimalChoice({ help }: { readonly help: string }) {
   const decimal = useDecimal();
-  const [kept, setKept] = useState(true);
   const id = useId();
-  const choose = (sign: Decimal): void => setKept(keepDecimal(sign));
   return (
     <fieldset class="copy-forms needs-script" aria-describedby={`${id}h`}>
       <legend>{strings.legend}</legend>
@@ -20,14 +18,13 @@ export function DecimalChoice({ help }: { readonly help: string }) {
             id={`${id}${sign}`}
             name={id}
             checked={sign === decimal}
-            onChange={() => choose(sign)}
+            onChange={() => keepDecimal(sign)}
           />
           <span>{strings.signs[sign]}</span>
         </label>
       ))}
       <p class="field-help measure" id={`${id}h`}>
         {help}
-        {!kept && ` ${strings.refused}`}
       </p>
     </fieldset>
   );
