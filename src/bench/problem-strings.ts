@@ -17,6 +17,8 @@ export const problemStrings = {
   noWidth: 'Above and below cannot both be nothing: no level would be allowed.',
   noReading: (example: string): string =>
     `Nothing is typed yet: at least one reading is needed, for example ${example}.`,
+  wordsAlone: (typed: string, example: string): string =>
+    `There is no number in ${typed}: at least one reading is expected, for example ${example}.`,
   tooManyReadings: (most: number): string =>
     `More than ${most} readings: enter their mean and their scatter.`,
   moreLines: (count: number): string => `And ${count} more of this kind.`,

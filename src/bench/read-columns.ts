@@ -1,6 +1,7 @@
 import type { PowerDelivery } from '#compute';
 import { mean } from '#compute';
 import { type ColumnName, type Columns, type MethodKind, NO_READINGS } from '../sheet/method.ts';
+import { quoted } from '../text/clean.ts';
 import { quantityText } from '../text/quantity-text.ts';
 import { kindOf } from '../text/read/kind.ts';
 import type { ReadSpec } from '../text/read/quantity.ts';
@@ -41,7 +42,7 @@ export function readColumns(context: PointContext): Columns {
     const spec = columnSpec(method, column);
     const { values, problem } = columnValues(text, spec);
     const missing = values.length === 0 && !maybeEmpty(column, delivery);
-    if (problem !== undefined || missing) tell(column, problem ?? noReading(spec));
+    if (problem !== undefined || missing) tell(column, problem ?? noReading(spec, text));
     columns[column] = values.length === 0 && !missing ? [0] : values;
   }
   if (collect.problems.length > before) return columns;
@@ -54,9 +55,13 @@ export function readColumns(context: PointContext): Columns {
 const maybeEmpty = (column: ColumnName, delivery: PowerDelivery): boolean =>
   column === 'reflected' && delivery === 'incident';
 
-function noReading({ kind }: ReadSpec): string {
+/** What is said of a column without a number: empty, or with a heading and nothing below it. */
+function noReading({ kind }: ReadSpec, text: string): string {
   const { example, base } = kindOf(kind);
-  return problemStrings.noReading(quantityText('shown', { ...example, unit: base }));
+  const shown = quantityText('shown', { ...example, unit: base });
+  return text.trim() === ''
+    ? problemStrings.noReading(shown)
+    : problemStrings.wordsAlone(quoted(text), shown);
 }
 
 /** Smallest and largest of many values, without a list of arguments as long as they are. */

@@ -61,8 +61,9 @@ export function headingUnit(heading: string): UnitName | undefined {
   return word === undefined ? undefined : unitOf(word);
 }
 
+/** Words, not a number with its unit; digits of a full width are digits. */
 export const isHeading = (text: string): boolean =>
-  /\p{L}/u.test(text) && !/^[\s"'(]*[-+\u2212\u00b1]?[\d.,]/u.test(text);
+  /\p{L}/u.test(text) && !/^[\s"'(]*[-+\u00b1]?[\d.,]/u.test(normalise(text));
 
 /** Whether the rows are pairs whose first cells count 1, 2, 3 ... */
 function isNumbered(rows: readonly Row[]): boolean {
