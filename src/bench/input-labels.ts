@@ -2,6 +2,7 @@ import { COLUMNS, COLUMNS_OF, type ColumnName } from '../sheet/method.ts';
 import { asMeter, scatterId } from '../sheet/scatter.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { OWN_IDS } from '../sheet/to-model.ts';
+import { isolated } from '../text/isolate.ts';
 import { inputStrings as strings } from './input-strings.ts';
 
 /** What the method brings itself. */
@@ -20,7 +21,7 @@ const columnOfScatter = (id: string): ColumnName | undefined =>
  */
 export function inputLabel(sheet: Sheet, id: string): string {
   const link = sheet.links.find((candidate) => candidate.id === id);
-  if (link !== undefined) return link.label;
+  if (link !== undefined) return isolated(link.label);
   const own = ownIdOf(id);
   if (own !== undefined) return strings.own[own];
   const column = columnOfScatter(id);

@@ -1,5 +1,6 @@
 import type { LinkEntries, LinkTextKey } from '../sheet/entries.ts';
 import type { MethodKind } from '../sheet/method.ts';
+import { isolated } from '../text/isolate.ts';
 import type { ReadSpec } from '../text/read/quantity.ts';
 import type { Collector } from './collector.ts';
 import { linkPath } from './keys.ts';
@@ -32,7 +33,7 @@ export function linkReader({
   position: number;
   collect: Collector;
 }): LinkReader {
-  const name = linkLabel(entries, position);
+  const name = isolated(linkLabel(entries, position));
   const at = (key: keyof LinkEntries) => ({
     path: linkPath(entries.id, key),
     label: strings.link.fieldOf(name, strings.link.labels[key]),

@@ -1,6 +1,7 @@
 import type { Point } from '../sheet/measurement.ts';
 import { asMeter } from '../sheet/scatter.ts';
 import type { Sheet } from '../sheet/sheet.ts';
+import { isolated } from '../text/isolate.ts';
 import { baseOf, type Style } from '../text/style.ts';
 import { specificationText } from '../text/summary/verdict-line.ts';
 import { methodText } from './method-words.ts';
@@ -13,9 +14,11 @@ const strings = resultStrings.record;
 /** Exactly what was measured: which power, where, under which conditions, at which frequency if they do not say it. */
 export function measurandText(
   style: Style,
-  { measurand: { power, delivery, plane, conditions } }: Pick<Sheet, 'measurand'>,
+  { measurand }: Pick<Sheet, 'measurand'>,
   frequencyHz?: number | undefined,
 ): string {
+  const { power, delivery } = measurand;
+  const [plane, conditions] = [isolated(measurand.plane), isolated(measurand.conditions)];
   const kind = strings.power[power];
   const which = delivery === undefined ? kind : `${kind} ${strings.delivery[delivery]}`;
   const frequency = frequencyHz === undefined ? '' : frequencyText(style, frequencyHz);

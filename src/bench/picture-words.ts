@@ -1,5 +1,6 @@
 import type { PictureWords } from '../exchange/picture.ts';
 import type { Measurement } from '../sheet/measurement.ts';
+import { isolated } from '../text/isolate.ts';
 import { coverageText } from '../text/probability-text.ts';
 import { type Decimal, styleWith } from '../text/style.ts';
 import { levelAnswer, wattsAnswer } from '../widgets/reading-band/words.ts';
@@ -30,6 +31,7 @@ export function pictureWords(
 ): PictureWords {
   const style = styleWith('unicode', decimal);
   const { chain } = shown.result;
+  const name = isolated(title);
   const { coverageFactor: factor, coverageProbability: probability, expanded } = chain.result.propagation;
   const position = points.findIndex(({ id }) => id === shown.point.id);
   const level = levelAnswer(style, chain);
@@ -37,7 +39,9 @@ export function pictureWords(
   const coverage = coverageText(style, { factor, probability });
   return {
     title:
-      points.length === 1 ? title : strings.title({ title, point: pointLabel(style, shown.point, position) }),
+      points.length === 1
+        ? name
+        : strings.title({ title: name, point: pointLabel(style, shown.point, position) }),
     result: expanded === 0 ? strings.exact({ level, watts }) : strings.result({ level, coverage, watts }),
     above: [
       [`${verdictSentence(shown)}.`, demandText(style, shown.point), ...verdictReasons(style, shown)].join(

@@ -1,5 +1,6 @@
 import type { SheetEntries } from '../sheet/entries.ts';
 import type { Measurement } from '../sheet/measurement.ts';
+import { isolated } from '../text/isolate.ts';
 import { fewestDecimals } from '../text/place.ts';
 import { dbText } from '../text/quantity-text.ts';
 import { type Decimal, styleWith } from '../text/style.ts';
@@ -39,7 +40,8 @@ export interface SheetRecord {
  */
 export function sheetSummary(record: SheetRecord): Summary {
   const { measurement, entries, results, checks = [], link, withoutLink, decimal = 'point' } = record;
-  const { title, points } = measurement;
+  const { points } = measurement;
+  const title = isolated(measurement.title);
   const isOnly = points.length === 1;
   const at = isOnly ? points[0]?.frequencyHz : undefined;
   const measurand = inSentence(unstopped(measurandText(styleWith('ascii', decimal), measurement, at)));

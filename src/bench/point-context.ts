@@ -1,4 +1,5 @@
 import type { PointEntries, SheetEntries } from '../sheet/entries.ts';
+import { isolated } from '../text/isolate.ts';
 import type { Collector } from './collector.ts';
 import { strings } from './strings.ts';
 
@@ -17,5 +18,5 @@ export function pointLabel(
   label: string,
 ): string {
   if (sheet.points.length === 1) return label;
-  return strings.point.fieldOf(entries.label.trim() || strings.point.unnamed(position), label);
+  return strings.point.fieldOf(isolated(entries.label.trim()) || strings.point.unnamed(position), label);
 }

@@ -1,4 +1,5 @@
 import type { Point } from '../sheet/measurement.ts';
+import { isolated } from '../text/isolate.ts';
 import { fewestDecimals } from '../text/place.ts';
 import { quantityText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
@@ -17,7 +18,7 @@ export interface PointWithResult {
 const FREQUENCY_DECIMALS = 6;
 /** How a point is called: by its own label, else its frequency, else its place in the sheet. */
 export function pointLabel(style: Style, { label, frequencyHz }: Point, position: number): string {
-  if (label.trim() !== '') return label;
+  if (label.trim() !== '') return isolated(label);
   if (frequencyHz === undefined) return strings.unnamed(position + 1);
   return frequencyText(style, frequencyHz);
 }

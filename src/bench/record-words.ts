@@ -1,5 +1,6 @@
 import { dayIn } from '../instruments/day.ts';
 import type { LoggedChange, PointEntries, RecordEntries, SheetEntries } from '../sheet/entries.ts';
+import { isolated } from '../text/isolate.ts';
 import { baseOf, type Style } from '../text/style.ts';
 import { timeText } from '../text/time-text.ts';
 import { ageWords } from './instruments/age-words.ts';
@@ -39,7 +40,13 @@ export const calibrationLines = ({
     if (part === 'drift' || calibrated.trim() === '') return [];
     const on = dayIn(date);
     const text = on && ageWords({ calibrated, interval }, on)?.text;
-    return [{ key: `calibrated-${id}`, label: oneLine(label), text: text ?? strings.calibrated(calibrated) }];
+    return [
+      {
+        key: `calibrated-${id}`,
+        label: isolated(oneLine(label)),
+        text: text ?? strings.calibrated(calibrated),
+      },
+    ];
   });
 
 /** Since when specification and rule are locked, and every change after that with its reason, or that none was given. */
@@ -83,7 +90,7 @@ function openPoints({ read }: SheetEntries['log'], points: SheetEntries['points'
 }
 
 const pointName = ({ label }: PointEntries, index: number): string =>
-  oneLine(label) || strings.unnamedPoint(index + 1);
+  isolated(oneLine(label)) || strings.unnamedPoint(index + 1);
 
 function changeLine(
   style: Style,

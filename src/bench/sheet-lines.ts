@@ -1,5 +1,6 @@
 import type { SheetEntries } from '../sheet/entries.ts';
 import type { Measurement, StatedLink } from '../sheet/measurement.ts';
+import { isolated } from '../text/isolate.ts';
 import { fewestDecimals } from '../text/place.ts';
 import { dbText, percentText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
@@ -37,7 +38,7 @@ export function chainLines({ links }: Measurement): readonly Line[] {
             'taken',
             strings.off,
             ...joined(
-              off.map(({ label }) => ({ foreign: label })),
+              off.map(({ label }) => ({ foreign: isolated(label) })),
               ', ',
             ),
           ),
@@ -49,7 +50,7 @@ function linkParts(link: StatedLink): readonly Part[] {
   const { label, lossDb, source, cause, sensitivity, reliability, assumed } = link;
   const decimals = fewestDecimals(lossDb, MOST_DECIMALS);
   return [
-    { foreign: label },
+    { foreign: isolated(label) },
     ' ',
     ...(lossDb === 0 ? [] : [(style: Style) => dbText(style, { db: lossDb, decimals }), ', ']),
     { sentence: (style: Style) => statedText(style, link) },
@@ -63,7 +64,11 @@ function linkParts(link: StatedLink): readonly Part[] {
         ]),
     ...(cause === undefined
       ? []
-      : [`, ${strings.cause}`, { foreign: cause }, ...(sensitivity === -1 ? [strings.against] : [])]),
+      : [
+          `, ${strings.cause}`,
+          { foreign: isolated(cause) },
+          ...(sensitivity === -1 ? [strings.against] : []),
+        ]),
     ')',
   ];
 }
@@ -72,6 +77,6 @@ function linkParts(link: StatedLink): readonly Part[] {
 export const recordLinesOf = (entries: SheetEntries): readonly Line[] =>
   recordLines('unicode', entries).map(({ key, label, text }) =>
     line(RECORD_KEYS.some((note) => note === key) ? 'notes' : 'agreed', {
-      foreign: `${label}: ${unstopped(text)}`,
+      foreign: `${label}: ${isolated(unstopped(text))}`,
     }),
   );

@@ -1,6 +1,7 @@
 import { levelDbm, levelToPower } from '#compute';
 import { bandText, factorOf, placesOf } from '../borrow/result-words.ts';
 import type { ChartPoint } from '../figures/points-chart.types.ts';
+import { isolated } from '../text/isolate.ts';
 import { powerIntervalText } from '../text/power-text.ts';
 import { changeText, dbText, levelText, numberText, percentText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
@@ -16,7 +17,9 @@ const watts = (level: number): number => levelToPower(levelDbm(level));
 
 /** Name of a sheet, with its point where it has several. */
 export const nameOf = ({ measurement, point }: Pick<RowResult, 'measurement' | 'point'>): string =>
-  measurement.points.length > 1 ? `${measurement.title}, ${point.label}` : measurement.title;
+  measurement.points.length > 1
+    ? `${isolated(measurement.title)}, ${isolated(point.label)}`
+    : isolated(measurement.title);
 
 const levelBand = (style: Style, level: number, of: { readonly expanded: number }): string =>
   `${levelText(style, { levelDbm: level, decimals: placesOf(of) })} ${bandText(style, of)}`;

@@ -1,5 +1,6 @@
 import type { Palette } from '../styles/tokens.ts';
 import { cleanText } from '../text/clean.ts';
+import { cleanedApart } from '../text/isolate.ts';
 
 /** What a picture that stands alone says around its drawing: boards strip captions, so that everything is drawn in. */
 export interface PictureWords {
@@ -41,7 +42,7 @@ interface TextRow {
 }
 
 const escaped = (text: string): string =>
-  cleanText(text)
+  cleanedApart(text, cleanText)
     .replaceAll('&', '&amp;')
     .replaceAll('<', '&lt;')
     .replaceAll('>', '&gt;')
@@ -55,7 +56,7 @@ function rowsOf(text: string, style: Omit<TextRow, 'text'>, width: number): read
   const most = Math.floor(width / (LETTER * style.size));
   const rows: string[] = [];
   let current = '';
-  for (const word of held(cleanText(text))
+  for (const word of held(cleanedApart(text, cleanText))
     .split(' ')
     .flatMap((long) => long.match(new RegExp(`.{1,${most}}`, 'gu')) ?? [])) {
     const longer = current === '' ? word : `${current} ${word}`;

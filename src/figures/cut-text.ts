@@ -3,7 +3,7 @@ const WIDE = 1.7;
 
 /** Rough width of a sign, in small letters: an accent stands above the letter before it. */
 function widthOf(sign: string): number {
-  if (/^\p{M}$/u.test(sign)) return 0;
+  if (/^[\p{M}\u2068\u2069]$/u.test(sign)) return 0;
   return /^[\p{Lu}\p{Lo}\p{So}mw%@]$/u.test(sign) ? WIDE : 1;
 }
 
@@ -24,5 +24,5 @@ export function cutText(text: string, letters: number): string {
     : `${signs
         .slice(0, Math.max(1, over - 1))
         .join('')
-        .trimEnd()}…`;
+        .trimEnd()}…${signs[0] === '\u2068' ? '\u2069' : ''}`;
 }

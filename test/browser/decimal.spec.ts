@@ -29,3 +29,28 @@ test('a decimal comma chosen once holds for texts, fields and handles on every p
   await form.getByLabel(decimalStrings.signs.point).check();
   await expect(amount(0)).toHaveValue('0,02');
 });
+
+test('names that run from right to left leave the numbers beside them in their places', async ({ page }) => {
+  const [title, pad] = ['\u05de\u05e9\u05d3\u05e8 7', '\u0645\u062e\u0641\u0641 20'];
+  await page.goto('/bench/');
+  await awake(page);
+  const form = page.getByRole('region', { name: bench.form });
+  await form.getByLabel(bench.labels.title, { exact: true }).fill(title);
+  await form.locator('input[id$="label"]').nth(4).fill(pad);
+  await expect(page.locator('#result')).toHaveText(title);
+  await expect(page.locator('#result')).toHaveCSS('direction', 'rtl');
+  // in the figure, in the budget and in the name of a button
+  const row = page.locator('table').getByRole('row').filter({ hasText: pad }).first();
+  await expect(row).toBeVisible();
+  await expect(row.getByRole('rowheader')).toHaveText(`\u2068${pad}\u2069`);
+  await expect(page.locator('svg.band-wide .band-label').filter({ hasText: pad })).toHaveText(
+    `\u2068${pad}\u2069`,
+  );
+  await expect(form.getByRole('button', { name: `\u2068${pad}\u2069` }).first()).toBeVisible();
+  // the sentence keeps its order: the name first, its number behind it, both from left to right
+  const order = await row.evaluate((element) => {
+    const cells = [...element.querySelectorAll('th, td')].map((cell) => cell.getBoundingClientRect().left);
+    return cells.every((left, at) => at === 0 || left > (cells[at - 1] ?? 0));
+  });
+  expect(order).toBe(true);
+});

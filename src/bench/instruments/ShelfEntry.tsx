@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import type { Day } from '../../instruments/day.ts';
 import type { InstrumentEntries } from '../../instruments/instrument.ts';
+import { isolated } from '../../text/isolate.ts';
 import { controlId } from '../keys.ts';
 import { ageWords } from './age-words.ts';
 import { choiceStrings } from './choice-strings.ts';
@@ -68,7 +69,7 @@ function WholeEntry({ item, open, today, told, ...acts }: EntryProps) {
 
 function EntryButtons({ item, open, ...acts }: EntryActs & Pick<EntryProps, 'item' | 'open'>) {
   const { id, value } = item;
-  const name = nameOf(value);
+  const name = isolated(nameOf(value));
   return (
     <p class="shelf-actions">
       <button

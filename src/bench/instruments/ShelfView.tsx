@@ -1,8 +1,9 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Day, dayOf } from '../../instruments/day.ts';
 import { newId } from '../../store/kept.ts';
+import { isolated } from '../../text/isolate.ts';
 import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
-import { decimalStrings } from '../../widgets/parts/decimal-strings.ts';
+import { FIELDS_HELP } from '../../widgets/parts/decimal-help.ts';
 import { controlId } from '../keys.ts';
 import { nameOf } from './instrument-words.ts';
 import { type EntryActs, editButtonId, ShelfEntry } from './ShelfEntry.tsx';
@@ -40,7 +41,7 @@ export function ShelfView() {
       </ul>
       {shelf.removed !== undefined && (
         <p class="shelf-removed">
-          {strings.removed(nameOf(shelf.removed.item.value))}{' '}
+          {strings.removed(isolated(nameOf(shelf.removed.item.value)))}{' '}
           <button
             type="button"
             id={UNDO}
@@ -54,7 +55,7 @@ export function ShelfView() {
         </p>
       )}
       {items !== undefined && <AddPart {...tools} focus={focus} />}
-      {items !== undefined && <DecimalChoice help={decimalStrings.fields} />}
+      {items !== undefined && <DecimalChoice help={FIELDS_HELP} />}
       {items !== undefined && <ShelfFilesPart {...tools} />}
     </div>
   );

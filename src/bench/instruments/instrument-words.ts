@@ -1,4 +1,5 @@
 import type { InstrumentEntries } from '../../instruments/instrument.ts';
+import { isolated } from '../../text/isolate.ts';
 import { fewestDecimals } from '../../text/place.ts';
 import { dbText, quantityText } from '../../text/quantity-text.ts';
 import { statementText } from '../../text/statement-text.ts';
@@ -20,7 +21,7 @@ export const nameOf = ({ label }: Pick<InstrumentEntries, 'label'>): string =>
 
 /** Its name with its number or mark, for a list in which two may have the same name. */
 export const fullName = (entries: Pick<InstrumentEntries, 'label' | 'serial'>): string =>
-  [nameOf(entries), entries.serial.trim()].filter((part) => part !== '').join(', ');
+  [isolated(nameOf(entries)), isolated(entries.serial.trim())].filter((part) => part !== '').join(', ');
 
 /** What an instrument states, in a line; undefined where its form is not finished. */
 export function statementLine(entries: InstrumentEntries): string | undefined {

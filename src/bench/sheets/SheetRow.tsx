@@ -1,5 +1,6 @@
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { Kept } from '../../store/kept.ts';
+import { isolated } from '../../text/isolate.ts';
 import { timeText } from '../../text/time-text.ts';
 import { isFuture } from '../keep/future.ts';
 import { KEPT_PLACE } from '../keep/mark.ts';
@@ -16,7 +17,8 @@ interface SheetRowProps {
 
 /** One kept sheet: what it is, when it was changed, and what can be done with it. */
 export function SheetRow({ sheet, now, onDuplicate, onRemove }: SheetRowProps) {
-  const { id, name, changed, value } = sheet;
+  const { id, changed, value } = sheet;
+  const name = isolated(sheet.name);
   return (
     <li class="sheet-row">
       <div>

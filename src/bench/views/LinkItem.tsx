@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { isolated } from '../../text/isolate.ts';
 import { controlId, linkPath } from '../keys.ts';
 import { LONGEST_LABEL } from '../spec.ts';
 import { strings } from '../strings.ts';
@@ -32,7 +33,7 @@ export function LinkItem(props: LinkItemProps) {
 /** Its name, loss, and what it may be wrong by in a line; the rest folded away; its place in the order. */
 function WholeLink(props: LinkItemProps) {
   const { link, method, send, day, position, count, mark } = props;
-  const name = link.label.trim() || strings.link.unnamed(position);
+  const name = isolated(link.label.trim()) || strings.link.unnamed(position);
   return (
     <li data-link={link.id} data-mark={mark}>
       {count > 1 && <span class="grip" data-grip={link.id} title={strings.link.grip} aria-hidden="true" />}

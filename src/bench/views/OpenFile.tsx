@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { readChosen } from '../../exchange/chosen-file.ts';
 import type { SheetEntries } from '../../sheet/entries.ts';
+import { isolated } from '../../text/isolate.ts';
 import { filesStrings as strings } from '../files-strings.ts';
 import { sheetsInFile } from '../sheet-file.ts';
 import { FileField, type FileTold } from './FileField.tsx';
@@ -11,7 +12,8 @@ interface Told extends FileTold {
   readonly among?: readonly SheetEntries[];
 }
 
-const titleOf = ({ title }: SheetEntries): string => (title.trim() === '' ? strings.untitled : `“${title}”`);
+const titleOf = ({ title }: SheetEntries): string =>
+  title.trim() === '' ? strings.untitled : `“${isolated(title)}”`;
 
 /** A field for a file of sheets. What is wrong with it stands beside it, and then nothing has changed. */
 export function OpenFile({ send }: Pick<FilesProps, 'send'>) {

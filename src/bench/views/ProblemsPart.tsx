@@ -1,4 +1,5 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
+import { isolated } from '../../text/isolate.ts';
 import type { BenchAction } from '../actions.ts';
 import { blankStrings } from '../blank-strings.ts';
 import { controlId, type FieldPath, pointPath } from '../keys.ts';
@@ -34,7 +35,7 @@ export function ProblemsPart({ state, shownTitle, send }: ProblemsPartProps) {
         <strong>
           {(shownTitle === undefined ? blankStrings.needed : strings.problems)(problems.length)}.
         </strong>
-        {shownTitle !== undefined && ` ${strings.stale(shownTitle)}`}
+        {shownTitle !== undefined && ` ${strings.stale(isolated(shownTitle))}`}
       </p>
       <ul class="needs-script">
         {problems.map(({ path, label, problem }) => (

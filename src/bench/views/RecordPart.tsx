@@ -93,7 +93,7 @@ const Lines = ({ lines }: { lines: readonly RecordLine[] }) => (
     {lines.map(({ key, label, text }) => (
       <div key={key}>
         <dt>{label}</dt>
-        <dd>{text}</dd>
+        <dd dir="auto">{text}</dd>
       </div>
     ))}
   </dl>

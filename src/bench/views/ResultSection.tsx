@@ -27,7 +27,9 @@ export function ResultSection(props: ResultSectionProps) {
   if (isOwn(state)) return <OwnResult {...props} />;
   return (
     <>
-      <h2 id="result">{state.entries.title.trim() || blankStrings.untitled}</h2>
+      <h2 id="result" dir="auto">
+        {state.entries.title.trim() || blankStrings.untitled}
+      </h2>
       <ProblemsPart state={state} shownTitle={undefined} send={send} />
     </>
   );
@@ -42,7 +44,9 @@ function OwnResult({ state, results, mayWait, send }: ResultSectionProps) {
   const below = useMemo(() => <Below {...late} />, [late]);
   return (
     <>
-      <h2 id="result">{shown.sheet.title}</h2>
+      <h2 id="result" dir="auto">
+        {shown.sheet.title}
+      </h2>
       {above}
       <ResultPart shown={shown} />
       {below}

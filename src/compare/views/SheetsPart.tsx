@@ -1,4 +1,5 @@
 import { controlId } from '../../bench/keys.ts';
+import { isolated } from '../../text/isolate.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { TextField } from '../../widgets/parts/TextField.tsx';
 import { FEWEST_ROWS, MOST_ROWS } from '../entries.ts';
@@ -99,7 +100,7 @@ export function SharedPart({ state, send }: PartProps) {
               checked={candidate.shared}
               onChange={() => send({ type: 'turn', candidate })}
             />{' '}
-            {shared[candidate.kind](candidate.name, candidate.sheets)}
+            {shared[candidate.kind](isolated(candidate.name), candidate.sheets)}
           </label>
         </p>
       ))}

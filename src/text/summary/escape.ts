@@ -1,7 +1,9 @@
 import { cleanText } from '../clean.ts';
+import { cleanedApart, isolated, withoutIsolates } from '../isolate.ts';
 
-/** The reader's words as plain text: one line, no control characters. */
-export const plainWords = (text: string): string => cleanText(text).replace(/ +/g, ' ').trim();
+/** The reader's words as plain text: one line, no control characters; what runs from right to left is kept apart. */
+export const plainWords = (text: string): string =>
+  isolated(cleanedApart(text, cleanText).replace(/ +/g, ' ').trim());
 
 /**
  * Words without web and mail addresses: boards make links of them however they are escaped, and labels may come from
@@ -59,7 +61,7 @@ const asciiOf = (): Readonly<Record<string, string>> => ({
 /** The reader's words in ASCII: accents go, what has no likeness becomes `?`. The Unicode form keeps everything. */
 export function asciiWords(text: string): string {
   const table = asciiOf();
-  return [...plainWords(text)]
+  return [...withoutIsolates(plainWords(text))]
     .map((char) => table[char] ?? char)
     .join('')
     .normalize('NFKD')

@@ -32,6 +32,7 @@ export function TextField(props: TextFieldProps) {
     id,
     value,
     maxLength,
+    dir: 'auto' as const,
     autoComplete: 'off',
     spellcheck: false,
     'aria-invalid': problem === undefined ? undefined : ('true' as const),

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { budgetLines } from '../../src/bench/budget.ts';
+import { budgetRows } from '../../src/bench/budget-table.ts';
+import { demonstrationEntries } from '../../src/bench/fresh.ts';
+import { pictureWords } from '../../src/bench/picture-words.ts';
+import { recordAsText } from '../../src/bench/plain-text.ts';
+import { pointResult } from '../../src/bench/point-result.ts';
+import { readMeasurement } from '../../src/bench/read-measurement.ts';
+import { summarise } from '../../src/bench/result-words.ts';
+import { csvText } from '../../src/exchange/csv.ts';
+import { standalonePicture } from '../../src/exchange/picture.ts';
+import { light } from '../../src/styles/tokens.ts';
+import { TEXT_FORMS } from '../../src/text/summary/forms.ts';
+
+const TITLE = '\u05de\u05e9\u05d3\u05e8 7';
+const PAD = '\u0645\u062e\u0641\u0641 20';
+const apart = (name: string): string => `\u2068${name}\u2069`;
+
+/** The demonstration with names that run from right to left. */
+function named() {
+  const club = demonstrationEntries();
+  const entries = {
+    ...club,
+    title: TITLE,
+    remarks: PAD,
+    links: club.links.map((link) => (link.kind === 'pad' ? { ...link, label: PAD, cause: TITLE } : link)),
+  };
+  const { measurement } = readMeasurement(entries);
+  const [point] = measurement?.points ?? [];
+  if (measurement === undefined || point === undefined) throw new Error('named: wish a usable sheet');
+  const shown = pointResult(measurement, point.id);
+  if (!shown.inRange) throw new Error('named: wish a result');
+  return { entries, measurement, shown };
+}
+/** Every place of a name has its isolates. */
+const keptApart = (text: string, name: string): void => {
+  expect(text).toContain(apart(name));
+  expect(text.split(name).length).toBe(text.split(apart(name)).length);
+};
+
+describe('names from right to left beside numbers', () => {
+  const { entries, measurement, shown } = named();
+
+  it.each(TEXT_FORMS.filter((form) => form !== 'ascii'))('are kept apart in a text as %s', (form) => {
+    const text = recordAsText({ entries, measurement }, form);
+    keptApart(text, TITLE);
+    keptApart(text, PAD);
+  });
+
+  it('have no sign of that in ASCII', () => {
+    expect(recordAsText({ entries, measurement })).toMatch(/^[\n -~]*$/);
+  });
+
+  it('are kept apart in the budget, in what is announced and in a picture', () => {
+    expect(budgetLines('shown', shown.result).map(({ label }) => label)).toContain(apart(PAD));
+    expect(summarise(shown)).not.toMatch(new RegExp(`(?<!\u2068)${PAD}`));
+    const words = pictureWords(measurement, shown, {});
+    expect(words.title).toBe(apart(TITLE));
+    const { svg } = standalonePicture(words, { markup: '', width: 600, height: 100 }, light);
+    keptApart(svg, TITLE);
+  });
+
+  it('are bare in the cells of a table, where nothing stands beside them', () => {
+    const table = csvText(budgetRows(measurement, [shown]), 'point');
+    expect(table).toContain(PAD);
+    expect(table).not.toMatch(/[\u2066-\u2069]/);
+  });
+
+  it('go back into the fields as they were typed', () => {
+    expect(measurement.title).toBe(TITLE);
+    expect(measurement.links.some(({ label }) => label === PAD)).toBe(true);
+  });
+});
