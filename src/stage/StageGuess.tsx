@@ -1,6 +1,7 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import type { Question } from '../questions/question.ts';
 import { keepHands, keptHands } from '../store/hands.ts';
+import { saidText } from '../text/said-text.ts';
 import { handsText, readHands, roomOf } from './hands.ts';
 import { strings } from './strings.ts';
 
@@ -54,7 +55,7 @@ export default function StageGuess({ question }: { readonly question: Question }
               inputMode="numeric"
               autoComplete="off"
               maxLength={3}
-              aria-label={strings.hands(option.text)}
+              aria-label={strings.hands(saidText(option.text))}
               aria-invalid={
                 typed[option.id] && readHands(typed[option.id] ?? '') === undefined ? 'true' : undefined
               }

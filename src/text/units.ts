@@ -17,8 +17,8 @@ const same = (shown: string, words: string): UnitText => ({ shown, one: words, s
 // Made on first use, so that a page which formats nothing carries nothing.
 const table = () => ({
   dB: plain('dB', 'decibel'),
-  dBm: same('dBm', 'dBm'),
-  dBW: same('dBW', 'dBW'),
+  dBm: plain('dBm', 'decibel-milliwatt'),
+  dBW: plain('dBW', 'decibel-watt'),
   dBi: same('dBi', 'decibels over an isotropic radiator'),
   dBd: same('dBd', 'decibels over a half-wave dipole'),
   kW: plain('kW', 'kilowatt'),
@@ -69,6 +69,12 @@ export function unitText(style: Style, unit: UnitName, number: string): string {
   const text = units[unit];
   if (style === 'spoken') return number === '1' ? text.one : text.several;
   return baseOf(style) === 'ascii' ? (text.ascii ?? text.shown) : text.shown;
+}
+
+/** Names of all units. */
+export function unitNames(): readonly UnitName[] {
+  units ??= table();
+  return Object.keys(units) as UnitName[];
 }
 
 /** Whether `name` is the name of a unit. */

@@ -362,7 +362,7 @@ describe('the reach of the figure', () => {
 
 it('is spoken as one settled sentence', () => {
   expect(summarise(shownOf(club()))).toBe(
-    '27.10 dBm plus or minus 0.69 decibels, 513 milliwatts, 438 to 601. Inside the specification.',
+    '27.10 decibel-milliwatts plus or minus 0.69 decibels, 513 milliwatts, 438 to 601. Inside the specification.',
   );
 });
 

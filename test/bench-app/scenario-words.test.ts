@@ -78,7 +78,7 @@ describe('an oscilloscope across a load of 49.6 ohm', () => {
   // 20.4^2/(8 x 49.6) = 1.0488 W = 30.207 dBm, and 0.011 dB for the middle of the roll-off; u = 3.69 % of power = 0.160 dB.
   it('reads 30.22 dBm +-0.32 dB, and in watts farther up than down', () => {
     const point = first(scope());
-    expect(summarise(point)).toContain('30.22 dBm plus or minus 0.32 decibels');
+    expect(summarise(point)).toContain('30.22 decibel-milliwatts plus or minus 0.32 decibels');
     const watts = statedForms('ascii', point.result).find(({ key }) => key === 'watts')?.text;
     expect(watts).toMatch(/^1\.05\d? W, \+0\.08\d?\/-0\.07\d? W/);
     expect(watts).toContain('k = 2, 95.45 %');
@@ -181,7 +181,9 @@ describe('two pads into a receiver', () => {
   // (k 1.77); 478.6 mW, to the tens that U bears 480.
   it('comes to 26.8 dBm +-2.5 dB, worst case 23.5 to 30.1 dBm', () => {
     const point = first(pads);
-    expect(summarise(point)).toContain('26.8 dBm plus or minus 2.5 decibels, 480 milliwatts, 270 to 840');
+    expect(summarise(point)).toContain(
+      '26.8 decibel-milliwatts plus or minus 2.5 decibels, 480 milliwatts, 270 to 840',
+    );
     expect(worst(point)?.level).toBe('23.5 to 30.1 dBm');
     expect(waysOf('ascii', point.result)[2]?.level).toMatch(/^24\.6 to 29\.0 dBm$/);
   });
@@ -259,7 +261,7 @@ describe('direct current in place of radio frequency', () => {
     );
     const point = first(dc);
     // 10 x 0.1995 x 14.2/14.0 = 2.0235 W; u = sqrt(0.407^2 + 0.412^2 + 0.289^2 + 2 x 0.577^2) % = 1.0419 % = 0.04525 dB, twice that 0.0905
-    expect(summarise(point)).toContain('33.061 dBm plus or minus 0.090 decibels');
+    expect(summarise(point)).toContain('33.061 decibel-milliwatts plus or minus 0.090 decibels');
     expect(statedForms('ascii', point.result)[1]?.text).toContain('33.061(45) dBm');
   });
 });

@@ -194,7 +194,7 @@ test('the announcer speaks the settled result, once', async ({ page }) => {
   await expect(status).toHaveText('');
   await readingsOf(page).pressSequentially('0', { delay: 20 });
   await readingsOf(page).fill('8 dBm');
-  await expect(status).toHaveText(/^28\.10 dBm plus or minus 0\.69 decibels.*Can’t tell/);
+  await expect(status).toHaveText(/^28\.10 decibel-milliwatts plus or minus 0\.69 decibels.*Can’t tell/);
 });
 
 test('a link that is followed while a change still rests has the last word', async ({ page }) => {

@@ -200,7 +200,7 @@ test('what changed is spoken once, half a second after the last change', async (
   await expect(spoken).toHaveText('');
   await page.clock.runFor(600);
   await expect(spoken).toHaveText(
-    /^27\.10 dBm plus or minus 0\.7\d decibels, .* 20 dB pad widens it most\.$/,
+    /^27\.10 decibel-milliwatts plus or minus 0\.7\d decibels, .* 20 dB pad widens it most\.$/,
   );
   expect(await page.evaluate(() => (window as unknown as { said: string[] }).said)).toHaveLength(1);
 });

@@ -50,7 +50,7 @@ describe('the page of one question, before any script', () => {
     const ends = [...html.matchAll(/<button[^>]*disabled[^>]*aria-label="([^"]+)"/g)].map(
       ([, label]) => label,
     );
-    expect(ends).toEqual(['Move up: 2 W', 'Move down: 3 W']);
+    expect(ends).toEqual(['Move up: 2 watts', 'Move down: 3 watts']);
     expect(words(html)).toMatch(/smallest first .* largest last/);
   });
 

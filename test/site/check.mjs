@@ -15,6 +15,7 @@ import {
   withoutVersion,
 } from './markup.ts';
 import { builtPages } from './pages.ts';
+import { bareSymbols } from './spoken.ts';
 import { built, underBase } from './under-base.mjs';
 import { budget, weigh } from './weights.ts';
 
@@ -50,6 +51,7 @@ const checks = {
   'the sitemap names the pages': [...sitemapProblems(site), ...sitemapProblems(club)],
   'nothing is fetched from elsewhere': fetchedFromElsewhere(site),
   'the foot of a page says the version': withoutVersion(site, version),
+  'units are spoken in words': bareSymbols(site),
   'heads are whole and differ': headProblems(site),
   'each page has its preview card': cardProblems(
     site,

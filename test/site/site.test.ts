@@ -13,6 +13,7 @@ import {
   withoutVersion,
 } from './markup.ts';
 import { builtPages } from './pages.ts';
+import { bareSymbols } from './spoken.ts';
 import { budget, weigh } from './weights.ts';
 
 const made: string[] = [];
@@ -206,4 +207,24 @@ describe('the markup of a page', () => {
     ]);
     expect(withoutVersion(start('<main>on the wall</main>'), '1.2.0')).toEqual([]);
   });
+});
+
+describe('what is said and not shown', () => {
+  const wrong = (html: string) => bareSymbols(start(html));
+
+  test.each([
+    '<input aria-valuetext="−3.0 dB">',
+    '<button aria-label="Hands for: 1.99\u00a0W"></button>',
+    '<svg><title>a</title><desc>It is known within ±u.</desc></svg>',
+    '<svg role="img"><title id="a">95&nbsp;% of the sums</title></svg>',
+    '<img alt="50 &#937;">',
+  ])('is told where a unit or a sign is no word: %s', (html) => expect(wrong(html)).toHaveLength(1));
+
+  test.each([
+    '<p>−3.0 dB</p>',
+    '<input aria-valuetext="minus 3.0 decibels">',
+    '<section aria-label="20 dB pad: what it adds"></section>',
+    '<a aria-label="What 20 dB down does: link to this step"></a>',
+    '<svg><title>A part of its own</title><desc>Two hands, each at its V.</desc></svg>',
+  ])('is right in words, and what is shown is another matter: %s', (html) => expect(wrong(html)).toEqual([]));
 });

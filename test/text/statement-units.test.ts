@@ -140,7 +140,7 @@ describe('why a method gives no number', () => {
   test('has its levels and powers in words when spoken, with true signs when shown', () => {
     const [floor, detector] = [reasons[4], reasons[2]];
     if (floor === undefined || detector === undefined) throw new Error('wish six reasons');
-    expect(outOfRangeText('spoken', floor)).toContain('minus 70.0 dBm is below');
+    expect(outOfRangeText('spoken', floor)).toContain('minus 70.0 decibel-milliwatts is below');
     expect(outOfRangeText('shown', floor)).toContain('\u221270.0\u00a0dBm is below');
     expect(outOfRangeText('spoken', detector)).toContain('10 milliwatts is below 50 milliwatts');
   });
@@ -151,7 +151,7 @@ describe('an interval', () => {
     const interval = { lower: -1.5, upper: -0.25, decimals: 2, unit: 'dBm' } as const;
     expect(STYLES.map((style) => intervalText(style, interval))).toEqual([
       '\u22121.50 to \u22120.25\u00a0dBm',
-      'minus 1.50 to minus 0.25 dBm',
+      'minus 1.50 to minus 0.25 decibel-milliwatts',
       '-1.50 to -0.25 dBm',
       '\u22121.50 to \u22120.25 dBm',
     ]);

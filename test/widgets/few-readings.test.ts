@@ -90,7 +90,7 @@ describe('the answers', () => {
   it('list the readings that are used, and speak without signs', () => {
     expect(readingsText(found({ count: 2 }))).toBe('Readings: 26.84, 27.02 dBm.');
     expect(summarise(found())).toBe(
-      'Readings taken: 3. Band: 26.86 dBm plus or minus 0.41 decibels. Two standard uncertainties: plus or minus 0.18 decibels.',
+      'Readings taken: 3. Band: 26.86 decibel-milliwatts plus or minus 0.41 decibels. Two standard uncertainties: plus or minus 0.18 decibels.',
     );
   });
 });

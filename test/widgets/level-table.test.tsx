@@ -17,8 +17,8 @@ describe('the table of levels', () => {
 
   /** Common practice, no source: 30 dBm are 7.07 V across 50 ohms, and 8.66 V across 75. */
   it('speaks of the volts of one watt when the resistance changes', () => {
-    expect(summarise(prepared)).toBe('Across 50 ohms, 30 dBm are 7.07 volts RMS.');
-    expect(summarise({ resistance: 75 })).toBe('Across 75 ohms, 30 dBm are 8.66 volts RMS.');
+    expect(summarise(prepared)).toBe('Across 50 ohms, 30 decibel-milliwatts are 7.07 volts RMS.');
+    expect(summarise({ resistance: 75 })).toBe('Across 75 ohms, 30 decibel-milliwatts are 8.66 volts RMS.');
   });
 
   it('is complete as the server writes it: caption, heads, and every row with its name', () => {

@@ -89,7 +89,7 @@ describe('the row end to end', () => {
   it('gives guarantee, most sums, and how rarely one comes near', () => {
     const [guarantee, most, rare] = answers('straight');
     expect(guarantee).toEqual({ figure: `±1.8${nb}dB`, words: strings.guaranteed });
-    expect(most.figure).toBe(`95 % within ±1.0${nb}dB`);
+    expect(most.figure).toBe(`95${nb}% within ±1.0${nb}dB`);
     expect(most.words).toContain('1.73 times as wide');
     expect(rare.figure).toBe(`0.015${nb}% come near`);
     expect(answers('straight', { count: 8 })[2].figure).toBe(`less than 0.01${nb}% come near`);

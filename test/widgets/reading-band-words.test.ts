@@ -26,7 +26,7 @@ describe('words on a chain where nothing adds anything', () => {
   });
 
   it('are spoken as one sentence each', () => {
-    expect(summarise(chain)).toBe('27.10 dBm, 513 milliwatts. Nothing widens it.');
+    expect(summarise(chain)).toBe('27.10 decibel-milliwatts, 513 milliwatts. Nothing widens it.');
   });
 
   it('call every row exact', () => {

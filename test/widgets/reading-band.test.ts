@@ -169,7 +169,7 @@ describe('the three answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(chainOf(clubSheet()))).toBe(
-      '27.10 dBm plus or minus 0.69 decibels, 513 milliwatts, 438 to 601. 20 dB pad widens it most.',
+      '27.10 decibel-milliwatts plus or minus 0.69 decibels, 513 milliwatts, 438 to 601. 20 dB pad widens it most.',
     );
   });
 

@@ -114,6 +114,8 @@ describe('the answers', () => {
   });
 
   it('speak in words without signs', () => {
-    expect(summarise(prepared)).toBe('u = 0.29 decibels. 58 percent within ±u. U = 0.58 decibels.');
+    expect(summarise(prepared)).toBe(
+      'u = 0.29 decibels. 58 percent within plus or minus u. U = 0.58 decibels.',
+    );
   });
 });

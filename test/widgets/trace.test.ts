@@ -90,7 +90,7 @@ describe('what stands under the trace', () => {
 
   it('is spoken in words without signs', () => {
     expect(summarise({ ...prepared, wave: 'square', slip: 'sineForAll' })).toBe(
-      'Square, 14.1 volts peak to peak: 7.05 volts peak, 7.05 volts RMS, rectified average 7.05 volts. 994 milliwatts, 29.97 dBm. Vpp²/(8 R) for any shape: 497 milliwatts, minus 3.01 decibels.',
+      'Square, 14.1 volts peak to peak: 7.05 volts peak, 7.05 volts RMS, rectified average 7.05 volts. 994 milliwatts, 29.97 decibel-milliwatts. The sine’s formula for any shape: 497 milliwatts, minus 3.01 decibels.',
     );
   });
 

@@ -30,7 +30,7 @@ export function DistributionPart({ result }: { result: BenchResult }) {
           }}
           names={{ inside: strings.inside, outside: strings.outside }}
           name={strings.name}
-          description={strings.description(shares)}
+          description={strings.description(sharesSentence('spoken', whole, result))}
         />
       ))}
       <figcaption class="measure">

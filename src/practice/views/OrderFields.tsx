@@ -1,5 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
 import type { OrderPayload } from '../../questions/bank/types.ts';
+import { saidText } from '../../text/said-text.ts';
 import { type Given, movedItem } from '../answering.ts';
 import { strings } from '../strings.ts';
 
@@ -19,7 +20,7 @@ export function OrderFields({ payload, order, onGiven, isDone }: OrderFieldsProp
     const next = movedItem(order, id, by);
     const text = items.find((item) => item.id === id)?.text ?? '';
     onGiven(next);
-    setTold(strings.form.moved({ text, place: next.indexOf(id) + 1, of: next.length }));
+    setTold(strings.form.moved({ text: saidText(text), place: next.indexOf(id) + 1, of: next.length }));
     requestAnimationFrame(() => {
       const row = list.current?.children[next.indexOf(id)];
       const [up, down] = row?.querySelectorAll('button') ?? [];
@@ -39,7 +40,7 @@ export function OrderFields({ payload, order, onGiven, isDone }: OrderFieldsProp
               <button
                 type="button"
                 disabled={isDone || at === 0}
-                aria-label={strings.form.up(text)}
+                aria-label={strings.form.up(saidText(text))}
                 onClick={() => move(id, -1)}
               >
                 ↑
@@ -47,7 +48,7 @@ export function OrderFields({ payload, order, onGiven, isDone }: OrderFieldsProp
               <button
                 type="button"
                 disabled={isDone || at === items.length - 1}
-                aria-label={strings.form.down(text)}
+                aria-label={strings.form.down(saidText(text))}
                 onClick={() => move(id, 1)}
               >
                 ↓

@@ -8,7 +8,7 @@ export const strings = {
   volts: 'Volts RMS',
   decibelsWords: (level: string): string => `around ${level}`,
   powerWords: (text: string): string => `of power: ${text}`,
-  voltsWords: (text: string): string => `of volts across 50\u00a0Ω: ${text}`,
+  voltsWords: (load: string, text: string): string => `of volts across ${load}: ${text}`,
   smallRule: (text: string): string => `${text} by the rule`,
   smallRuleWords: ({ perDb, off }: { perDb: string; off: string }): string =>
     `one decibel is about ${perDb} of power: good for small bands; here the upper end is ${off}`,

@@ -54,7 +54,14 @@ export function answersOf(state: BandRulersState, style: Style = 'shown'): reado
   const answers = [
     { id: 'db', figure: dbEnds(style, ends), words: strings.decibelsWords(level) },
     { id: 'power', figure: powerEnds(style, ends), words: strings.powerWords(wattsText(style, state)) },
-    { id: 'volts', figure: voltsEnds(style, ends), words: strings.voltsWords(voltsText(style, state)) },
+    {
+      id: 'volts',
+      figure: voltsEnds(style, ends),
+      words: strings.voltsWords(
+        quantityText(style, { value: 50, decimals: 0, unit: 'ohm' }),
+        voltsText(style, state),
+      ),
+    },
     ruleAnswer(state, style),
   ];
   const claimed = claimAnswer(state, style);

@@ -7,7 +7,7 @@ const rise = { type: 'number', kind: 'rise', step: 0.1, decimals: 1, min: 1, max
 const fields = {
   waitedRf: { ...minutes, key: 'wr', label: 'Minutes waited with RF', max: 60, default: 45 },
   waitedDc: { ...minutes, key: 'wd', label: 'Minutes waited with DC', max: 60, default: 45 },
-  timeConstant: { ...minutes, key: 'tc', label: 'Minutes to 63 % of a rise', max: 20, default: 8 },
+  timeConstant: { ...minutes, key: 'tc', label: 'Minutes to 63 percent of a rise', max: 20, default: 8 },
   room: {
     type: 'number',
     key: 'ro',
@@ -24,7 +24,7 @@ const fields = {
   within: {
     type: 'number',
     key: 'th',
-    label: 'A rise is known within ±',
+    label: 'A rise is known within plus or minus',
     kind: 'kelvin',
     min: 0.01,
     max: 0.5,

@@ -1,4 +1,4 @@
-import { numberText } from '../../text/quantity-text.ts';
+import { quantityText } from '../../text/quantity-text.ts';
 import { amountText } from '../../text/statement-text.ts';
 import { NumberField } from '../parts/NumberField.tsx';
 import { readerOf } from '../parts/read-amount.ts';
@@ -53,7 +53,7 @@ export function TileRow({ tile, index, running, send }: RowProps) {
             labelHidden
             {...VALUE}
             value={value}
-            valueText={`${numberText('spoken', { value, decimals: VALUE.decimals })} ${unit}`}
+            valueText={quantityText('spoken', { value, decimals: VALUE.decimals, unit })}
             onValue={set}
           />
           <NumberField

@@ -56,7 +56,14 @@ const fieldsFrom = (padDb: number, meterDb: number) =>
   ({
     ...shared,
     pad: { ...halfWidth, key: 'pa', label: 'Limits of each pad', min: 0.05, max: 1, default: padDb },
-    meter: { ...halfWidth, key: 'mt', label: 'The meter, behind its ±', min: 0, max: 2, default: meterDb },
+    meter: {
+      ...halfWidth,
+      key: 'mt',
+      label: 'The meter, behind plus-minus',
+      min: 0,
+      max: 2,
+      default: meterDb,
+    },
   }) as const;
 
 /** What each lesson begins with: three pads and a good meter, or three good pads and a rough receiver. */

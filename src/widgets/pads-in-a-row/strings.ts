@@ -27,7 +27,7 @@ export const strings = {
   guaranteed: 'guaranteed: every part at its limit at once, all in the same direction',
   open: (text: string): string => `${text} and no end`,
   openWords: 'no guarantee: the limits of the pads, and a meter whose U is no limit',
-  most: (text: string): string => `95 % within ${text}`,
+  most: (share: string, text: string): string => `${share} within ${text}`,
   asked: '95 % within …',
   askedWords: 'the whole distribution of the sum is being worked out',
   mostWords: (ratio: string): string => `of the whole distribution; the guarantee is ${ratio} times as wide`,

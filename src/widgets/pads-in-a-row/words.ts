@@ -61,7 +61,7 @@ function straightAnswers(style: Style, values: RowState, whole: WholeRow | undef
 function mostAnswer(style: Style, values: RowState, whole: WholeRow | undefined): Answer {
   if (whole === undefined) return { figure: strings.asked, words: strings.askedWords };
   return {
-    figure: strings.most(band(style, whole.halfWidth)),
+    figure: strings.most(percentText(style, { percent: 95, decimals: 0 }), band(style, whole.halfWidth)),
     words: isEndless(values)
       ? strings.mostOpen
       : strings.mostWords(number(style, limitsOf(values) / whole.halfWidth)),

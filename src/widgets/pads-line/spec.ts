@@ -37,7 +37,7 @@ const fields = {
   within: {
     type: 'number',
     key: 'wi',
-    label: 'The pad is known within ±',
+    label: 'The pad is known within plus or minus',
     kind: 'halfWidthDb',
     min: 0,
     max: 1.5,

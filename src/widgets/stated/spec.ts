@@ -27,7 +27,7 @@ const fields = {
   halfWidth: {
     type: 'number',
     key: 'ha',
-    label: 'The number behind ±',
+    label: 'The number behind plus-minus',
     kind: 'halfWidthDb',
     min: 0.05,
     max: 3,

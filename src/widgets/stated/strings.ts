@@ -32,7 +32,7 @@ export const strings = {
     wave: { shown: '√2', spoken: 'the root of 2' },
     certificate: { shown: 'k = 2', spoken: 'k, which is 2' },
   },
-  within: (share: string): string => `${share} within ±u`,
+  within: (share: string, plusMinus: string): string => `${share} within ${plusMinus}u`,
   allWithin: 'nothing lies beyond the limits, and ±2u reaches farther than they do',
   mostWithin: (share: string): string => `${share} within ±2u, and nothing beyond the limits`,
   someBeyond: (share: string): string => `${share} lies beyond ±2u, which is U: it is no limit`,

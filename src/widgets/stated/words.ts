@@ -9,7 +9,7 @@ import {
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { dbText, numberText, percentText } from '../../text/quantity-text.ts';
-import type { Style } from '../../text/style.ts';
+import { type Style, signsOf } from '../../text/style.ts';
 import { type StatedState, statedOf } from './spec.ts';
 import { strings } from './strings.ts';
 
@@ -61,7 +61,7 @@ function sharesAnswer(style: Style, of: Stated): Answer {
     if (CERTIFICATE_FACTOR * standardDb(of) > of.halfWidthDb) return strings.allWithin;
     return strings.mostWithin(percent(twice, 0));
   };
-  return { figure: strings.within(percent(shareWithin(of, 1), 0)), words: words() };
+  return { figure: strings.within(percent(shareWithin(of, 1), 0), signsOf(style).plusMinus), words: words() };
 }
 
 function readAnswer(style: Style, of: Stated): Answer {

@@ -45,6 +45,11 @@ export const strings = {
     units: { peakToPeak: 'Vpp', load: 'ohm' },
   } satisfies SettingsWords,
   slips,
+  /** Where a name is a formula: what is said. */
+  slipsSaid: {
+    sineForAll: 'The sine’s formula for any shape',
+    assumedLoad: 'Load taken for 50 ohms',
+  } as Readonly<Partial<Record<ShownSlip, string>>>,
   table: 'What the usual slips make of this trace',
   columns: { slip: 'Slip', says: 'It says', factor: 'Of the true power', error: 'Error' },
   looked: 'looked at',

@@ -116,6 +116,6 @@ export function summarise(state: TraceState): string {
   const wave = strings.settings.choices.wave[state.wave];
   const base = `${wave}, ${volts('spoken', state.peakToPeak, 'Vpp')}: ${measuresText('spoken', trace)}. ${powerAnswer('spoken', trace)}.`;
   if (state.slip === 'none') return base;
-  const { name, says, error } = slipWords('spoken', state.slip, trace);
-  return `${base} ${name}: ${says}, ${error}.`;
+  const { says, error } = slipWords('spoken', state.slip, trace);
+  return `${base} ${strings.slipsSaid[state.slip] ?? strings.slips[state.slip]}: ${says}, ${error}.`;
 }

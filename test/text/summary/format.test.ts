@@ -184,7 +184,7 @@ describe('a result as sentences', () => {
     );
     const spoken = asSentence('spoken', summary);
     expect(spoken).toMatch(
-      /^Power at the socket: 26\.8 dBm plus or minus 2\.5 decibels \(coverage factor 2, coverage probability 95\.45 percent\); 480 milliwatts, 270 to 840\./,
+      /^Power at the socket: 26\.8 decibel-milliwatts plus or minus 2\.5 decibels \(coverage factor 2, coverage probability 95\.45 percent\); 480 milliwatts, 270 to 840\./,
     );
     expect(spoken).not.toMatch(/[\u00b1\u2212%=/]/);
   });
