@@ -1,9 +1,8 @@
-import { useEffect, useState } from 'preact/hooks';
 import type { FoundMean } from '../../sheet/evaluated-readings.ts';
 import type { Repeated } from '../../sheet/evening.ts';
-import { whileOpening } from '../parts/opening.ts';
+import { useFetched } from '../parts/use-fetched.ts';
 
-type Find = (use: Repeated) => FoundMean;
+const fetched = async () => (await import('../../sheet/evaluated-readings.ts')).foundMeanOf;
 
 const same = (a: Repeated, b: Repeated): boolean =>
   a.count === b.count && a.known === b.known && a.limitsDb === b.limitsDb;
@@ -13,14 +12,7 @@ const same = (a: Repeated, b: Repeated): boolean =>
  * says itself what it is of.
  */
 export function useFoundMean(use: Repeated, prepared: FoundMean): FoundMean {
-  const [find, setFind] = useState<Find | undefined>(undefined);
-  const missing = !same(use, prepared.use) && find === undefined;
-  useEffect(() => {
-    if (!missing) return;
-    // A function as state is handed over in a function: Preact would call it otherwise.
-    void whileOpening(() =>
-      import('../../sheet/evaluated-readings.ts').then(({ foundMeanOf }) => setFind(() => foundMeanOf)),
-    );
-  }, [missing]);
-  return same(use, prepared.use) || find === undefined ? prepared : find(use);
+  const isPrepared = same(use, prepared.use);
+  const find = useFetched(!isPrepared, fetched);
+  return isPrepared || find === undefined ? prepared : find(use);
 }
