@@ -23,6 +23,10 @@ export function clubSheet(): Sheet {
   };
 }
 
+/**
+ * From the definition down to the transmitter, which the coax is nearest to: so the pad gets a little less than in the lesson's line of
+ * two pads, whose first is at the socket. Another order would be another demonstration, and addresses of this one are out.
+ */
 function clubLinks(): Link[] {
   return [
     linkOf({
