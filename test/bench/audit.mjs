@@ -6,29 +6,10 @@ import lighthouse from 'lighthouse';
 import { serveSite } from '../../src/build/site-server.ts';
 import { ensureChromium } from '../browser/chromium.mjs';
 import { flags } from '../browser/flags.ts';
+import { pageOfEachKind } from '../site/kinds.ts';
 import { builtPages } from '../site/pages.ts';
 import { built } from '../site/under-base.mjs';
 
-/** One page of each kind: the first whose address fits. */
-const KINDS = [
-  /^\/$/,
-  /^\/learn\/$/,
-  /^\/learn\/[^/]+\/[^/]+\/$/,
-  /^\/examples\/$/,
-  /^\/examples\/[^/]+\/$/,
-  /^\/bench\/$/,
-  /^\/bench\/borrow\/$/,
-  /^\/bench\/compare\/$/,
-  /^\/bench\/sheets\/$/,
-  /^\/practice\/$/,
-  /^\/stage\//,
-  /^\/embed\//,
-  /^\/search\/$/,
-  /^\/reference\/words\/$/,
-  /^\/reference\/formulas\/[^/]+\/$/,
-  /^\/reference\/tables\/$/,
-  /^\/about\/$/,
-];
 const CATEGORIES = ['performance', 'accessibility', 'best-practices', 'seo'];
 
 /** A port that nobody listens on. @returns {Promise<number>} */
@@ -50,7 +31,7 @@ export async function audit() {
   const browser = await chromium.launch({ executablePath: ensureChromium(), args });
   const site = await serveSite({ ...built, host: '127.0.0.1', port: 0 });
   const rows = [];
-  for (const path of KINDS.flatMap((kind) => pages.find((page) => kind.test(page.path))?.path ?? [])) {
+  for (const { path } of pageOfEachKind(pages)) {
     const run = await lighthouse(new URL(path, site.url).href, {
       port,
       onlyCategories: CATEGORIES,

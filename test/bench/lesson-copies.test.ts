@@ -10,10 +10,21 @@ test('a copy of a lesson has a title of its own and is the same below', () => {
 });
 
 test('the cost of a lesson is what the next build takes more, for each lesson that it has more', () => {
-  const [first, second] = costPerLesson([
+  const [first, second, third] = costPerLesson([
     { lessons: 50, seconds: 30, megabytes: 1000 },
     { lessons: 200, seconds: 90, megabytes: 1300 },
+    { lessons: 800, seconds: 450, megabytes: 1900 },
   ]);
   expect(first).toMatchObject({ lessons: 50, 's a further lesson': '' });
-  expect(second).toMatchObject({ 'processor s': 90, 's a further lesson': 0.4, 'MB a further lesson': 2 });
+  expect(second).toMatchObject({
+    'times the step before': '',
+    'processor s': 90,
+    's a further lesson': 0.4,
+    'MB a further lesson': 2,
+  });
+  expect(third).toMatchObject({
+    's a further lesson': 0.6,
+    'MB a further lesson': 1,
+    'times the step before': 1.5,
+  });
 });

@@ -15,18 +15,29 @@ export interface Built {
   readonly megabytes: number;
 }
 
-/** A line for each build: the whole, and what each lesson more than in the build before added. */
+/** Seconds that each lesson more than in the build before added. */
+const secondsEach = (now: Built, before: Built): number =>
+  (now.seconds - before.seconds) / (now.lessons - before.lessons);
+
+/**
+ * A line for each build: the whole, what each lesson more than in the build before added, and how many times as much that is as it was
+ * from the build before that one: about 1 if the cost grows as the lessons do.
+ */
 export const costPerLesson = (all: readonly Built[]) =>
-  all.map(({ lessons, seconds, megabytes }, index) => {
-    const before = all[index - 1];
-    const more = before === undefined ? undefined : lessons - before.lessons;
-    const each = (now: number, then = 0): number | string =>
-      more === undefined ? '' : Number(((now - then) / more).toFixed(3));
+  all.map((built, index) => {
+    const [before, earlier] = [all[index - 1], all[index - 2]];
+    const each = before && secondsEach(built, before);
+    const eachBefore = before && earlier && secondsEach(before, earlier);
+    const rounded = (value: number | undefined): number | string =>
+      value === undefined ? '' : Number(value.toFixed(3));
     return {
-      lessons,
-      'processor s': Number(seconds.toFixed(1)),
-      'peak MB': Math.round(megabytes),
-      's a further lesson': each(seconds, before?.seconds),
-      'MB a further lesson': each(megabytes, before?.megabytes),
+      lessons: built.lessons,
+      'processor s': Number(built.seconds.toFixed(1)),
+      'peak MB': Math.round(built.megabytes),
+      's a further lesson': rounded(each),
+      'MB a further lesson': rounded(
+        before && (built.megabytes - before.megabytes) / (built.lessons - before.lessons),
+      ),
+      'times the step before': rounded(each !== undefined && eachBefore ? each / eachBefore : undefined),
     };
   });

@@ -8,6 +8,7 @@
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { audit } from './audit.mjs';
+import { benchDrag } from './drag.mjs';
 import { FOUR_MILLION, MILLION, measures, TEN_PARTS } from './measures.ts';
 import { median } from './median.ts';
 import { benchPage } from './page.mjs';
@@ -82,4 +83,5 @@ console.log(
   `node ${process.version}, medians of ${TURNS} turns of ${ROUNDS} rounds of processor time. Four times as many parts take ${(ms('whole distribution, 40 parts') / ms(TEN_PARTS)).toFixed(1)} times as long, four times as many trials ${(ms(FOUR_MILLION) / ms(MILLION)).toFixed(1)} times.`,
 );
 await benchPage();
+await benchDrag();
 await audit();
