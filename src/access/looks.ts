@@ -1,18 +1,36 @@
-/** What is looked at: each id is a function of the browser tests, and the words say what it asks for. */
+/** What is looked at: each id is a function of the browser tests; the words say what it asks for. */
 export const looks = {
-  rules:
-    'no rule of the automatic checker axe is broken, those for WCAG 2.2 AA and its advice for good practice',
-  colours:
-    'letters stand out from their ground by 4.5 to 1 (large ones by 3 to 1), and links from the words around them',
-  figures: 'letters of figures stand out by 4.5 to 1, lines that mean something by 3 to 1',
-  edges: 'the edges of fields and buttons stand out by 3 to 1',
-  white: 'the ground is white, whatever the screen is set to',
-  fits: 'nothing reaches past the right edge unless it scrolls by itself, and the page does not scroll sideways',
-  letters: 'no letter of a figure is smaller than 12 pixels or cut off',
-  targets: 'what is pressed is at least 24 pixels wide and high, or has that much room around it',
-  uncovered: 'what has the focus is not covered by anything else, going forwards and backwards',
-  still: 'nothing moves by itself when the reader has asked for less motion',
-  uncut: 'no text outside figures is cut off or runs into another',
+  rules: {
+    name: 'Rules',
+    words:
+      'The automatic checker axe finds no rule broken: neither those for WCAG 2.2, level AA, nor its advice for good practice.',
+  },
+  colours: {
+    name: 'Letters against their ground',
+    words:
+      'Letters stand out from their ground by 4.5 to 1, large ones by 3 to 1, and links from the words around them.',
+  },
+  figures: {
+    name: 'Figures against their ground',
+    words: 'Letters in figures stand out by 4.5 to 1, and drawn lines by 3 to 1.',
+  },
+  edges: { name: 'Edges', words: 'The edges of fields and buttons stand out by 3 to 1.' },
+  white: { name: 'White ground', words: 'The ground is white, whatever the screen is set to.' },
+  fits: {
+    name: 'Width',
+    words:
+      'Nothing reaches past the right edge unless it scrolls by itself; the page does not scroll sideways.',
+  },
+  letters: {
+    name: 'Letters of figures',
+    words: 'No letter in a figure is smaller than 12 pixels, or cut off.',
+  },
+  uncovered: {
+    name: 'Focus in view',
+    words: 'What has the focus is on the screen and not covered, on the way forwards and on the way back.',
+  },
+  still: { name: 'Rest', words: 'Nothing moves or fades when less motion is asked for.' },
+  uncut: { name: 'Whole text', words: 'No text outside figures is cut off or runs into another.' },
 } as const;
 
 export type LookId = keyof typeof looks;

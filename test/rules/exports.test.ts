@@ -74,7 +74,6 @@ describe('an export that nobody asks for', () => {
 const ASKED_FOR_OTHERWISE = ['src/compute/index.ts', 'src/content.config.ts'];
 /** What tests alone ask for, though it belongs with what it speaks of. */
 const FOR_TESTS: Readonly<Record<string, string>> = {
-  'src/access/kinds.ts: pageKinds': 'which pages the tests look at under which conditions',
   'src/address/spec-faults.ts: specFaults': 'tries a specification of fields',
   'src/checks/outcome.ts: outcomeOfExact': 'tries that a known difference is what it is said to be',
   'src/lessons/values.ts: valueIds': 'the list of all values, to find those that no lesson shows',

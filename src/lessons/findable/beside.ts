@@ -113,4 +113,9 @@ export const pageDocuments: readonly Unnamed[] = [
     'Files',
     'How the sheets, instruments and tables that the bench saves are made up, field by field.',
   ),
+  page(
+    '/reference/access/',
+    'Access statement',
+    'Accessibility: keyboard, screen reader, zoom, contrast, forced colours, less motion; what was tried on which pages, what was not, and what does not work.',
+  ),
 ];
