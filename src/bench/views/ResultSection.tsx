@@ -27,8 +27,8 @@ export function ResultSection(props: ResultSectionProps) {
   if (isOwn(state)) return <OwnResult {...props} />;
   return (
     <>
-      <h2 id="result" dir="auto">
-        {state.entries.title.trim() || blankStrings.untitled}
+      <h2 id="result">
+        <bdi>{state.entries.title.trim() || blankStrings.untitled}</bdi>
       </h2>
       <ProblemsPart state={state} shownTitle={undefined} send={send} />
     </>
@@ -44,8 +44,8 @@ function OwnResult({ state, results, mayWait, send }: ResultSectionProps) {
   const below = useMemo(() => <Below {...late} />, [late]);
   return (
     <>
-      <h2 id="result" dir="auto">
-        {shown.sheet.title}
+      <h2 id="result">
+        <bdi>{shown.sheet.title}</bdi>
       </h2>
       {above}
       <ResultPart shown={shown} />
