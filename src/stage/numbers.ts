@@ -50,6 +50,12 @@ export function packed<Thing>(
   return groups;
 }
 
+/** A piece that was cut out as a sentence by itself. */
+const wholePiece = (piece: string): string =>
+  piece.replace(/;$/, '.').replace(/^\p{Ll}/u, (letter) => letter.toUpperCase());
+
 /** A text in pieces that fit a step each, cut behind a sentence or a semicolon. */
 export const inSteps = (text: string): readonly string[] =>
-  packed(text.split(/(?<=[.?!]”?|;) (?=[\p{L}\d“])/u), (piece) => piece).map((pieces) => pieces.join(' '));
+  packed(text.split(/(?<=[.?!]”?|;) (?=[\p{L}\d“])/u), (piece) => piece).map((pieces) =>
+    wholePiece(pieces.join(' ')),
+  );

@@ -96,7 +96,10 @@ const unfit = (page: Page): Promise<string[]> =>
       if (!parent || !node.textContent?.trim() || !parent.checkVisibility()) continue;
       if (parent.closest('.visually-hidden, title, desc, script')) continue;
       const px = Number.parseFloat(getComputedStyle(parent).fontSize) * scaleOf(parent);
-      const isKey = parent.closest('.slide:not(:has(.stage-guess)) .key-number, .stage-answer') !== null;
+      const isKey =
+        parent.closest(
+          '.slide:not(:has(.stage-guess)) .key-number, .slide:not(.slide-figure, .slide-guess, .slide-guess-few) .nowrap, .stage-answer',
+        ) !== null;
       if (px < innerHeight / (isKey ? 15 : 25)) told.push(`small: ${node.textContent.trim()}: ${px}`);
     }
     for (const field of slide?.querySelectorAll('.stage-what-if input') ?? [])

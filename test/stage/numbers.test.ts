@@ -58,5 +58,9 @@ describe('what is put on several steps', () => {
       'We read 1 W. Then 2 W; at last 3 W.',
       'And now 4 W? Who knows.',
     ]);
+    expect(inSteps('At 1 W, 2 W and 3 W; then at 4 W.'), 'each a sentence').toEqual([
+      'At 1 W, 2 W and 3 W.',
+      'Then at 4 W.',
+    ]);
   });
 });
