@@ -54,7 +54,10 @@ export default function StageBand({ sheet, rung, others = [] }: StageBandProps) 
   const link = state.sheet.links.find(({ id }) => id === rung);
   if (link === undefined) throw new RangeError(`StageBand: rung must be in the preset, got ${rung}`);
   const amount = amountOf(link.statement);
-  const set = (value: number): void => send({ type: 'set', id: rung, amount: value });
+  // a figure more that says the same must not take the ghost of the answer before away
+  const set = (value: number): void => {
+    if (value !== amount) send({ type: 'set', id: rung, amount: value });
+  };
   const rows = bandRows({
     chain,
     before: state.before && bandChainOf(state.before),

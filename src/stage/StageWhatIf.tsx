@@ -36,7 +36,10 @@ export function StageWhatIf({
         shown: numberText('ascii', { value, decimals: field.decimals }),
         unit: unitText('shown', unit, '2'),
         read: readerOf(field),
-        onValue,
+        // a figure more that says the same must not take the ghost of the answer before away
+        onValue: (next) => {
+          if (next !== value) onValue(next);
+        },
       }}
       onLess={() => onValue(value - press)}
       onMore={() => onValue(value + press)}
