@@ -30,6 +30,7 @@ test('from any step one key leads to the number, ready to be typed over, and bac
 test('0 brings back what was prepared: the number, and the answer hidden', async ({ page }) => {
   await open(page, '#rungs');
   await amount(page).fill('2');
+  await expect(page.locator('.band-stage .band-number').last()).toHaveText('±2.3\u00a0dB');
   await amount(page).press('Escape');
   await page.keyboard.press('0');
   await expect(amount(page)).toHaveValue('0.5');
