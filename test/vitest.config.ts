@@ -19,5 +19,11 @@ export default defineConfig({
     expect: { poll: { timeout: 30_000 } },
     include: ['test/**/*.test.{ts,tsx}'],
     exclude: ['test/browser/**'],
+    coverage: {
+      provider: 'v8',
+      include: ['src/**/*.{ts,tsx}'],
+      reportsDirectory: '.reports/coverage',
+      reporter: ['text-summary', 'json-summary'],
+    },
   },
 });

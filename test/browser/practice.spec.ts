@@ -132,9 +132,24 @@ test('a round asks in turn, brings a miss back at the end, and the browser knows
   );
 });
 
+/** How many answers this browser has noted: noting one takes a moment after it was judged. */
+const noted = (page: Page): Promise<number> =>
+  page.evaluate(async () => {
+    const asked = <T>(request: IDBRequest<T>) =>
+      new Promise<T>((resolve, reject) => {
+        request.onsuccess = () => resolve(request.result);
+        request.onerror = () => reject(request.error);
+      });
+    const database = await asked(indexedDB.open('how-sure-is-a-watt'));
+    const count = await asked(database.transaction('practice').objectStore('practice').count());
+    database.close();
+    return count;
+  });
+
 test('what was practised goes into a file, is forgotten, and comes back from the file', async ({ page }) => {
   await open(page, pageWith('class="ask-options"'));
   await answer(page, true);
+  await expect.poll(() => noted(page)).toBe(1);
   await open(page, '/practice/');
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as a file' }).click();

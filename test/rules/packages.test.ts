@@ -88,6 +88,7 @@ const UNNAMED: Readonly<Record<string, string>> = {
   '@types/d3': 'types of what d3 gives out',
   '@types/fontkit': 'types of what fontkit gives out',
   '@types/node': 'types of Node',
+  '@vitest/coverage-v8': 'what `vitest --coverage` counts by',
 };
 
 test('every package is asked for by the sources, the tests or the settings', () => {
