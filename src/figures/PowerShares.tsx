@@ -1,14 +1,14 @@
 import { useId } from 'preact/hooks';
+import { aloud } from '../text/aloud.ts';
 import { powerSharesLayout, SHARES, type ShareRow } from './power-shares.layout.ts';
 
 export interface PowerSharesProps {
   readonly rows: readonly ShareRow[];
   readonly name: string;
-  readonly description: string;
 }
 
 /** What goes in, divided into what becomes of it: filled is what is wanted, hatched the rest. */
-export function PowerShares({ rows, name, description }: PowerSharesProps) {
+export function PowerShares({ rows, name }: PowerSharesProps) {
   const id = useId();
   const drawing = powerSharesLayout(rows);
   return (
@@ -20,7 +20,9 @@ export function PowerShares({ rows, name, description }: PowerSharesProps) {
       aria-describedby={`${id}d`}
     >
       <title id={`${id}t`}>{name}</title>
-      <desc id={`${id}d`}>{description}</desc>
+      <desc id={`${id}d`}>
+        {aloud(rows.flatMap(({ label, first, second }) => [label, `${first.label}; ${second.label}`]))}
+      </desc>
       <pattern id={`${id}h`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <path class="plot-hatch" d="M0 0V6" />
       </pattern>

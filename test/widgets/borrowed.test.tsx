@@ -182,7 +182,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(club)).toBe(
-      'Correction minus 0.71 decibels plus or minus 0.30 decibels. 4.49 decibel-milliwatts plus or minus 0.36 decibels. Never below plus or minus 0.23 decibels.',
+      'Correction minus 0.71 decibels plus or minus 0.30 decibels. The reading, corrected, is 4.49 decibel-milliwatts plus or minus 0.36 decibels. Never below plus or minus 0.23 decibels.',
     );
   });
 });

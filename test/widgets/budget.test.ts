@@ -175,7 +175,7 @@ describe('the club’s budget', () => {
 
   it('speaks in words without signs', () => {
     expect(summarise(prepared)).toBe(
-      `27.10 decibel-milliwatts plus or minus 0.73 decibels. u${nb}=${nb}0.36 decibels. ν${nb}=${nb}196.4.`,
+      `27.10 decibel-milliwatts plus or minus 0.73 decibels. Standard uncertainty${nb}0.36 decibels. Degrees of freedom${nb}196.4.`,
     );
   });
 });

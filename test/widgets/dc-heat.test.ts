@@ -128,7 +128,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(prepared)).toBe(
-      '27.04 decibel-milliwatts plus or minus 0.11 decibels. 0.00 decibels by waiting and room. 500 milliwatts of DC.',
+      '27.04 decibel-milliwatts plus or minus 0.11 decibels. Error 0.00 decibels by waiting and room. Replaced by 500 milliwatts of DC.',
     );
   });
 });

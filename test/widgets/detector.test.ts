@@ -169,7 +169,7 @@ describe('the answers', () => {
   });
 
   it('speak in words without signs', () => {
-    expect(summarise(prepared)).toContain('minus 0.70 decibels without the drop');
+    expect(summarise(prepared)).toContain('Minus 0.70 decibels without the drop');
     expect(summarise(prepared)).not.toMatch(/[±\u2212]/);
   });
 });

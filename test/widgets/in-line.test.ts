@@ -146,7 +146,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(prepared)).toBe(
-      '26.97 decibel-milliwatts plus or minus 0.77 decibels. By the scale alone forward 460 to 560 milliwatts. No SWR.',
+      '26.97 decibel-milliwatts plus or minus 0.77 decibels. By the scale alone, forward is 460 to 560 milliwatts. No SWR.',
     );
   });
 });

@@ -150,7 +150,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(prepared)).toBe(
-      'minus 20.0 percent. minus 1.94 decibels of power. minus 25.0 percent to minus 15.0 percent.',
+      'What is shown is off by minus 20.0 percent. That is minus 1.94 decibels of power. With what else may be wrong, from minus 25.0 percent to minus 15.0 percent.',
     );
   });
 });

@@ -163,7 +163,7 @@ describe('what stands under the line', () => {
 
   it('are spoken without signs', () => {
     expect(summarise({ ...prepared, slip: 'forgotten' })).toMatch(
-      /^minus 13\.1 decibel-milliwatts, 49\.0 microwatts, .*Pads and coax forgotten: minus 40\.1 decibels\.$/,
+      /^Minus 13\.1 decibel-milliwatts, 49\.0 microwatts, .*Pads and coax forgotten: minus 40\.1 decibels\.$/,
     );
   });
 });

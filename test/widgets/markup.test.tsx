@@ -137,6 +137,13 @@ describe.each(Object.keys(widgets))('%s, as the server writes it', (name) => {
     expect(wanted.filter((id) => !ids.includes(id))).toEqual([]);
   });
 
+  it('describes its figures in sentences that can be listened to', () => {
+    for (const text of all(markup(name), /<desc[^>]*>([^<]*)<\/desc>/g)) {
+      expect(text).toMatch(/^[A-Z][\s\S]*\.$/);
+      expect(text).not.toMatch(/[=±√ν]|%|\.\.|: ?\.|[.!?] [a-z]/);
+    }
+  });
+
   it('gives every control a label', () => {
     const text = markup(name);
     const labelled = all(text, /<label[^>]*\sfor="([^"]+)"/g);

@@ -107,7 +107,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(prepared)).toBe(
-      'minus 13.0 decibel-milliwatts. Correction plus 0.25 decibels. plus or minus 0.40 decibels: meets it.',
+      'Written down: minus 13.0 decibel-milliwatts. Correction plus 0.25 decibels. Maximum permissible error plus or minus 0.40 decibels: meets it.',
     );
   });
 });

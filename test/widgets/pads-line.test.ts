@@ -150,7 +150,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(prepared)).toBe(
-      '27.10 decibel-milliwatts plus or minus 0.68 decibels. 10.0 decibels taken off: no overload seen. Mismatch plus or minus 0.18 decibels, u = 0.09 decibels.',
+      '27.10 decibel-milliwatts plus or minus 0.68 decibels. 10.0 decibels taken off: no overload seen. Mismatch plus or minus 0.18 decibels, standard uncertainty 0.09 decibels.',
     );
   });
 });

@@ -155,7 +155,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(prepared)).toBe(
-      '27.07 decibel-milliwatts plus or minus 0.37 decibels. plus 0.64, minus 0.65 decibels at worst. Gain of the oscilloscope: 66 percent.',
+      '27.07 decibel-milliwatts plus or minus 0.37 decibels. Plus 0.64, minus 0.65 decibels at worst. Gain of the oscilloscope: 66 percent of the variance.',
     );
   });
 });

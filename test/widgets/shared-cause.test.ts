@@ -138,7 +138,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(prepared)).toBe(
-      'plus or minus 0.98 decibels. r\u00a0=\u00a00.80. plus or minus 1.2 decibels.',
+      'The result is known to plus or minus 0.98 decibels. Correlation coefficient 0.80. Worst case plus or minus 1.2 decibels.',
     );
   });
 });

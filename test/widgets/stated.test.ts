@@ -115,7 +115,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(prepared)).toBe(
-      'u = 0.29 decibels. 58 percent within plus or minus u. U = 0.58 decibels.',
+      'Standard uncertainty 0.29 decibels. 58 percent within plus or minus u. Expanded uncertainty 0.58 decibels.',
     );
   });
 });

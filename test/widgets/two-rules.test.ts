@@ -100,7 +100,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(prepared)).toBe(
-      'plus 0.60 millimetres: it fits. Claimed: plus or minus 0.82 millimetres. The claim holds.',
+      'Plus 0.60 millimetres: it fits. Claimed: plus or minus 0.82 millimetres. The claim holds.',
     );
   });
 });

@@ -183,7 +183,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(club)).toBe(
-      'Can’t tell: 28.20 decibel-milliwatts plus or minus 0.69 decibels (k = 2), by a guard band of 1.00 U. 80.8 percent within. Inside: 26.19 to 27.81 decibel-milliwatts.',
+      'Can’t tell: 28.20 decibel-milliwatts plus or minus 0.69 decibels (coverage factor 2), by a guard band of 1.00 U. 80.8 percent within. Inside: 26.19 to 27.81 decibel-milliwatts.',
     );
   });
 });

@@ -1,4 +1,5 @@
 import { dbToPercentOfPower, dbToPercentOfVolts, gainDb, type Interval, smallPercentToDb } from '#compute';
+import { aloud } from '../../text/aloud.ts';
 import { deviationsText, plusMinusText } from '../../text/deviation-text.ts';
 import { aboutText } from '../../text/factor-text.ts';
 import { powerUnitFor } from '../../text/power-units.ts';
@@ -99,5 +100,5 @@ function claimAnswer(state: BandRulersState, style: Style): Answer | undefined {
 /** The settled state in one spoken sentence. */
 export function summarise(state: BandRulersState): string {
   const answers = answersOf(state, 'spoken').filter(({ id }) => id !== 'rule');
-  return `${answers.map(({ figure, words }) => `${figure}, ${words}`).join('. ')}.`;
+  return aloud(answers.map(({ id, figure, words }) => `${figure}${id === 'claim' ? ',' : ''} ${words}`));
 }

@@ -21,6 +21,7 @@ export const strings = {
     `compared was from ${lower} to ${upper}; beyond that nothing was measured, and the line says nothing`,
   laterWords: ({ shown, months }: { shown: string; months: string }): string =>
     `${shown} shown later, corrected: with its own scatter, display, warmth and mismatch, and ${months} of drift (k = 2)`,
+  spokenReading: (text: string): string => `The reading, corrected, is ${text}`,
   asShown: (shown: string): string => `${shown} as shown`,
   asShownWords: 'uncorrected: what its data sheet claims, and no more',
   months: (count: number): string => (count === 1 ? 'a month' : count === 0 ? 'no month' : `${count} months`),

@@ -6,6 +6,7 @@ import {
   lenderExpanded,
   placesOf,
 } from '../../sheet/borrowed.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { changeText, levelText } from '../../text/quantity-text.ts';
@@ -78,10 +79,13 @@ export const answersOf = (state: BorrowedState, style: Style = 'shown'): Three =
   state.item === 'meter' ? meterAnswers(style, state) : thermometerAnswers(style, state);
 
 /** The settled state in one spoken sentence. */
-export const summarise = (state: BorrowedState): string =>
-  `${answersOf(state, 'spoken')
-    .map(({ figure }) => figure)
-    .join('. ')}.`;
+export function summarise(state: BorrowedState): string {
+  const [first, second, third] = answersOf(state, 'spoken');
+  if (state.item === 'thermometer') return aloud([first.figure, second.figure, third.figure]);
+  const reading = isCompared(state.reading) ? strings.spokenReading(second.figure) : second.figure;
+  const last = third.figure === strings.averaged ? `${third.figure}: ${third.words}` : third.figure;
+  return aloud([first.figure, reading, last]);
+}
 
 /** What the readings gave, level by level. */
 export const placeRows = (): readonly (readonly [string, string, string])[] =>

@@ -10,6 +10,7 @@ export const strings = {
     gauge: { up: 'nm: U about the result', along: 'comparisons made', limit: '' },
   },
   region: 'The budget, part by part',
+  spoken: { u: 'Standard uncertainty', freedom: 'Degrees of freedom' },
   columns: {
     part: 'Part',
     u: 'u',

@@ -168,8 +168,11 @@ export function formsOf(state: BudgetState): readonly string[] {
   ];
 }
 
-/** The settled state in one spoken sentence. */
-export const summarise = (state: BudgetState): string =>
-  `${answersOf(state, 'spoken')
-    .map(({ figure }) => figure)
-    .join('. ')}.`;
+/** The settled state in spoken sentences; `aloud` would weigh more than the two words that it is needed for here. */
+export function summarise(state: BudgetState): string {
+  const [stated, u, freedom] = answersOf(state, 'spoken');
+  const { spoken } = strings;
+  return `${stated.figure}. ${spoken.u}${afterSign(u)}. ${spoken.freedom}${afterSign(freedom)}.`;
+}
+
+const afterSign = ({ figure }: Answer): string => figure.replace(/^.*=/, '');

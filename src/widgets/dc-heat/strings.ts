@@ -22,6 +22,10 @@ export const strings = {
   off: (db: string): string => `${db} by waiting and room`,
   offWords: ({ rf, dc }: { rf: string; dc: string }): string =>
     `${rf} of its rise reached with RF, ${dc} with DC; waited alike and in a still room, it cancels`,
+  spoken: {
+    off: (text: string): string => `Error ${text}`,
+    dc: (text: string): string => `Replaced by ${text}`,
+  },
   dc: (power: string): string => `${power} of DC`,
   dcWords: ({ volts, amperes, ohms }: { volts: string; amperes: string; ohms: string }): string =>
     `${volts} times ${amperes}, read while warm; the load is then ${ohms}, and drops out`,

@@ -1,5 +1,6 @@
 import { levelDbm, levelToPower } from '#compute';
 import { heatResult, isSteady, offDb, offK, reached } from '../../sheet/dc-heat.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { powerText, powerWithEndsText } from '../../text/power-text.ts';
@@ -81,7 +82,7 @@ export const answersOf = (state: HeatState, style: Style = 'shown'): readonly [A
 ];
 
 /** The settled state in one spoken sentence. */
-export const summarise = (state: HeatState): string =>
-  `${answersOf(state, 'spoken')
-    .map(({ figure }) => figure)
-    .join('. ')}.`;
+export function summarise(state: HeatState): string {
+  const [result, off, dc] = answersOf(state, 'spoken');
+  return aloud([result.figure, strings.spoken.off(off.figure), strings.spoken.dc(dc.figure)]);
+}

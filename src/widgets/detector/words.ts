@@ -8,11 +8,19 @@ import {
   forgottenDb,
 } from '../../sheet/detector.ts';
 import { upperPower } from '../../sheet/found.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, levelText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
-import { type Answer, levelAnswers, noAnswers, type PartRow, partRows } from '../parts/method-words.ts';
+import {
+  type Answer,
+  levelAnswers,
+  noAnswers,
+  type PartRow,
+  partRows,
+  summariseLevel,
+} from '../parts/method-words.ts';
 import { type DetectorState, useOf } from './spec.ts';
 import { strings } from './strings.ts';
 
@@ -35,7 +43,10 @@ function noneText(style: Style, reason: DetectorReason): { why: string; help: st
 }
 
 /** Power, worst case, the part that decides, and what forgetting the drop would do; or why there is no number. */
-export function answersOf(state: DetectorState, style: Style = 'shown'): readonly Answer[] {
+export function answersOf(
+  state: DetectorState,
+  style: Style = 'shown',
+): readonly [Answer, Answer, Answer, ...Answer[]] {
   const use = useOf(state);
   const found = detectorFound(use);
   if (!found.inRange) return noAnswers(noneText(style, found.reason));
@@ -81,6 +92,6 @@ export function cautionText(state: DetectorState): string {
 /** The settled state in one spoken sentence. */
 export function summarise(state: DetectorState): string {
   const answers = answersOf(state, 'spoken');
-  if (!detectorFound(useOf(state)).inRange) return `${answers[0]?.figure}. ${answers[0]?.words}`;
-  return `${answers.map(({ figure }) => figure).join('. ')}.`;
+  if (!detectorFound(useOf(state)).inRange) return aloud([answers[0].figure, answers[0].words]);
+  return summariseLevel(answers);
 }

@@ -48,7 +48,7 @@ export default function EnvelopeWidget({ instance, start }: EnvelopeWidgetProps)
       instance={instance}
       figure={<EnvelopeFigure state={state} send={send} />}
       answers={answersOf(values)}
-      between={<PowerShares rows={shareRows(values)} name={strings.shares.name} description={summary} />}
+      between={<PowerShares rows={shareRows(values)} name={strings.shares.name} />}
       show={SHOWN}
       below={<PowersTable state={values} />}
       words={strings}

@@ -14,6 +14,8 @@ export const strings = {
   offScale: 'a needle stands beyond the end of its scale: take a larger one',
   turnedRound: 'more comes back than goes out: the meter is connected the wrong way round, or out of order',
   noScale: 'No reading',
+  spokenScale: (range: string): string => `By the scale alone, forward is ${range}`,
+  spokenNoScale: 'By the scale alone there is no forward reading',
   noScaleWords: ({ forward, limit }: { forward: string; limit: string }): string =>
     `the scale allows ${limit} wherever the needle stands: more than a third of ${forward}`,
   scaleWords: ({ forward, limit }: { forward: string; limit: string }): string =>

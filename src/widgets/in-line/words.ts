@@ -7,6 +7,7 @@ import {
   swrFound,
   unreadable,
 } from '../../sheet/in-line-meter.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { outOfRangeText } from '../../text/out-of-range-text.ts';
 import { decimalsFor } from '../../text/place.ts';
@@ -88,5 +89,7 @@ export const answersOf = (state: InLineState, style: Style = 'shown'): readonly 
 /** The settled state in one spoken sentence. */
 export function summarise(state: InLineState): string {
   const [power, scale, swr] = answersOf(state, 'spoken');
-  return `${power.figure}. By the scale alone forward ${scale.figure}. ${swr.figure}.`;
+  const forward =
+    scale.figure === strings.noScale ? strings.spokenNoScale : strings.spokenScale(scale.figure);
+  return aloud([power.figure, forward, swr.figure]);
 }

@@ -25,6 +25,11 @@ export const strings = {
   changed: (percentOfPower: string): string =>
     `${percentOfPower}: the circuit is changed, not the reading alone`,
   from: ({ lower, upper }: { lower: string; upper: string }): string => `${lower} to ${upper}`,
+  spoken: {
+    off: (text: string): string => `What is shown is off by ${text}`,
+    power: (text: string): string => `That is ${text}`,
+    range: (text: string): string => `With what else may be wrong, from ${text}`,
+  },
   stated: 'with what the meter itself may be wrong by',
   rolledOff: 'with what oscilloscope and probe may show too little, by a single pole',
   outOfRange: 'Out of range: no number',

@@ -7,6 +7,7 @@ import {
   PROBES,
   percentOfVoltsInDb,
 } from '../../sheet/joined.ts';
+import { aloud } from '../../text/aloud.ts';
 import { changeText, numberText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import { type JoinedState, joiningOf } from './spec.ts';
@@ -92,7 +93,10 @@ export function answersOf(state: JoinedState, style: Style = 'shown'): Answers {
 }
 
 /** The settled state in one spoken sentence. */
-export const summarise = (state: JoinedState): string =>
-  `${answersOf(state, 'spoken')
-    .map(({ figure }) => figure)
-    .join('. ')}.`;
+export function summarise(state: JoinedState): string {
+  const [off, power, range] = answersOf(state, 'spoken');
+  const { spoken } = strings;
+  return joinedOf(joiningOf(state)).inRange
+    ? aloud([spoken.off(off.figure), spoken.power(power.figure), spoken.range(range.figure)])
+    : aloud([off.figure, power.figure, range.figure]);
+}

@@ -2,6 +2,7 @@ import { type Caution, gainDb, type InputLevel, type LevelDbm, levelToPower, typ
 import { type LinePart, levelAtEnd, lineGain, radiatedLevels } from '../../sheet/line.ts';
 import { lineCautions, ratingOf } from '../../sheet/line-cautions.ts';
 import { lineSlip, slipEnd } from '../../sheet/line-slips.ts';
+import { aloud } from '../../text/aloud.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, dbText, levelText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
@@ -121,10 +122,12 @@ function slipAnswer(style: Style, state: LineState, slip: Exclude<LineState['sli
 
 /** The settled state in one spoken sentence. */
 export const summarise = (state: LineState): string =>
-  answersOf(state, 'spoken')
-    .filter(({ figure }) => figure !== strings.nothingLeftOut)
-    .map(({ figure, words }) => `${figure}, ${words}`.replace(/\.?$/, '.'))
-    .join(' ');
+  aloud(
+    answersOf(state, 'spoken')
+      .filter(({ figure }) => figure !== strings.nothingLeftOut)
+      // "of heat at most …" goes on with the number before it
+      .map(({ figure, words }) => (/^of /.test(words) ? `${figure} ${words}` : `${figure}, ${words}`)),
+  );
 
 /** What may go into a part, as text; a dash where nothing is stated. */
 export function ratedText(id: LinePart): string {

@@ -8,6 +8,7 @@ import {
   sumOfLevels,
 } from '#compute';
 import type { Tile } from '../../figures/tile-line.layout.ts';
+import { aloud } from '../../text/aloud.ts';
 import { factorText } from '../../text/factor-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, levelText, numberText } from '../../text/quantity-text.ts';
@@ -114,6 +115,4 @@ function togetherWords(tiles: readonly TileValue[], style: Style): string | unde
 
 /** The settled state in one spoken sentence. */
 export const summarise = (tiles: readonly TileValue[]): string =>
-  `${answersOf(tiles, 'spoken')
-    .map(({ figure, words }) => `${figure}: ${words}`)
-    .join('. ')}.`;
+  aloud(answersOf(tiles, 'spoken').map(({ figure, words }) => `${figure}: ${words}`));

@@ -27,6 +27,10 @@ export const strings = {
     string
   >,
   notVerified: 'Not verified',
+  spoken: {
+    result: (text: string): string => `Written down: ${text}`,
+    limit: (text: string): string => `Maximum permissible error ${text}`,
+  },
   limit: ({ verdict, limit }: { verdict: string; limit: string }): string => `${limit}: ${verdict}`,
   verdictWords:
     'verification of what the meter shows here, with U as guard band; whether the result is corrected does not matter',

@@ -1,4 +1,5 @@
 import { correctionAt, errorDb, knownTo, verified } from '../../sheet/own-meter.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { changeText, levelText } from '../../text/quantity-text.ts';
@@ -72,7 +73,9 @@ export const answersOf = (state: MeterState, style: Style = 'shown'): readonly [
 ];
 
 /** The settled state in one spoken sentence. */
-export const summarise = (state: MeterState): string =>
-  `${answersOf(state, 'spoken')
-    .map(({ figure }) => figure)
-    .join('. ')}.`;
+export function summarise(state: MeterState): string {
+  const [result, correction, verdict] = answersOf(state, 'spoken');
+  const { spoken, notVerified } = strings;
+  const judged = verdict.figure === notVerified ? notVerified : spoken.limit(verdict.figure);
+  return aloud([spoken.result(result.figure), correction.figure, judged]);
+}

@@ -32,6 +32,10 @@ export const strings = {
   askedWords: 'the whole distribution of the sum is being worked out',
   mostWords: (ratio: string): string => `of the whole distribution; the guarantee is ${ratio} times as wide`,
   mostOpen: 'of the whole distribution, the meter’s bell included',
+  spoken: {
+    limits: (text: string): string => `Limits end to end: ${text}`,
+    share: (text: string): string => `${text} of the variance`,
+  },
   rare: (share: string): string => `${share} come near`,
   rareWords: 'of all sums lie in the last tenth of the guarantee, at either end',
   rarely: (share: string): string => `less than ${share}`,

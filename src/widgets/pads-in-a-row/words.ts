@@ -1,5 +1,6 @@
 import type { WholeRow } from '../../sheet/evaluated-pads.ts';
 import { dominantOf, METER, rowResult, sumOfStated } from '../../sheet/pads-in-a-row.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { dbText, numberText, percentText } from '../../text/quantity-text.ts';
@@ -158,7 +159,10 @@ export function figureWords(lay: Lay, values: RowState, whole: WholeRow | undefi
 }
 
 /** The settled state in one spoken sentence. */
-export const summarise = (lay: Lay, values: RowState, whole: WholeRow | undefined): string =>
-  `${answersOf(lay, values, whole, 'spoken')
-    .map(({ figure }) => figure)
-    .join('. ')}.`;
+export function summarise(lay: Lay, values: RowState, whole: WholeRow | undefined): string {
+  const [first, second, third] = answersOf(lay, values, whole, 'spoken');
+  const { spoken } = strings;
+  return lay === 'straight'
+    ? aloud([spoken.limits(first.figure), second.figure, third.figure])
+    : aloud([first.figure, spoken.share(second.figure), third.figure]);
+}

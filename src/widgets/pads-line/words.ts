@@ -1,5 +1,6 @@
 import { levelDbm, levelToPower } from '#compute';
 import { EXTRA_ALLOWED_DB, EXTRA_DB, foundOf, type Match, matchOf, stepOf } from '../../sheet/pads-line.ts';
+import { aloud } from '../../text/aloud.ts';
 import { deviationsText, plusMinusText } from '../../text/deviation-text.ts';
 import { outOfRangeText } from '../../text/out-of-range-text.ts';
 import { decimalsFor } from '../../text/place.ts';
@@ -78,5 +79,5 @@ export const answersOf = (state: PadsState, style: Style = 'shown'): readonly [A
 /** The settled state in one spoken sentence. */
 export function summarise(state: PadsState): string {
   const [result, step, match] = answersOf(state, 'spoken');
-  return `${result.figure}. ${step.figure}. Mismatch ${match.figure}.`;
+  return aloud([result.figure, step.figure, `Mismatch ${match.figure}`]);
 }

@@ -8,6 +8,7 @@ export const methodStrings = {
   worst: (band: string): string => `${band} at worst`,
   worstWords: 'if every part were at its limit and all the same way',
   largest: ({ name, share }: { name: string; share: string }): string => `${name}: ${share}`,
+  spokenLargest: (text: string): string => `${text} of the variance`,
   largestWords: (left: string): string =>
     `the largest share of the variance; without it ${left} would be left`,
   table: 'What each part may be wrong by',

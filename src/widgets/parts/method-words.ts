@@ -1,5 +1,6 @@
 import { type BandResult, intervalInWatts, levelDbm, levelToPower } from '#compute';
 import type { Found } from '../../sheet/found.ts';
+import { aloud } from '../../text/aloud.ts';
 import { deviationsText, plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { powerWithEndsText } from '../../text/power-text.ts';
@@ -73,6 +74,20 @@ export function levelAnswers(
     },
   ];
 }
+
+/** The answers of a method in its range in spoken sentences. */
+export const summariseLevel = ([level, worst, largest, ...more]: readonly [
+  Answer,
+  Answer,
+  Answer,
+  ...(readonly Answer[]),
+]): string =>
+  aloud([
+    level.figure,
+    worst.figure,
+    strings.spokenLargest(largest.figure),
+    ...more.map(({ figure }) => figure),
+  ]);
 
 /** Answers of a method that gives no number: why, that there is no worst case either, and what helps. */
 export const noAnswers = ({

@@ -12,11 +12,19 @@ import {
   scopeFound,
   scopeParts,
 } from '../../sheet/scope.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { dbText, levelText, numberText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
-import { type Answer, levelAnswers, noAnswers, type PartRow, partRows } from '../parts/method-words.ts';
+import {
+  type Answer,
+  levelAnswers,
+  noAnswers,
+  type PartRow,
+  partRows,
+  summariseLevel,
+} from '../parts/method-words.ts';
 import { type ScopeState, useOf } from './spec.ts';
 import { strings } from './strings.ts';
 
@@ -114,6 +122,6 @@ export function cautionText(state: ScopeState): string {
 export function summarise(state: ScopeState): string {
   const answers = answersOf(state, 'spoken');
   const [{ figure, words }] = answers;
-  if (!scopeFound(useOf(state)).inRange) return `${figure}. ${words}`;
-  return `${answers.map((answer) => answer.figure).join('. ')}.`;
+  if (!scopeFound(useOf(state)).inRange) return aloud([figure, words]);
+  return summariseLevel(answers);
 }

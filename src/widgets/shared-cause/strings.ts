@@ -26,6 +26,10 @@ export const strings = {
   tooNarrow: 'too little',
   tooWide: 'too much',
   same: 'the same',
+  spoken: {
+    result: (text: string): string => `The result is known to ${text}`,
+    worst: (text: string): string => `Worst case ${text}`,
+  },
   worst: 'worst case: every limit reached, at the worst sign',
   impedance: ({ output, value, u }: { output: string; value: string; u: string }): string =>
     `${output}\u00a0=\u00a0${value}, u\u00a0=\u00a0${u}`,

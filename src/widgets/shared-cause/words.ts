@@ -1,5 +1,6 @@
 import { correlationOfPair, type SharedPair, withCause } from '../../sheet/shared-cause.ts';
 import { correlationBetween, impedanceOf } from '../../sheet/simultaneous.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { numberText, percentText, quantityText } from '../../text/quantity-text.ts';
@@ -98,7 +99,8 @@ export function answersOf(state: SharedState, style: Style = 'shown'): Answers {
 }
 
 /** The settled state in one spoken sentence. */
-export const summarise = (state: SharedState): string =>
-  `${answersOf(state, 'spoken')
-    .map(({ figure }) => figure)
-    .join('. ')}.`;
+export function summarise(state: SharedState): string {
+  const [result, tie, other] = answersOf(state, 'spoken');
+  if (subjectOf(state).kind === 'impedance') return aloud([result.figure, tie.figure, other.figure]);
+  return aloud([strings.spoken.result(result.figure), tie.figure, strings.spoken.worst(other.figure)]);
+}

@@ -14,6 +14,7 @@ import {
   spentOn,
   verdictOf,
 } from '../../sheet/spend.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { numberText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
@@ -87,7 +88,7 @@ export function answersOf(state: SpendState, style: Style = 'shown'): readonly [
 /** The settled state in one spoken sentence. */
 export function summarise(state: SpendState): string {
   const [verdict, dominant, cheapest] = answersOf(state, 'spoken');
-  return `${verdict.figure}. ${dominant.figure} ${dominant.words}. ${cheapest.figure}.`;
+  return aloud([verdict.figure, `${dominant.figure} ${dominant.words}`, cheapest.figure]);
 }
 
 /** What each link would buy, a row each. */

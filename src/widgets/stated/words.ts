@@ -6,6 +6,7 @@ import {
   shareWithin,
   standardDb,
 } from '../../sheet/stated.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { dbText, numberText, percentText } from '../../text/quantity-text.ts';
@@ -107,6 +108,4 @@ export function figureWords(state: StatedState) {
 
 /** The settled state in one spoken sentence. */
 export const summarise = (state: StatedState): string =>
-  `${answersOf(state, 'spoken')
-    .map(({ figure }) => figure)
-    .join('. ')}.`;
+  aloud(answersOf(state, 'spoken').map(({ figure }) => figure));

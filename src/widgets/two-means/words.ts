@@ -1,4 +1,5 @@
 import { levelDbm, levelToPower } from '#compute';
+import { aloud } from '../../text/aloud.ts';
 import { powerText } from '../../text/power-text.ts';
 import { dbText, levelText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
@@ -45,6 +46,4 @@ export function answersOf(state: MeansState, style: Style = 'shown'): readonly A
 
 /** The settled state in one spoken sentence. */
 export const summarise = (state: MeansState): string =>
-  `${answersOf(state, 'spoken')
-    .map(({ figure, words }) => `${figure}: ${words}`)
-    .join('. ')}.`;
+  aloud(answersOf(state, 'spoken').map(({ figure, words }) => `${figure}: ${words}`));

@@ -1,4 +1,5 @@
 import { claimOf, longestThatFitsMm, misfitMm, PLAY_MM } from '../../sheet/two-rules.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { changeText, quantityText } from '../../text/quantity-text.ts';
@@ -60,5 +61,5 @@ export const answersOf = (state: RulesState, style: Style = 'shown'): readonly [
 /** The settled state in one spoken sentence. */
 export function summarise(state: RulesState): string {
   const [misfit, claim, cover] = answersOf(state, 'spoken');
-  return `${misfit.figure}. Claimed: ${claim.figure}. ${cover.figure}.`;
+  return aloud([misfit.figure, `Claimed: ${claim.figure}`, cover.figure]);
 }

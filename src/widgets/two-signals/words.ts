@@ -1,4 +1,5 @@
 import { levelDbm, levelToPower, levelToVolts, ohms } from '#compute';
+import { aloud } from '../../text/aloud.ts';
 import { powerText } from '../../text/power-text.ts';
 import { levelText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
@@ -57,6 +58,4 @@ export function answersOf(state: SignalsState, style: Style = 'shown'): readonly
 
 /** The settled state in one spoken sentence. */
 export const summarise = (state: SignalsState): string =>
-  `${answersOf(state, 'spoken')
-    .map(({ figure, words }) => `${figure}: ${words}`)
-    .join('. ')}.`;
+  aloud(answersOf(state, 'spoken').map(({ figure, words }) => `${figure}: ${words}`));

@@ -9,6 +9,7 @@ import {
   type UnitNode,
   unitTree,
 } from '../../sheet/unit-tree.ts';
+import { aloud } from '../../text/aloud.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { powerOfTenText, raisedText, tenText } from '../../text/power-of-ten-text.ts';
 import { powerText } from '../../text/power-text.ts';
@@ -150,4 +151,4 @@ const unfoldedText = (state: TreeState): string =>
 
 /** The settled state in one spoken sentence. */
 export const summarise = (state: TreeState): string =>
-  `${[...answersOf(state, 'spoken').map(({ figure }) => figure), unfoldedText(state)].join('. ')}.`;
+  aloud([...answersOf(state, 'spoken').map(({ figure }) => figure), unfoldedText(state)]);

@@ -1,5 +1,6 @@
 import type { Judgement, Rule } from '#compute';
 import { distanceInU, judgedBy, riskAtEdge, sortedBy } from '../../sheet/conformity.ts';
+import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { intervalText } from '../../text/interval-text.ts';
 import { numberText, percentText, quantityText } from '../../text/quantity-text.ts';
@@ -95,7 +96,7 @@ export function answersOf(state: VerdictState, style: Style = 'shown'): readonly
 /** The settled state in one spoken sentence. */
 export function summarise(state: VerdictState): string {
   const [verdict, chance, accepted] = answersOf(state, 'spoken');
-  return `${verdict.figure}: ${verdict.words}. ${chance.figure}. ${accepted.figure}.`;
+  return aloud([`${verdict.figure}: ${verdict.words}`, chance.figure, accepted.figure]);
 }
 
 /** What a rule does to a thousand such things. */

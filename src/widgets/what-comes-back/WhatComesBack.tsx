@@ -37,7 +37,7 @@ export default function WhatComesBack({ instance, start }: WhatComesBackProps) {
       answers={answersOf(values)}
       between={
         <>
-          <PowerShares rows={shareRows(lineOf(values))} name={strings.shares.name} description={summary} />
+          <PowerShares rows={shareRows(lineOf(values))} name={strings.shares.name} />
           <p class="small">
             <strong>{strings.cautionHead}</strong> {cautionText(values)}
           </p>

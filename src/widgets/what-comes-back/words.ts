@@ -10,6 +10,7 @@ import {
   shownSwr,
   swrHere,
 } from '../../sheet/what-comes-back.ts';
+import { aloud } from '../../text/aloud.ts';
 import { powerText } from '../../text/power-text.ts';
 import {
   changeText,
@@ -102,6 +103,4 @@ export function cautionText(state: BackState): string {
 
 /** The settled state in one spoken sentence. */
 export const summarise = (state: BackState): string =>
-  `${answersOf(state, 'spoken')
-    .map(({ figure }) => figure)
-    .join('. ')}.`;
+  aloud(answersOf(state, 'spoken').map(({ figure }) => figure));
