@@ -4,11 +4,13 @@ import { powerSharesLayout, SHARES, type ShareRow } from './power-shares.layout.
 
 export interface PowerSharesProps {
   readonly rows: readonly ShareRow[];
+  /** The same rows with their labels as they are spoken. */
+  readonly spoken: readonly ShareRow[];
   readonly name: string;
 }
 
 /** What goes in, divided into what becomes of it: filled is what is wanted, hatched the rest. */
-export function PowerShares({ rows, name }: PowerSharesProps) {
+export function PowerShares({ rows, spoken, name }: PowerSharesProps) {
   const id = useId();
   const drawing = powerSharesLayout(rows);
   return (
@@ -21,7 +23,7 @@ export function PowerShares({ rows, name }: PowerSharesProps) {
     >
       <title id={`${id}t`}>{name}</title>
       <desc id={`${id}d`}>
-        {aloud(rows.flatMap(({ label, first, second }) => [label, `${first.label}; ${second.label}`]))}
+        {aloud(spoken.flatMap(({ label, first, second }) => [label, `${first.label}; ${second.label}`]))}
       </desc>
       <pattern id={`${id}h`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <path class="plot-hatch" d="M0 0V6" />

@@ -43,7 +43,13 @@ function draw(name: string): string {
   );
 }
 const bars = (name: string): string =>
-  render(<PowerShares rows={shareRows(stateOf(name))} name="In and out" />);
+  render(
+    <PowerShares
+      rows={shareRows(stateOf(name))}
+      spoken={shareRows(stateOf(name), 'spoken')}
+      name="In and out"
+    />,
+  );
 
 describe.each(Object.keys(named))('the envelope, %s', (name) => {
   it('is drawn as it was before, and so are its bars', () => {

@@ -48,7 +48,13 @@ export default function EnvelopeWidget({ instance, start }: EnvelopeWidgetProps)
       instance={instance}
       figure={<EnvelopeFigure state={state} send={send} />}
       answers={answersOf(values)}
-      between={<PowerShares rows={shareRows(values)} name={strings.shares.name} />}
+      between={
+        <PowerShares
+          rows={shareRows(values)}
+          spoken={shareRows(values, 'spoken')}
+          name={strings.shares.name}
+        />
+      }
       show={SHOWN}
       below={<PowersTable state={values} />}
       words={strings}

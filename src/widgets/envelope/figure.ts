@@ -1,6 +1,7 @@
 import { type EnvelopeProps, envelopeSpan } from '../../figures/envelope.layout.ts';
 import type { ShareRow } from '../../figures/power-shares.layout.ts';
 import { meanOf, powerOfKind, powersAt, supplyShares } from '../../sheet/keyed.ts';
+import type { Style } from '../../text/style.ts';
 import type { FieldsState } from '../parts/fields.ts';
 import { type KeyedFields, type KeyedState, keyedOf } from './spec.ts';
 import { strings } from './strings.ts';
@@ -26,33 +27,33 @@ export const meantMark = ({ kind }: KeyedState): 'peak' | 'carrier' | 'mean' =>
   kind === 'peakEnvelope' ? 'peak' : kind;
 
 /** What goes in and what comes out: from the supply, and at the plane that is meant. */
-export function shareRows(state: KeyedState): readonly ShareRow[] {
+export function shareRows(state: KeyedState, style: Style = 'shown'): readonly ShareRow[] {
   const { shares } = strings;
   const supply = supplyShares(keyedOf(state));
   const power = powerOfKind(keyedOf(state), state.kind) ?? meanOf(keyedOf(state));
   const wave = powersAt(state.plane, { ...keyedOf(state), power });
   const atPlane: ShareRow = {
     id: 'plane',
-    label: shares.load({ power: watts('shown', wave.incident), place: shares.places[state.plane] }),
+    label: shares.load({ power: watts(style, wave.incident), place: shares.places[state.plane] }),
     first: {
       powerW: wave.delivered,
       label: shares.stays({
-        power: watts('shown', wave.delivered),
-        share: share('shown', wave.delivered / wave.incident),
+        power: watts(style, wave.delivered),
+        share: share(style, wave.delivered / wave.incident),
       }),
     },
-    second: { powerW: wave.reflected, label: shares.back(watts('shown', wave.reflected)) },
+    second: { powerW: wave.reflected, label: shares.back(watts(style, wave.reflected)) },
   };
   if (supply === undefined) return [atPlane];
   const { input, output, heat, efficiency } = supply;
   const fromSupply: ShareRow = {
     id: 'supply',
-    label: shares.supply(watts('shown', input)),
+    label: shares.supply(watts(style, input)),
     first: {
       powerW: output,
-      label: shares.out({ power: watts('shown', output), share: share('shown', efficiency) }),
+      label: shares.out({ power: watts(style, output), share: share(style, efficiency) }),
     },
-    second: { powerW: heat, label: shares.heat(watts('shown', heat)) },
+    second: { powerW: heat, label: shares.heat(watts(style, heat)) },
   };
   return [fromSupply, atPlane];
 }

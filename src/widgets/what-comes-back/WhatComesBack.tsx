@@ -37,7 +37,11 @@ export default function WhatComesBack({ instance, start }: WhatComesBackProps) {
       answers={answersOf(values)}
       between={
         <>
-          <PowerShares rows={shareRows(lineOf(values))} name={strings.shares.name} />
+          <PowerShares
+            rows={shareRows(lineOf(values))}
+            spoken={shareRows(lineOf(values), 'spoken')}
+            name={strings.shares.name}
+          />
           <p class="small">
             <strong>{strings.cautionHead}</strong> {cautionText(values)}
           </p>

@@ -8,6 +8,7 @@ import {
   shownReturnLoss,
 } from '../../sheet/what-comes-back.ts';
 import { powerText } from '../../text/power-text.ts';
+import type { Style } from '../../text/style.ts';
 import type { FieldsState } from '../parts/fields.ts';
 import { type BackFields, backSpec, lineOf } from './spec.ts';
 import { strings } from './strings.ts';
@@ -54,9 +55,9 @@ export function figureOf({ values, held }: FieldsState<BackFields>): Omit<LineBa
 }
 
 /** What becomes of the wave at either end. */
-export function shareRows(line: Line): readonly ShareRow[] {
+export function shareRows(line: Line, style: Style = 'shown'): readonly ShareRow[] {
   const { into, back, taken, heat } = linePowers(line);
-  const watts = (powerW: number): string => powerText('shown', { powerW, digits: 3 });
+  const watts = (powerW: number): string => powerText(style, { powerW, digits: 3 });
   const row = (id: 'start' | 'line', first: number, second: number): ShareRow => ({
     id,
     label: strings.shares[id].whole(watts(first + second)),
