@@ -84,7 +84,7 @@ export const conditions: readonly Condition[] = [
     words: '320 pixels wide, as on a small telephone',
     ...telephone,
     scheme: 'light',
-    looks: ['targets', 'fits', 'letters', 'uncovered'],
+    looks: ['rules', 'fits', 'letters', 'uncovered'],
   },
   {
     id: 'spaced-narrow',

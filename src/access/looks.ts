@@ -25,10 +25,6 @@ export const looks = {
     name: 'Letters of figures',
     words: 'No letter in a figure is smaller than 12 pixels, or cut off.',
   },
-  targets: {
-    name: 'Size of targets',
-    words: 'What is pressed is at least 24 pixels wide and high, or has that much room around it.',
-  },
   uncovered: {
     name: 'Focus in view',
     words: 'What has the focus is on the screen and not covered, on the way forwards and on the way back.',

@@ -5,6 +5,7 @@ import { isTold, type Line, lineName, openLine, silent, type Told } from './line
 import { startMirror } from './mirror.ts';
 import { startClock } from './notes-clock.ts';
 import { leaveControl, obey } from './orders.ts';
+import { openScrolling } from './scrolling.ts';
 
 /** The slides of a stage, which of them is shown, and what can be asked of them. */
 export interface Deck {
@@ -94,6 +95,7 @@ export function startDeck(root: HTMLElement): Deck {
   page.classList.toggle('notes-view', query.has('notes'));
   const deck = deckOf(root, role);
   startMirror(deck.slides);
+  if (role !== 'notes') openScrolling(deck.slides);
   if (role === 'part') return deck;
   listenToKeys(window, deck);
   for (const button of document.querySelectorAll<HTMLElement>('[data-deck-does]')) {

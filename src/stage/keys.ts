@@ -49,8 +49,9 @@ export function wishOf({ key, at, count, inControl, signs }: Press): Wish | unde
   return signs ? SIGNS.get(key) : undefined;
 }
 
+/** A step that is scrolled has the focus for the arrows up and down, which the deck leaves alone. */
 const CONTROLS =
-  'input, select, textarea, dialog, [contenteditable], [role="slider"], [tabindex="0"], [data-deck-keys="own"]';
+  'input, select, textarea, dialog, [contenteditable], [role="slider"], [tabindex="0"]:not(.slide), [data-deck-keys="own"]';
 /** What is pressed by the space bar and leaves the other keys to the deck. */
 const PRESSED = 'button, a, summary';
 

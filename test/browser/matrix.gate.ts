@@ -37,7 +37,6 @@ const look: Record<LookId, (page: Page) => Promise<readonly string[]>> = {
   white: notWhite,
   fits: overflowing,
   letters: async (page) => [...(await smallTexts(page, 12)), ...(await cutTexts(page))],
-  targets: (page) => violations(page, ['target-size']),
   uncovered: covered,
   still: moving,
   uncut: runTogether,
