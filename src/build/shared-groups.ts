@@ -15,9 +15,9 @@ const SHARE = 0.9;
 /** Price of what is fetched by a call, as a share of what is loaded at once: it decides only where nothing else does. */
 const LATER = 1e-5;
 /** How often the files are cut, each time at the prices that the time before asks for. */
-const ROUNDS = 72;
+const ROUNDS = 140;
 /** Power by which a price rises where a page loads more than it should. */
-const RISE = 2;
+const RISE = 1.6;
 
 /** Bytes of files that are one, as they travel. */
 const bytesOf = (chunks: Iterable<Chunk>): number =>

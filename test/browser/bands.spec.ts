@@ -108,6 +108,6 @@ test('on the wall one press changes the band, another the third reading', async 
   await expect(page.getByLabel('Half of the band', { exact: true })).toHaveValue('1.50');
   await page.goto(`/stage${LESSON}#average`);
   await awake(page);
-  await page.getByRole('button', { name: 'Less by 1.0 dBm' }).click();
+  await page.getByRole('button', { name: 'Less by 1.0 decibel-milliwatts' }).click();
   await expect(page.getByLabel('Third reading')).toHaveValue('12.0');
 });

@@ -69,7 +69,7 @@ test('the knob under the bar makes the limits wider, and the root of three goes 
   await page.mouse.down();
   await page.mouse.move(box.x + box.width / 2 + 120, box.y + box.height / 2, { steps: 5 });
   await page.mouse.up();
-  const field = page.getByRole('textbox', { name: 'The number behind ±' });
+  const field = page.getByRole('textbox', { name: 'The number behind plus-minus' });
   await expect.poll(async () => Number(await field.inputValue())).toBeGreaterThan(0.6);
   const limit = Number(await field.inputValue());
   const u = (limit / Math.sqrt(3)).toFixed(2);

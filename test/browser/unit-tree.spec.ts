@@ -59,6 +59,6 @@ test('on the wall one press unfolds one unit more, and another slide counts char
   await awake(page);
   const charges = page.locator('#yours .stage-answer');
   const usual = await charges.innerText();
-  await page.locator('#yours').getByRole('button', { name: 'More by 3.0 dBm' }).click();
+  await page.locator('#yours').getByRole('button', { name: 'More by 3.0 decibel-milliwatts' }).click();
   await expect(charges).not.toHaveText(usual);
 });

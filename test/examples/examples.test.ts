@@ -7,6 +7,7 @@ import type { ChainExample, SumExample } from '../../src/examples/example.ts';
 import { exampleAt, examples } from '../../src/examples/index.ts';
 import { moved } from '../../src/examples/moved.ts';
 import { outcomeName } from '../../src/examples/outcome-name.ts';
+import { bandRows } from '../../src/widgets/parts/band-rows.ts';
 import { bandSpec } from '../../src/widgets/reading-band/spec.ts';
 import { benchResult } from '../bench-app/bench-result.ts';
 import { filesBelow } from '../rules/sources.ts';
@@ -121,6 +122,21 @@ describe.each(chains)('$slug, a chain', (example) => {
     const { estimate, propagation } = opened.result.chain.result;
     expect(Math.abs(estimate - result.estimate)).toBeLessThan(0.02);
     expect(propagation.expanded / result.propagation.expanded).toBeCloseTo(1, 1);
+  });
+});
+
+describe.each(sums.filter(({ bench }) => bench !== undefined))('$slug, on the bench', ({ bench }) => {
+  it('has a rung for each part, also where one is taken as exact', () => {
+    const measurement = bench?.();
+    if (measurement === undefined) throw new Error('wish a measurement');
+    const opened = pointResult(measurement, measurement.points[0]?.id ?? '');
+    if (!opened.inRange) return; // then it says why, and draws nothing
+    const { chain } = opened.result;
+    const rows = bandRows({ chain, showLimits: true, showCurve: false, handles: true });
+    for (const [index, { cumulative }] of chain.rungs.entries())
+      expect(rows[index + 1]?.detail).toMatch(
+        cumulative.propagation.standardUncertainty > 0 ? /\d/ : /^adds /,
+      );
   });
 });
 

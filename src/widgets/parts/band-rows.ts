@@ -63,13 +63,16 @@ function rungDetail(
   const adds = link
     ? statementText(numbers, link)
     : row
-      ? `u ${unsigned(row.standardUncertainty, numbers)}`
+      ? standardText(row.standardUncertainty, numbers)
       : '';
   return dominant ? `adds ${adds} · most` : `adds ${adds}`;
 }
 
-const unsigned = (u: number, style: Style): string =>
-  plusMinusText(style, { halfWidth: u, decimals: decimalsFor(u), unit: 'dB' }).slice(1);
+/** What is stated as exact, a meter's scale of no percent say, adds nothing. */
+const standardText = (u: number, style: Style): string =>
+  u > 0
+    ? `u ${plusMinusText(style, { halfWidth: u, decimals: decimalsFor(u), unit: 'dB' }).slice(1)}`
+    : 'nothing';
 
 function socketRow(options: BandRowOptions): BandRow {
   const { chain, before, socketLabel = 'The transmitter’s socket', numbers = 'shown' } = options;
