@@ -6,6 +6,10 @@ test('a copy of a lesson has a title of its own and is the same below', () => {
     '---\ntitle: Copy 7 of Why add?\nsummary: a\n---\n\ntitle: b',
   );
   expect(copyOfLesson("---\ntitle: 'Why: add?'\n---", 1)).toBe("---\ntitle: 'Copy 1 of Why: add?'\n---");
+  const long = 'Can a torch battery measure a transmitter?';
+  expect(copyOfLesson(`---\ntitle: ${long}\n---`, 128)).toBe(
+    '---\ntitle: Copy 128 of Can a torch battery measure a\n---',
+  );
   expect(() => copyOfLesson('no front matter', 1)).toThrow('wish a lesson with a title');
 });
 

@@ -1,8 +1,12 @@
-/** The source of a lesson under another title: two pages may not have the same one. */
+/** A title of so many letters fits on any card. */
+const SHORT = 24;
+
+/** The source of a lesson under another title, no longer than its own: two pages may not have the same one, and it stands on a card. */
 export function copyOfLesson(source: string, number: number): string {
   const copy = source.replace(/^title: (["']?)(.*)$/m, (_, quote: string, title: string) => {
     const bare = quote === '' ? title : title.replace(new RegExp(`${quote}$`), '');
-    return `title: ${quote}Copy ${number} of ${bare.slice(0, 60)}${quote}`;
+    const other = `Copy ${number} of ${bare}`.slice(0, Math.max(SHORT, bare.length)).trimEnd();
+    return `title: ${quote}${other}${quote}`;
   });
   if (copy === source) throw new Error('copyOfLesson: wish a lesson with a title, got none');
   return copy;
