@@ -1,4 +1,4 @@
-/** What every page is tried for in the browser, and the test that does it. */
+/** What every page is tried for in the browser, and the test that does it, or the part of a visit. */
 export interface Everywhere {
   readonly gate: string;
   readonly words: string;
@@ -21,9 +21,6 @@ export const everywhere: readonly Everywhere[] = [
   },
   { gate: 'touch', words: 'A finger scrolls the page over each figure and each wide table.' },
   { gate: 'no-script', words: 'Without script the page says and shows the same, controls aside.' },
-  {
-    gate: 'print',
-    words:
-      'What can be set in a figure is on paper as a table, for the prepared state and for those that links carry.',
-  },
+  { gate: 'print', words: 'What can be set in a figure is on paper as a table.' },
+  { gate: 'states', words: 'What the site’s own links carry into a page is what prints, with its figure.' },
 ];

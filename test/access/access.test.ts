@@ -1,4 +1,4 @@
-import { existsSync, readdirSync } from 'node:fs';
+import { readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { conditions } from '../../src/access/conditions.ts';
@@ -7,16 +7,19 @@ import { pageKinds } from '../../src/access/kinds.ts';
 import { looks } from '../../src/access/looks.ts';
 
 const browser = fileURLToPath(new URL('../browser/', import.meta.url));
-/** Gates that try something else than what a reader meets: addresses under a path, how islands wake, and each kind of page by itself. */
-const OTHER_GATES = ['base', 'waking', 'matrix'];
+/** Gates that try something else than what a reader meets: addresses under a path, each kind of page by itself; and the visit of many parts. */
+const OTHER_GATES = ['base', 'matrix', 'page'];
+/** Parts of the visit that a reader does not meet either: how islands wake, and what all parts share. */
+const OTHER_PARTS = ['waking', 'visit'];
 
 describe('the lists that the statement on access is made from', () => {
   it('name every test that runs on every page, and no other', () => {
     const gates = readdirSync(browser)
       .filter((file) => file.endsWith('.gate.ts'))
       .map((file) => file.replace('.gate.ts', ''));
-    expect([...everywhere.map(({ gate }) => gate), ...OTHER_GATES].toSorted()).toEqual(gates.toSorted());
-    expect(existsSync(`${browser}matrix.gate.ts`)).toBe(true);
+    const parts = readdirSync(`${browser}visit`).map((file) => file.replace('.ts', ''));
+    const named = [...everywhere.map(({ gate }) => gate), ...OTHER_GATES, ...OTHER_PARTS];
+    expect(named.toSorted()).toEqual([...gates, ...parts].toSorted());
   });
 
   it('use every look under some condition, each condition once', () => {

@@ -2,7 +2,7 @@ import type { Page } from '@playwright/test';
 
 /**
  * Controls that something else lies over when they have the focus, and controls that are out of sight then: forwards through the page and
- * backwards, since what sticks to an edge covers on one of the two ways only. (That Tab reaches each of them is `keyboard.gate.ts`.)
+ * backwards, since what sticks to an edge covers on one of the two ways only. (That Tab reaches each of them is `visit/keyboard.ts`.)
  */
 export const covered = (page: Page): Promise<string[]> =>
   page.evaluate(() => {

@@ -10,18 +10,17 @@ export const embeds = allPages.filter(({ path }) => path.startsWith('/embed/'));
 /**
  * Those of them that every gate runs on. They are many and alike: the frame around the figure is the same, and the figure is the one
  * that its lesson or example shows, where every gate meets it. So each is looked at once at the width where it is tightest, by axe
- * too (`looks.gate.ts`), and the rest is tried on three: one that is dragged, one with a part that is fetched, one with buttons.
+ * too (`page.gate.ts`), and the rest is tried on three: one that is dragged, one with a part that is fetched, one with buttons.
  */
 const embedSample = ['/embed/reading-band/', '/embed/few-readings/', '/embed/unit-tree/'];
 /** The pages that the gates run on: all but the other embedded figures, and those that are made like another (`sampled.ts`). */
-export const pages = sampledPages(allPages).filter(
+const sample = sampledPages(allPages).filter(
   (page) => !embeds.includes(page) || embedSample.includes(page.path),
 );
+/** With `EVERY_PAGE=1` those too, which takes half an hour: before a release, and where what they are made from has changed. */
+export const pages = process.env.EVERY_PAGE === '1' ? allPages : sample;
 /** The embedded figures that are not among them. */
 export const otherEmbeds = embeds.filter((page) => !pages.includes(page));
-export const pagesWithIslands = pages.filter(({ html }) => html.includes('<astro-island'));
-/** A figure says that it is one; the strokes of a typeset root or brace are part of a formula. */
-export const pagesWithFigures = pages.filter(({ html }) => /<svg\b[^>]*role="img"/.test(html));
 
 /** Whatever a page says to the console, throws, fetches in vain or from elsewhere, or tries against the content policy. */
 function listen(page: Page, complaints: string[]): void {

@@ -1,6 +1,5 @@
-import type { Page } from '@playwright/test';
-import { awake } from './awake.ts';
-import { expect, pagesWithIslands, test } from './site.ts';
+import { expect, type Page } from '@playwright/test';
+import type { Visit } from './visit.ts';
 
 declare global {
   interface Window {
@@ -9,8 +8,8 @@ declare global {
   }
 }
 
-/** Notes what an island holds in the moment it has woken, before its effects and the next frame. */
-const noteWaking = (page: Page): Promise<unknown> =>
+/** Notes what an island holds in the moment it has woken, before its effects and the next frame; for a page that is opened afterwards. */
+export const noteWaking = (page: Page): Promise<unknown> =>
   page.addInitScript(() => {
     window.wokenIslands = {};
     const note = (event: Event): void => {
@@ -37,14 +36,12 @@ const written = (page: Page, html: string): Promise<Record<number, string>> =>
 const withoutComments = (islands: Record<number, string>): readonly (readonly [string, string])[] =>
   Object.entries(islands).map(([place, html]) => [place, html.replace(/<!--[\s\S]*?-->/g, '')] as const);
 
-for (const { path, html } of pagesWithIslands) {
-  test(`the islands of ${path} wake as they were written`, async ({ page }) => {
-    await noteWaking(page);
-    await page.goto(path);
-    await awake(page);
-    // those that wake by themselves do so in parts that are not shown as well (another slide of a stage)
-    await page.waitForFunction(() => !document.querySelector('astro-island[ssr][client="load"]'));
-    const woken = await page.evaluate(() => window.wokenIslands);
-    expect(withoutComments(woken)).toEqual(withoutComments(await written(page, html)));
-  });
+/** That the islands of the page woke as the server had written them. */
+export async function wokeAsWritten({ page, built }: Visit): Promise<void> {
+  // those that wake by themselves do so in parts that are not shown as well (another slide of a stage)
+  await page.waitForFunction(() => !document.querySelector('astro-island[ssr][client="load"]'));
+  const woken = await page.evaluate(() => window.wokenIslands);
+  expect
+    .soft(withoutComments(woken), 'islands as they woke')
+    .toEqual(withoutComments(await written(page, built.html)));
 }

@@ -3,40 +3,11 @@ import { resultStrings } from '../../src/borrow/result-strings.ts';
 import { stateAddresses } from './addresses.ts';
 import { awake } from './awake.ts';
 import { figures } from './laid-out.ts';
-import { expect, pages, pagesWithIslands, test } from './site.ts';
-
-/** The width that A4 leaves between margins of a centimetre, in CSS pixels. */
-const paper = { width: 718, height: 1000 };
+import { expect, pages, test } from './site.ts';
+import { tables } from './visit/print.ts';
+import { paper } from './visit/visit.ts';
 
 test.use({ viewport: paper });
-
-/** The table of states of each island that has numbers to set, as one text an island; empty where there is none. */
-const tables = (page: Page): Promise<string[]> =>
-  page.evaluate(() =>
-    [...document.querySelectorAll('astro-island')]
-      .filter((island) =>
-        island.querySelector('input[type="range"], input[inputmode="decimal"], [role="slider"]'),
-      )
-      .map((island) =>
-        [...island.querySelectorAll('table')]
-          .filter((table) => table.checkVisibility() && table.getBoundingClientRect().width > 0)
-          .map((table) => table.innerText)
-          .join('\n'),
-      ),
-  );
-
-for (const { path } of pagesWithIslands) {
-  test(`what can be set on ${path} is on paper as a table, even before an island wakes`, async ({ page }) => {
-    await page.goto(path);
-    await page.emulateMedia({ media: 'print' });
-    for (const table of await tables(page)) expect(table).toMatch(/\d/);
-    // on the screen, where a part that paper leaves out is seen and wakes as well
-    await page.emulateMedia({ media: 'screen' });
-    await awake(page);
-    await page.emulateMedia({ media: 'print' });
-    for (const table of await tables(page)) expect(table).toMatch(/\d/);
-  });
-}
 
 /** The addresses with a state of each page. */
 const statesOf = Map.groupBy(

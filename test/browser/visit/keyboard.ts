@@ -1,6 +1,5 @@
-import type { Page } from '@playwright/test';
-import { awake } from './awake.ts';
-import { expect, pages, test } from './site.ts';
+import { expect, type Page } from '@playwright/test';
+import type { Visit } from './visit.ts';
 
 declare global {
   interface Window {
@@ -77,18 +76,17 @@ async function tabThrough(page: Page, most: number): Promise<Walk> {
   return { reached, unseen, left: false };
 }
 
-for (const { path } of pages) {
-  test(`Tab reaches each control of ${path}, shows where it is, and goes on`, async ({ page }) => {
-    await page.goto(path);
-    await awake(page);
-    const wished = await listControls(page);
-    // fields with parts (a date, a scrolled region) take a few presses more than one
-    const { reached, unseen, left } = await tabThrough(page, 2 * wished.length + 10);
-    expect(
+/** That Tab reaches each control of the page, shows where it is, and gets away from it again. */
+export async function reachedByTab({ page }: Visit): Promise<void> {
+  const wished = await listControls(page);
+  // fields with parts (a date, a scrolled region) take a few presses more than one
+  const { reached, unseen, left } = await tabThrough(page, 2 * wished.length + 10);
+  expect
+    .soft(
       wished.filter((control) => !reached.includes(control)),
-      'not reached',
-    ).toEqual([]);
-    expect(unseen, 'without a visible focus').toEqual([]);
-    expect(left, 'the focus leaves the last control').toBe(true);
-  });
+      'not reached by Tab',
+    )
+    .toEqual([]);
+  expect.soft(unseen, 'without a visible focus').toEqual([]);
+  expect.soft(left, 'the focus leaves the last control').toBe(true);
 }
