@@ -84,33 +84,46 @@ class Standing {
   }
 
   /** The other groups that two need, and what those need in turn. */
-  #needsOf(one: Group, other: Group): readonly Group[] {
+  *#needsOf(one: Group, other: Group): Generator<Group> {
     const all = new Set([one, other]);
     for (const { needs } of all)
       for (const chunk of needs) {
         const home = this.#homes.get(chunk);
-        if (home) all.add(home);
+        if (home === undefined || all.has(home)) continue;
+        all.add(home);
+        yield home;
       }
-    return [...all].slice(2);
   }
 
-  /** How much cheaper all loads are where two groups are one file, which may bring others in vain. */
+  /** What a length costs in the loads of one or other of two that do not load a third. */
+  #without(one: Group, other: Group, third: Group): number {
+    let cost = 0;
+    for (const load of one.loads) if (!third.loads.has(load)) cost += this.#prices.get(load) ?? 0;
+    for (const load of other.loads)
+      if (!one.loads.has(load) && !third.loads.has(load)) cost += this.#prices.get(load) ?? 0;
+    return cost;
+  }
+
+  /** How much cheaper all loads are where two groups are one file, which may bring others in vain; nothing where they are dearer. */
   gainOf(one: Group, other: Group): number {
-    const both = this.#shared(one, other);
-    const inVain = (group: Group, by: Group): number => group.length * ((this.#costs.get(by) ?? 0) - both);
-    const gain = FILE_LENGTH * both - inVain(other, one) - inVain(one, other);
+    const [ofOne, ofOther] = [this.#costs.get(one) ?? 0, this.#costs.get(other) ?? 0];
+    const byThemselves = (both: number): number =>
+      FILE_LENGTH * both - other.length * (ofOne - both) - one.length * (ofOther - both);
+    // at best they share all that one of them costs; counting what they do share takes longer
+    if (byThemselves(Math.min(ofOne, ofOther)) <= 0) return 0;
+    let gain = byThemselves(this.#shared(one, other));
     if (gain <= 0) return 0;
-    const loads = one.loads.union(other.loads);
-    return this.#needsOf(one, other).reduce(
-      (rest, need) => rest - (need.length + FILE_LENGTH) * this.#costOf(loads.difference(need.loads)),
-      gain,
-    );
+    for (const need of this.#needsOf(one, other)) {
+      gain -= (need.length + FILE_LENGTH) * this.#without(one, other, need);
+      if (gain <= 0) return 0;
+    }
+    return gain;
   }
 
   /** Makes two groups one, with what it brings; the groups that are new, or loaded by more than before. */
   join({ one, other }: Pair): readonly Group[] {
     const whole = joined(one, other);
-    const brought = this.#needsOf(one, other).filter(({ loads }) => !whole.loads.isSubsetOf(loads));
+    const brought = [...this.#needsOf(one, other)].filter(({ loads }) => !whole.loads.isSubsetOf(loads));
     for (const group of [one, other, ...brought]) this.groups.delete(group);
     const now = [whole, ...brought.map((group) => ({ ...group, loads: group.loads.union(whole.loads) }))];
     for (const group of now) this.#add(group);
@@ -118,14 +131,25 @@ class Standing {
   }
 }
 
+/** Pairs of groups that share a load: no others can gain by becoming one. */
+export const sharingPairs = (all: readonly Group[]): readonly (readonly [Group, Group])[] =>
+  all.flatMap((one, index) =>
+    all
+      .slice(index + 1)
+      .filter((other) => !one.loads.isDisjointFrom(other.loads))
+      .map((other) => [one, other] as const),
+  );
+
 /** Joins groups, the pair that gains most first, as long as a file less is worth what some then load in vain. */
-export function merged(all: readonly Group[], prices: Prices): readonly Group[] {
+export function merged(
+  all: readonly Group[],
+  prices: Prices,
+  sharing: readonly (readonly [Group, Group])[] = sharingPairs(all),
+): readonly Group[] {
   const standing = new Standing(all, prices);
-  const pairsOf = (one: Group, others: Iterable<Group>): Pair[] =>
-    [...others]
-      .map((other) => ({ one, other, gain: standing.gainOf(one, other) }))
-      .filter(({ gain }) => gain > 0);
-  let pairs = all.flatMap((one, index) => pairsOf(one, all.slice(index + 1)));
+  const pairOf = (one: Group, other: Group): Pair => ({ one, other, gain: standing.gainOf(one, other) });
+  const gains = ({ gain }: Pair): boolean => gain > 0;
+  let pairs = sharing.map(([one, other]) => pairOf(one, other)).filter(gains);
   for (;;) {
     const best = pairs.reduce<Pair | undefined>((a, b) => (a && a.gain >= b.gain ? a : b), undefined);
     if (best === undefined) return [...standing.groups];
@@ -139,7 +163,7 @@ export function merged(all: readonly Group[], prices: Prices): readonly Group[] 
     pairs = pairs.filter(({ one, other }) => standing.groups.has(one) && standing.groups.has(other));
     for (const [index, one] of now.entries()) {
       const rest = [...standing.groups].filter((group) => !now.slice(0, index + 1).includes(group));
-      pairs.push(...pairsOf(one, rest));
+      pairs.push(...rest.map((other) => pairOf(one, other)).filter(gains));
     }
   }
 }

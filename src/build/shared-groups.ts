@@ -1,5 +1,5 @@
 import { gzipSync } from 'node:zlib';
-import { type Group, groupsBySet, merged } from './merge-groups.ts';
+import { type Group, groupsBySet, merged, sharingPairs } from './merge-groups.ts';
 import type { Page } from './page-scripts.ts';
 import { scriptBudget } from './script-budget.ts';
 import { type Chunk, codeOf, type Load, loadsOf } from './script-loads.ts';
@@ -71,9 +71,10 @@ function cutFor(all: readonly Group[], loads: readonly Load[]): readonly Group[]
   const wishes = loads.filter(({ byCall }) => !byCall).map(wishOf);
   const prices = firstPrices(loads, wishes);
   const sizeOf = remembering();
+  const sharing = sharingPairs(all);
   let best = { groups: all, worst: Number.POSITIVE_INFINITY };
   for (let round = 0; round < ROUNDS; round++) {
-    const groups = merged(all, prices);
+    const groups = merged(all, prices, sharing);
     const sizes = new Map(groups.map((group) => [group, sizeOf(group.chunks)]));
     let worst = 0;
     for (const wish of wishes) {
