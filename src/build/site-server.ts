@@ -1,6 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { join } from 'node:path';
+import compression from 'compression';
 import sirv from 'sirv';
 import { readHeadersText } from './header-files.ts';
 import { type HeaderRule, headersFor } from './header-rules.ts';
@@ -55,7 +56,7 @@ function lacksSlash(directory: string, path: string): boolean {
   }
 }
 
-/** What a host of static files does: files under the base path, a redirect to the slash, the site's own page for the rest. */
+/** What a host of static files does: files under the base path, a redirect to the slash, the site's own page for the rest; texts compressed. */
 function handler(options: SiteOptions) {
   const { directory, base, headers = true } = options;
   const prefix = base.replace(/\/$/, '');
@@ -63,6 +64,7 @@ function handler(options: SiteOptions) {
     dev: true, // reads the folder anew, so that a rebuilt site is served at once
     onNoMatch: (_request, response) => notFound(options, response),
   });
+  const compress = compression();
   return (request: IncomingMessage, response: ServerResponse): void => {
     const { pathname, search } = new URL(request.url ?? '/', 'http://site.invalid');
     const path = pathname.slice(prefix.length);
@@ -73,7 +75,7 @@ function handler(options: SiteOptions) {
       response.writeHead(301, { location: `${pathname}/${search}` }).end();
     } else {
       request.url = path + search;
-      files(request, response);
+      compress(request, response, () => files(request, response));
     }
   };
 }

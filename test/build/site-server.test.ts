@@ -1,4 +1,5 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { request } from 'node:http';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
@@ -51,6 +52,29 @@ describe.each(['/', '/club/watt/', '/club/watt'])('a site built for %s', (base) 
       expect(await get(url + wrong)).toMatchObject({ status: 404, text: 'no such page' });
     }
   });
+});
+
+test('long texts travel compressed where the browser takes it, and pictures do not', async () => {
+  const long = 'watt '.repeat(1000);
+  writeFileSync(join(directory, 'long.html'), long);
+  writeFileSync(join(directory, 'long.png'), long);
+  const url = await serve({});
+  const bytesOf = async (file: string, encoding: string): Promise<number> => {
+    const { promise, resolve, reject } = Promise.withResolvers<number>();
+    const asked = request(url + file, { headers: { 'accept-encoding': encoding } }, (answer) => {
+      let bytes = 0;
+      answer.on('data', (part: Buffer) => {
+        bytes += part.length;
+      });
+      answer.on('end', () => resolve(bytes));
+    });
+    asked.on('error', reject).end();
+    return promise;
+  };
+  expect(await bytesOf('long.html', 'gzip')).toBeLessThan(200);
+  expect(await bytesOf('long.html', 'identity')).toBe(long.length);
+  expect(await bytesOf('long.png', 'gzip')).toBe(long.length);
+  expect(await (await fetch(`${url}long.html`)).text()).toBe(long);
 });
 
 test('what lies outside the base path is not the site', async () => {

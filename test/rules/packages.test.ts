@@ -25,6 +25,7 @@ const whileBuilding = [
   '@astrojs/markdown-satteri',
   '@astrojs/mdx',
   '@astrojs/sitemap',
+  'compression',
   'fontkit',
   'preact-render-to-string',
   'satteri',
