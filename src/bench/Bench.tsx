@@ -1,5 +1,6 @@
 import { useMemo, useReducer, useState } from 'preact/hooks';
 import { useDecimal } from '../widgets/parts/use-decimal.ts';
+import { useResting } from '../widgets/parts/use-resting.ts';
 import { benchIn, spelledState } from './decimal.ts';
 import { KeptLine } from './keep/KeptLine.tsx';
 import { isOwn } from './own.ts';
@@ -26,14 +27,16 @@ const RESULT = { class: 'bench-result', 'aria-labelledby': 'result' } as const;
 export default function Bench() {
   const decimal = useDecimal();
   const [state, reduce] = useReducer(benchIn(decimal), undefined, demonstration);
-  const formState = useMemo(() => spelledState(state, decimal), [state, decimal]);
+  const held = state.held !== undefined;
+  const rested = useResting(state, held);
+  const formState = useMemo(() => spelledState(rested, decimal), [rested, decimal]);
   const { act: send, mayWait, again: drawing } = useTyped(reduce);
   const [written] = useState(state.entries);
-  const tooLong = useBenchAddress(state.entries, send);
+  const tooLong = useBenchAddress(state.held?.entries ?? state.entries, send);
   const { measurement, entries, problems } = state;
   const changed = entries !== written;
   const { answering, failed, again } = useAnswering(changed);
-  const results = useResults(answering, measurement, shownPoint(state));
+  const results = useResults({ answering, measurement, pointId: shownPoint(state), moves: rested !== state });
   const stale = problems.length > 0;
   const own = isOwn(state);
   const beginBy = useFocusAfter({ entries, point: state.point }, send);
@@ -41,7 +44,7 @@ export default function Bench() {
   return (
     <div class="bench">
       <AddressPart problems={state.addressProblems} tooLong={tooLong} />
-      <KeptLine state={state} begun={written} send={send} />
+      <KeptLine state={rested} begun={written} send={send} />
       {begin}
       {failed && <FetchAgain again={again} />}
       <AsWritten as="section" stale={changed} attributes={RESULT}>
@@ -63,6 +66,7 @@ export default function Bench() {
         parts={
           results && { entries, problems, send, measurement, shown: results.shown, own, all: results.all }
         }
+        held={held}
         changed={changed}
       />
       <SpokenResult
@@ -70,6 +74,7 @@ export default function Bench() {
         results={results}
         problems={problems.length}
         own={own}
+        held={held}
         mayWait={mayWait}
       />
     </div>

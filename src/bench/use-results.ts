@@ -19,15 +19,19 @@ export interface Results {
   chainAt(other: Measurement | undefined, pointId: string): BenchChain | undefined;
 }
 
+interface ResultsUse {
+  readonly answering: Answering | undefined;
+  readonly measurement: Measurement;
+  readonly pointId: string;
+  /** Whether a held handle is moving: then the other points wait. */
+  readonly moves: boolean;
+}
+
 /**
  * The results of a measurement: that of the shown point at once, those of the others in slices while the page stays alive; the
  * next change cancels what is under way. What a change does not touch is remembered. None until there is what computes them.
  */
-export function useResults(
-  answering: Answering | undefined,
-  measurement: Measurement,
-  pointId: string,
-): Results | undefined {
+export function useResults({ answering, measurement, pointId, moves }: ResultsUse): Results | undefined {
   const memory = useMemo(() => answering?.remembered(), [answering]);
   const [first] = useState({ measurement, pointId });
   // The sheet that the page opens with is computed whole, on the server as here: the record on paper needs every point.
@@ -36,17 +40,18 @@ export function useResults(
   const all = measurement.points.map(({ id }) => memory?.known(measurement, id));
   const settled = all.every((result) => result !== undefined);
   const [, drawAgain] = useState(0);
+  const wanting = settled || moves ? undefined : measurement;
   useEffect(() => {
-    if (settled || memory === undefined) return;
+    if (wanting === undefined || memory === undefined) return;
     const stop = new AbortController();
-    const steps = measurement.points.map(({ id }) => () => {
-      memory.of(measurement, id);
+    const steps = wanting.points.map(({ id }) => () => {
+      memory.of(wanting, id);
     });
     void inSlices({ steps, signal: stop.signal }).then((done) => {
       if (done) drawAgain((count) => count + 1);
     });
     return () => stop.abort();
-  }, [memory, measurement, settled]);
+  }, [memory, wanting]);
   if (memory === undefined) return undefined;
   const chainAt = (other: Measurement | undefined, id: string): BenchChain | undefined => {
     if (!other?.points.some((point) => point.id === id)) return undefined;

@@ -35,13 +35,20 @@ export type BandChain = Chain<Cumulative>;
  * the estimate stands after each rung; without any input the result is the bare reading, exact.
  */
 export function bandChainOf(sheet: Sheet): Chain<BandResult> {
+  const known = chains.get(sheet);
+  if (known !== undefined) return known;
   const model = meterModel(sheet);
-  return chainFrom({
+  const chain = chainFrom({
     sheet,
     model,
     results: propagatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY }),
   });
+  chains.set(sheet, chain);
+  return chain;
 }
+
+/** Sheets are never changed in place, and one is drawn, pulled on and spoken of: its sums are done once. */
+const chains = new WeakMap<Sheet, Chain<BandResult>>();
 
 /** A chain put together from the results for none, the first, the first two ... and all inputs of its model. */
 export function chainFrom<Of extends BandResult>({

@@ -39,11 +39,16 @@ test('a handle pulled outwards widens the band below it, leaves a ghost, and add
   await page.mouse.move(x + 60, y, { steps: 6 });
   await expect(ghosts(page)).toHaveCount(3); // pad, coax, socket
   expect(await search(page), 'the address waits until the handle is let go').toBe('');
+  await expect(field(page), 'the table follows while the pointer rests').not.toHaveValue('0.5');
   await page.mouse.up();
   await expect.poll(() => search(page)).toMatch(/^\?pa=0\.\d+&v=1$/);
   expect(await page.evaluate(() => history.length)).toBe(before);
   expect(Number(await field(page).inputValue())).toBeGreaterThan(0.55);
   await expect(level(page)).not.toHaveText('27.10\u00a0dBm ±0.69\u00a0dB');
+  const pulled = await page.locator('.reading-band').innerText();
+  await page.reload();
+  await awake(page);
+  await expect.poll(() => page.locator('.reading-band').innerText(), 'the same by its address').toBe(pulled);
   await page.getByRole('button', { name: 'Back to the prepared values' }).click();
   await expect(level(page)).toHaveText('27.10\u00a0dBm ±0.69\u00a0dB');
   await expect.poll(() => search(page)).toBe('');

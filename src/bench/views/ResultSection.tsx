@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { useResting } from '../../widgets/parts/use-resting.ts';
 import { blankStrings } from '../blank-strings.ts';
 import { recordSentences } from '../measured-words.ts';
 import { isOwn } from '../own.ts';
@@ -39,8 +40,13 @@ export function ResultSection(props: ResultSectionProps) {
 function OwnResult({ state, results, mayWait, send }: ResultSectionProps) {
   const { shown, all, settled } = results;
   const now = useMemo(() => ({ state, results }), [state, shown, settled, ...all]);
-  const late = useLate(now, !mayWait);
+  const held = state.held !== undefined;
+  const late = useLate(useResting(now, held), !mayWait);
   const above = useMemo(() => <Above {...late} send={send} />, [late, send]);
+  const summary = useMemo(() => summarise(late.results.shown), [late]);
+  // what is pulled follows the pointer, what is typed does so after the answers
+  const drawn = held ? now : late;
+  const figure = useMemo(() => <Figure {...drawn} summary={summary} send={send} />, [drawn, summary, send]);
   const below = useMemo(() => <Below {...late} />, [late]);
   return (
     <>
@@ -48,6 +54,7 @@ function OwnResult({ state, results, mayWait, send }: ResultSectionProps) {
         <bdi>{shown.sheet.title}</bdi>
       </h2>
       {above}
+      {figure}
       <ResultPart shown={shown} />
       {below}
     </>
@@ -56,27 +63,36 @@ function OwnResult({ state, results, mayWait, send }: ResultSectionProps) {
 
 type PartProps = Pick<ResultSectionProps, 'state' | 'results'>;
 
-/** What is measured, what cannot be used, and the figure. */
+/** What is measured, and what cannot be used. */
 function Above({ state, results, send }: PartProps & Pick<ResultSectionProps, 'send'>) {
-  const { shown, chainAt } = results;
-  const point = shownPoint(state);
+  const { shown } = results;
   const assumed = state.entries.links.filter((link) => link.assumed && !link.off).length;
   return (
     <>
       <p class="record">{recordSentences('shown', shown).join(' ')}</p>
       {assumed > 0 && <p class="measure">{blankStrings.assumed(assumed)}</p>}
       <ProblemsPart state={state} shownTitle={shown.sheet.title} send={send} />
-      {shown.inRange && (
-        <BenchFigure
-          chain={shown.result.chain}
-          before={chainAt(state.before, point)}
-          held={chainAt(state.held?.measurement, point)}
-          state={state}
-          summary={summarise(shown)}
-          send={send}
-        />
-      )}
     </>
+  );
+}
+
+interface FigureProps extends PartProps, Pick<ResultSectionProps, 'send'> {
+  readonly summary: string;
+}
+
+/** The figure, where there is a number to draw. */
+function Figure({ state, results: { shown, chainAt }, summary, send }: FigureProps) {
+  const point = shownPoint(state);
+  if (!shown.inRange) return null;
+  return (
+    <BenchFigure
+      chain={shown.result.chain}
+      before={chainAt(state.before, point)}
+      held={chainAt(state.held?.measurement, point)}
+      state={state}
+      summary={summary}
+      send={send}
+    />
   );
 }
 

@@ -21,7 +21,7 @@ const FRAMES: Readonly<Record<'page' | 'stage', readonly BandFrame[]>> = {
 /** The line of tiles, each to be pulled to another place. Buttons in the table do the same: this is the second road. */
 export function LineFigure({ state, send, place = 'page' }: LineFigureProps) {
   const { tiles } = state;
-  const drag = useBandDrag({
+  const { handlers } = useBandDrag({
     grasp: () => send({ type: 'grasp' }),
     release: () => send({ type: 'release' }),
     cancel: () => send({ type: 'cancel' }),
@@ -30,7 +30,7 @@ export function LineFigure({ state, send, place = 'page' }: LineFigureProps) {
     },
   });
   return (
-    <div class={`band-place band-place-${place}`} {...drag}>
+    <div class={`band-place band-place-${place}`} {...handlers}>
       {FRAMES[place].map((frame) => (
         <TileLine
           key={frame}

@@ -1,9 +1,11 @@
+import { useMemo } from 'preact/hooks';
 import type { Interval } from '#compute';
-import { ReadingBand } from '../../figures/ReadingBand.tsx';
+import { ReadingBand, type ReadingBandProps } from '../../figures/ReadingBand.tsx';
 import type { BandFrame } from '../../figures/reading-band.frame.ts';
 import { readingBandLayout } from '../../figures/reading-band.layout.ts';
 import type { BandRow } from '../../figures/reading-band.types.ts';
 import { useBandDrag } from './band-drag.ts';
+import { useResting } from './use-resting.ts';
 
 export interface BandFigureProps {
   readonly rows: readonly BandRow[];
@@ -30,7 +32,7 @@ const FRAMES: Readonly<Record<'page' | 'stage', readonly BandFrame[]>> = {
 export function BandFigure(props: BandFigureProps) {
   const { rows, centreDbm, halfSpanDb, specification, name, description, place = 'page' } = props;
   const figure = { rows, centreDbm, halfSpanDb, name, description, ...(specification && { specification }) };
-  const drag = useBandDrag({
+  const { handlers, heldIn } = useBandDrag({
     grasp: props.onGrasp,
     release: props.onRelease,
     cancel: props.onCancel,
@@ -38,10 +40,22 @@ export function BandFigure(props: BandFigureProps) {
       props.onPull(id, readingBandLayout({ ...figure, frame }).scale.invert(x) - centreDbm),
   });
   return (
-    <div class={`band-place band-place-${place}`} {...drag}>
+    <div class={`band-place band-place-${place}`} {...handlers}>
       {FRAMES[place].map((frame) => (
-        <ReadingBand key={frame} frame={frame} {...figure} />
+        <Framed key={frame} frame={frame} figure={figure} waits={heldIn !== undefined && heldIn !== frame} />
       ))}
     </div>
   );
+}
+
+interface FramedProps {
+  readonly frame: BandFrame;
+  readonly figure: Omit<ReadingBandProps, 'frame'>;
+  readonly waits: boolean;
+}
+
+/** The figure in one of its frames; while a handle of another one is held, it waits, since only one of them is in sight. */
+function Framed({ frame, figure, waits }: FramedProps) {
+  const drawn = useResting(figure, waits);
+  return useMemo(() => <ReadingBand frame={frame} {...drawn} />, [frame, drawn]);
 }

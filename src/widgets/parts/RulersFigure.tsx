@@ -28,7 +28,7 @@ const FRAMES: Readonly<Record<'page' | 'stage', readonly BandFrame[]>> = {
 export function RulersFigure(props: RulersFigureProps) {
   const { lanes, rulers, needles, name, description, place = 'page' } = props;
   const figure = { lanes, rulers, needles };
-  const drag = useBandDrag({
+  const { handlers } = useBandDrag({
     grasp: props.onGrasp,
     release: props.onRelease,
     cancel: props.onCancel,
@@ -39,7 +39,7 @@ export function RulersFigure(props: RulersFigureProps) {
     },
   });
   return (
-    <div class={`band-place band-place-${place}`} {...drag}>
+    <div class={`band-place band-place-${place}`} {...handlers}>
       {FRAMES[place].map((frame) => (
         <Rulers key={frame} frame={frame} name={name} description={description} {...figure} />
       ))}

@@ -11,7 +11,8 @@ export interface BandDragActions {
 
 /**
  * Dragging of the handles in a figure (groups with `data-handle`) by pointer events on the element around it. The pointer is
- * captured; a touch that scrolls the page instead cancels, and then everything is as before.
+ * captured; a touch that scrolls the page instead cancels, and then everything is as before. `heldIn` is the frame of the figure whose
+ * handle is held: each of these actions has the figure drawn again.
  */
 export function useBandDrag({ grasp, pull, release, cancel }: BandDragActions) {
   const held = useRef<
@@ -23,7 +24,7 @@ export function useBandDrag({ grasp, pull, release, cancel }: BandDragActions) {
     held.current = undefined;
     finish();
   };
-  return {
+  const handlers = {
     onPointerDown: (event: PointerEvent & { currentTarget: HTMLElement }): void => {
       const handle =
         event.target instanceof Element ? event.target.closest<SVGGElement>('[data-handle]') : null;
@@ -44,6 +45,7 @@ export function useBandDrag({ grasp, pull, release, cancel }: BandDragActions) {
     onPointerUp: end(release),
     onPointerCancel: end(cancel),
   };
+  return { handlers, heldIn: held.current?.frame };
 }
 
 /** A pointer's x in the units of the figure's view box. */

@@ -6,6 +6,7 @@ import { Announcer } from '../parts/Announcer.tsx';
 import { BandFigure } from '../parts/BandFigure.tsx';
 import { bandRows } from '../parts/band-rows.ts';
 import { pulling } from '../parts/pulling.ts';
+import { useResting } from '../parts/use-resting.ts';
 import { Answers } from './Answers.tsx';
 import { BuildYourOwn } from './BuildYourOwn.tsx';
 import { RungControls } from './RungControls.tsx';
@@ -46,8 +47,10 @@ export default function ReadingBandWidget({
   const [state, send] = useReducer(reduceBand, prepared, initialState);
   const problems = useBandAddress({ state, send, prepared, instance });
   const chain = useChain(state.sheet, state.showCurve);
-  const before = state.before && bandChainOf(state.before);
-  const summary = summarise(chain);
+  const before = useMemo(() => state.before && bandChainOf(state.before), [state.before]);
+  const rested = useResting(state, state.held !== undefined);
+  const atRest = useMemo(() => bandChainOf(rested.sheet), [rested.sheet]);
+  const summary = useMemo(() => summarise(atRest), [atRest]);
   return (
     <figure class="reading-band" id={instance ?? 'figure'}>
       <AddressProblems problems={problems} />
@@ -67,16 +70,23 @@ export default function ReadingBandWidget({
         onPull={(id, expandedDb) => send({ type: 'pull', id, expandedDb })}
       />
       {answers && <Answers chain={chain} />}
-      <Switches state={state} chain={chain} send={send} />
-      <RungControls chain={chain} send={send} />
-      {build && <BuildYourOwn sheet={state.sheet} send={send} />}
-      <p class="no-script-only">{strings.noScript}</p>
-      <p class="needs-script">
-        <button type="button" onClick={() => send({ type: 'replace', sheet: prepared.sheet })}>
-          {strings.reset}
-        </button>
-      </p>
-      <Announcer summary={summary} />
+      {useMemo(
+        () => (
+          <>
+            <Switches state={rested} chain={atRest} send={send} />
+            <RungControls chain={atRest} send={send} />
+            {build && <BuildYourOwn sheet={rested.sheet} send={send} />}
+            <p class="no-script-only">{strings.noScript}</p>
+            <p class="needs-script">
+              <button type="button" onClick={() => send({ type: 'replace', sheet: prepared.sheet })}>
+                {strings.reset}
+              </button>
+            </p>
+            <Announcer summary={summary} />
+          </>
+        ),
+        [rested, atRest, build, prepared],
+      )}
     </figure>
   );
 }

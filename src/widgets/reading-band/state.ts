@@ -1,5 +1,5 @@
 import { halfSpanFor } from '../../figures/reading-band.layout.ts';
-import { uncertaintyPerAmount, withLinkAmount } from '../../sheet/amount.ts';
+import { amountOf, uncertaintyPerAmount, withLinkAmount } from '../../sheet/amount.ts';
 import { type BandChain, bandChainOf } from '../../sheet/chain.ts';
 import { COVERAGE_FACTOR } from '../../sheet/coverage.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
@@ -58,7 +58,7 @@ export function reduceBand(state: BandState, action: BandAction): BandState {
     case 'grasp':
       return { ...state, before: state.sheet, held: { sheet: state.sheet, halfSpanDb: halfSpanOf(state) } };
     case 'pull':
-      return { ...state, sheet: pulled(state.sheet, action) };
+      return withSheet(state, pulled(state.sheet, action));
     case 'release':
       return { ...state, held: undefined, touched: true };
     case 'cancel':
@@ -73,6 +73,10 @@ export function reduceBand(state: BandState, action: BandAction): BandState {
       return { ...state, ...action.state, before: undefined, held: undefined, touched: false };
   }
 }
+
+/** The very same state where the sheet is: then nothing is drawn. */
+const withSheet = (state: BandState, sheet: Sheet): BandState =>
+  sheet === state.sheet ? state : { ...state, sheet };
 
 const changed = (state: BandState, sheet: Sheet): BandState => ({
   ...state,
@@ -105,7 +109,9 @@ function pulled(sheet: Sheet, { id, expandedDb }: { id: string; expandedDb: numb
   const above = rungs[index - 1]?.cumulative.propagation.standardUncertainty ?? 0;
   const wanted = expandedDb / COVERAGE_FACTOR;
   const own = Math.sqrt(Math.max(0, wanted ** 2 - above ** 2));
-  return withLinkAmount(sheet, id, wanted <= 0 ? 0 : allowed(own / uncertaintyPerAmount(link)));
+  const amount = wanted <= 0 ? 0 : allowed(own / uncertaintyPerAmount(link));
+  // a pointer often moves by less than a step of the amount
+  return amount === amountOf(link.statement) ? sheet : withLinkAmount(sheet, id, amount);
 }
 
 /** Half of the axis that holds every band of the state and of its ghost. */
