@@ -1,7 +1,23 @@
-import { ticks } from 'd3';
-
 /** Ratio of the ends from which round steps crowd one end: from there on 1, 2, 5 in each decade. */
 const DECADES_FROM_RATIO = 8;
+
+/** From these multiples of a power of ten on, in proportion, a step of the next one is nearer. */
+const NEXT_STEP = [Math.sqrt(50), Math.sqrt(10), Math.sqrt(2)] as const;
+const STEPS = [10, 5, 2] as const;
+
+/** Round values between two ends, about so many: the same as the library's, whose way is for any ends and counts and so is longer. */
+function ticks(lower: number, upper: number, count: number): number[] {
+  const wish = (upper - lower) / count;
+  const power = Math.floor(Math.log10(wish));
+  const factor = STEPS[NEXT_STEP.findIndex((least) => wish / 10 ** power >= least)] ?? 1;
+  // whole numbers are multiplied or divided: a step below 1 would not be exact
+  const unit = power < 0 ? 10 ** -power / factor : 10 ** power * factor;
+  const at = (index: number): number => (power < 0 ? index / unit : index * unit);
+  const near = Math.round(power < 0 ? lower * unit : lower / unit);
+  const values: number[] = [];
+  for (let index = near + (at(near) < lower ? 1 : 0); at(index) <= upper; index++) values.push(at(index));
+  return values;
+}
 
 /** Round positive values between two positive ends, for an axis that is even in decibels and so uneven in watts. */
 export function powerTicks({

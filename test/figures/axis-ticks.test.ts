@@ -1,3 +1,4 @@
+import { ticks } from 'd3';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { levelTicks, powerTicks, spaced, tickDecimals } from '../../src/figures/axis-ticks.ts';
@@ -72,6 +73,20 @@ describe('room between the texts of ticks', () => {
         const marks = Array.from({ length: count }, (_, index) => ({ x: index * 40 }));
         expect(spaced(marks, 40)).toEqual(marks.map((mark) => ({ ...mark, named: true })));
       }),
+    );
+  });
+});
+
+describe('round levels', () => {
+  it('are those that the library of scales chooses, to the last bit', () => {
+    const end = fc.double({ min: -300, max: 300, noNaN: true });
+    const width = fc.double({ min: 1e-3, max: 400, noNaN: true });
+    fc.assert(
+      fc.property(end, width, fc.integer({ min: 3, max: 12 }), (lower, across, count) => {
+        const upper = lower + across;
+        expect(levelTicks({ lower, upper, count })).toEqual(ticks(lower, upper, count));
+      }),
+      { numRuns: 1000 },
     );
   });
 });
