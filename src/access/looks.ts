@@ -30,6 +30,7 @@ export const looks = {
     words: 'What has the focus is on the screen and not covered, on the way forwards and on the way back.',
   },
   still: { name: 'Rest', words: 'Nothing moves or fades when less motion is asked for.' },
+  apart: { name: 'Texts of figures', words: 'No text in a figure lies over another text of that figure.' },
   uncut: { name: 'Whole text', words: 'No text outside figures is cut off or runs into another.' },
 } as const;
 

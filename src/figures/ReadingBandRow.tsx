@@ -8,6 +8,8 @@ const MARK_REACH = 4;
 const BARB = 7;
 /** Between the lower edge of a strip and the knob that hangs from its end, so that end and end marks stay in sight. */
 const KNOB_GAP = 4;
+/** A name of more letters than this leaves no room for a number beside it where a row is narrow and text is spaced widely. */
+const LONG_NAME = 20;
 /** A pointer may take hold this far around the middle of a handle: 44 px across where the figure is smallest. */
 const GRIP_RADIUS = 25;
 
@@ -57,23 +59,25 @@ export function ReadingBandRow({ drawing, measures }: { drawing: RowDrawing; mea
 
 function Words({ drawing, measures }: { drawing: RowDrawing; measures: BandMeasures }) {
   const { row, y } = drawing;
+  const { labelY, detailY, numberY } = measures;
+  const isTight = numberY === labelY && row.label.length > LONG_NAME && row.detail.length < row.label.length;
   return (
     <>
       <text
         x={measures.labelX}
-        y={y + measures.labelY}
+        y={y + labelY}
         class={row.dominant ? 'band-label band-dominant' : 'band-label'}
       >
         {row.label}
       </text>
       {measures.showDetail && (
-        <text x={measures.labelX} y={y + measures.detailY} class="band-detail">
+        <text x={measures.labelX} y={y + detailY} class="band-detail">
           {row.detail}
         </text>
       )}
       <text
         x={measures.numberX}
-        y={y + measures.numberY}
+        y={y + (isTight ? detailY : numberY)}
         class={`band-number anchor-${measures.numberAnchor}`}
       >
         {row.number}

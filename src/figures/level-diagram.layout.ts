@@ -124,6 +124,9 @@ function stairsPath(
   return `M${pieces.join('L')}`;
 }
 
+/** How much more room a power takes on its axis than a level, since its unit stands with it and may be spaced widely. */
+const UNIT_ROOM = 12;
+
 function axes(
   within: { readonly lower: number; readonly upper: number },
   scale: LinearScale,
@@ -141,9 +144,9 @@ function axes(
   }).map((value) => ({ value, x: coordinate(scale(powerToLevel(powerW(value)))) }));
   // A number at the very end of the axis would reach beyond the drawing.
   const fits = ({ x }: { x: number }): boolean => x >= tickRoom / 2 - 1 && x <= width - tickRoom / 2 + 1;
-  const named = <T extends { x: number }>(ticks: readonly T[]): (T & { named: boolean })[] => {
-    const within = spaced(ticks.filter(fits), tickRoom);
+  const named = <T extends { x: number }>(ticks: readonly T[], room: number): (T & { named: boolean })[] => {
+    const within = spaced(ticks.filter(fits), room);
     return ticks.map((tick) => ({ ...tick, named: within.some(({ x, named: is }) => is && x === tick.x) }));
   };
-  return { levels: named(levels), powers: named(powers) };
+  return { levels: named(levels, tickRoom), powers: named(powers, tickRoom + UNIT_ROOM) };
 }

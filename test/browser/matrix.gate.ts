@@ -9,6 +9,7 @@ import { covered } from './covered.ts';
 import { cutTexts, overflowing, smallTexts } from './laid-out.ts';
 import { runTogether } from './run-together.ts';
 import { allPages, expect, test } from './site.ts';
+import { textsOver } from './texts-over.ts';
 
 /** What moves by itself, or would when something changes. */
 const moving = (page: Page): Promise<string[]> =>
@@ -39,6 +40,7 @@ const look: Record<LookId, (page: Page) => Promise<readonly string[]>> = {
   letters: async (page) => [...(await smallTexts(page, 12)), ...(await cutTexts(page))],
   uncovered: covered,
   still: moving,
+  apart: textsOver,
   uncut: runTogether,
 };
 
@@ -95,7 +97,7 @@ const spoil = (page: Page): Promise<void> =>
   page.evaluate(() => {
     const faintest = 'light-dark(#ddd, #333)';
     const place = document.createElement('div');
-    place.innerHTML = `<svg class="bad" width="200" height="50"><text x="5" y="20" font-size="5">Faint</text><path d="M0 30H200"/></svg>
+    place.innerHTML = `<svg class="bad" width="200" height="50"><text x="5" y="20" font-size="5">Faint</text><text x="8" y="21">Over it</text><path d="M0 30H200"/></svg>
       <input aria-label="Faint edge"><p id="slow">Slow</p><p id="wide">Wide</p><p id="cut">A line of text that is cut off below</p>
       <p>Under</p><p id="over">Above</p><a href="/">A</a><a href="/learn/">B</a>`;
     const style = (selector: string, rules: Partial<CSSStyleDeclaration>): void => {

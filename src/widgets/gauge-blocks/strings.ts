@@ -31,7 +31,7 @@ export const strings = {
     detail: ({ celsius, warmth }: { celsius: string; warmth: string }): string =>
       `at ${celsius}: warmth ${warmth}`,
   },
-  difference: 'Stack less single block (dot)',
+  difference: 'Stack less block (dot)',
   claimed: (claim: string): string => `strip: claimed ${claim}`,
   there: 'what the comparator shows, stack less single block: the dot',
   covered: 'The claim holds',
