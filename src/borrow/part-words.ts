@@ -1,3 +1,4 @@
+import { answersAloud } from '../text/answers-aloud.ts';
 import { powerText } from '../text/power-text.ts';
 import { dbText, percentText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
@@ -49,8 +50,5 @@ export function partNotes({ checked, heat }: PadFound): readonly {
   ];
 }
 
-/** The settled state in one spoken sentence. */
-export const summarisePart = (part: PadFound): string =>
-  `${partAnswers(part, 'spoken')
-    .map(({ figure, words }) => `${figure}: ${words}`)
-    .join('. ')}.`;
+/** The settled state in spoken sentences. */
+export const summarisePart = (part: PadFound): string => answersAloud(partAnswers(part, 'spoken'));

@@ -1,4 +1,5 @@
 import type { Propagation } from '#compute';
+import { answersAloud } from '../text/answers-aloud.ts';
 import { plusMinusText } from '../text/deviation-text.ts';
 import { decimalsFor } from '../text/place.ts';
 import { changeText, dbText, levelText, numberText, percentText } from '../text/quantity-text.ts';
@@ -132,8 +133,6 @@ export function agreementOf({ places, checked }: Calibration): string | undefine
 const ratioOf = ({ agreement }: Calibration['places'][number]): number =>
   Math.abs(agreement?.normalisedError ?? 0);
 
-/** The settled state in one spoken sentence. */
+/** The settled state in spoken sentences. */
 export const summariseCalibration = (calibration: Calibration): string =>
-  `${answersOf(calibration, 'spoken')
-    .map(({ figure, words }) => `${figure}: ${words}`)
-    .join('. ')}.`;
+  answersAloud(answersOf(calibration, 'spoken'));

@@ -1,6 +1,7 @@
 import { levelDbm, levelToPower } from '#compute';
 import { bandText, factorOf, placesOf } from '../borrow/result-words.ts';
 import type { ChartPoint } from '../figures/points-chart.types.ts';
+import { answersAloud } from '../text/answers-aloud.ts';
 import { isolated } from '../text/isolate.ts';
 import { powerIntervalText } from '../text/power-text.ts';
 import { changeText, dbText, levelText, numberText, percentText } from '../text/quantity-text.ts';
@@ -139,13 +140,9 @@ export function chartPoints({ rows, mean, consistent }: Comparison): readonly Ch
   return [...sheets, together];
 }
 
-/** The settled state in one spoken sentence. */
+/** The settled state in spoken sentences. */
 export const summarise = (comparison: Comparison): string =>
-  comparison.mean === undefined
-    ? missing(comparison)
-    : `${answersOf(comparison, 'spoken')
-        .map(({ figure, words }) => `${figure}: ${words}`)
-        .join('. ')}.`;
+  comparison.mean === undefined ? missing(comparison) : answersAloud(answersOf(comparison, 'spoken'));
 
 /** Why nothing is compared. */
 export function missing({ refused }: Pick<Comparison, 'refused'>): string {

@@ -114,7 +114,7 @@ describe('a pad swapped in and out', () => {
       /^\d+\s% *: Receiver’s straightness$/,
     );
     expect(summarisePart(part('swap'))).toMatch(
-      /^19\.\d+ decibels plus or minus 0\.\d+ decibels: attenuation/,
+      /^19\.\d+ decibels plus or minus 0\.\d+ decibels, attenuation/,
     );
     expect(summarisePart(part('swap'))).not.toMatch(/[−±]/);
   });

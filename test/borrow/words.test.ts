@@ -43,7 +43,7 @@ describe('the result in words', () => {
 
   test('is spoken without signs that nobody hears', () => {
     const spoken = summariseCalibration(calibrated('oneLevel'));
-    expect(spoken).toContain('minus 0.75 decibels plus or minus 0.30 decibels');
+    expect(spoken).toContain('Minus 0.75 decibels plus or minus 0.30 decibels');
     expect(spoken).not.toMatch(/[−±]/);
   });
 

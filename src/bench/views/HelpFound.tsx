@@ -32,7 +32,7 @@ function Found({ links, shown, open }: HelpFoundProps<NumberedPoint>) {
   return (
     <div class="help-found">
       <HelpTable shown={shown} links={help.links} rows={rows} />
-      <p class="small" role="status">
+      <p class="small">
         {done < all ? strings.progress({ done: whole(done), all: whole(all) }) : strings.computed}
       </p>
       <p class="small measure">{strings.betterHelp(linkStrings.more)}</p>

@@ -1,8 +1,10 @@
 import { VerdictZones } from '../../figures/VerdictZones.tsx';
 import { verdictLabel } from '../../text/words.ts';
+import { demandText } from '../measured-words.ts';
 import type { NumberedPoint } from '../point-result.ts';
 import { resultStrings } from '../result-strings.ts';
-import { shownWords, verdictSentence } from '../verdict-words.ts';
+import { summarise } from '../result-words.ts';
+import { shownWords } from '../verdict-words.ts';
 
 /** The verdict as a picture: zones among the limits, hatched where this measurement cannot tell. */
 export function VerdictFigure({ shown }: { shown: NumberedPoint }) {
@@ -19,7 +21,7 @@ export function VerdictFigure({ shown }: { shown: NumberedPoint }) {
         'cant-tell': shownWords(verdictLabel('cant-tell')),
       }}
       name={resultStrings.verdict.zonesName}
-      description={verdictSentence(shown)}
+      description={`${summarise(shown)} ${demandText('spoken', shown.point)}`}
     />
   );
 }

@@ -79,7 +79,7 @@ function Figure({ calibration }: { readonly calibration: Calibration }) {
             {...drawn}
             words={words}
             name={figure.name}
-            description={`${caption} ${summariseCalibration(calibration)}`}
+            description={summariseCalibration(calibration)}
           />
         ))}
       </div>
