@@ -93,7 +93,7 @@ function TypedField(props: AnswerFieldsProps & { id: string; payload: TypedPaylo
           value={String(given)}
           readOnly={isDone}
           aria-invalid={problem === undefined ? undefined : 'true'}
-          aria-describedby={`${id}u`}
+          aria-describedby={problem === undefined ? `${id}u` : `${id}u reply`}
           onInput={(event) => onGiven(event.currentTarget.value)}
         />{' '}
         <span id={`${id}u`}>

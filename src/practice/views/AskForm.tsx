@@ -64,7 +64,7 @@ export function AskForm({ sitting, onMarked, after, told, inTurn = false }: AskF
         isDone={marked !== undefined}
         problem={problem}
       />
-      <div ref={reply} class="choice-reply" role="status" tabIndex={-1}>
+      <div ref={reply} id="reply" class="choice-reply" role="status" tabIndex={-1}>
         {problem !== undefined && <p class="problem">{problem}</p>}
         {marked && (
           <p>
