@@ -10,6 +10,8 @@ const BARB = 7;
 const KNOB_GAP = 4;
 /** A name of more letters than this leaves no room for a number beside it where a row is narrow and text is spaced widely. */
 const LONG_NAME = 20;
+/** So many letters more than of a name find room in the line below it, whose letters are smaller. */
+const SMALLER = 4;
 /** A pointer may take hold this far around the middle of a handle: 44 px across where the figure is smallest. */
 const GRIP_RADIUS = 25;
 
@@ -60,7 +62,8 @@ export function ReadingBandRow({ drawing, measures }: { drawing: RowDrawing; mea
 function Words({ drawing, measures }: { drawing: RowDrawing; measures: BandMeasures }) {
   const { row, y } = drawing;
   const { labelY, detailY, numberY } = measures;
-  const isTight = numberY === labelY && row.label.length > LONG_NAME && row.detail.length < row.label.length;
+  const isTight =
+    numberY === labelY && row.label.length > LONG_NAME && row.detail.length < row.label.length + SMALLER;
   return (
     <>
       <text
