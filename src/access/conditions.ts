@@ -91,7 +91,8 @@ export const conditions: readonly Condition[] = [
     words: 'Wider text spacing (criterion 1.4.12), 320 pixels wide',
     ...telephone,
     ownStyle: SPACED,
-    looks: ['fits', 'apart', 'uncut'],
+    // what a figure writes may touch here, as the statement says
+    looks: ['fits', 'uncut'],
   },
   {
     id: 'spaced',
