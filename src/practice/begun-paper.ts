@@ -23,6 +23,9 @@ export interface BegunPaper extends PaperWish {
   readonly answers: readonly BegunAnswer[];
 }
 
+/** Longest text of an answer that is kept: many times what any number takes. */
+export const LONGEST_GIVEN = 500;
+
 /** A number from what a question asks and offers (Fowler, Noll, Vo 1a). */
 function askedOf({ stem, payload }: Pick<ShownSitting, 'stem' | 'payload'>): number {
   let hash = 0x811c9dc5;
@@ -37,7 +40,8 @@ export function begunOf(paper: PaperState, { seed, length, topics }: PaperWish, 
   const answers = sittings.flatMap((sitting): readonly BegunAnswer[] => {
     const found = given.get(sitting.id);
     if (found === undefined || isBlank(sitting, found)) return [];
-    return [{ id: sitting.id, asked: askedOf(sitting), given: found }];
+    const kept = typeof found === 'string' ? found.slice(0, LONGEST_GIVEN) : found;
+    return [{ id: sitting.id, asked: askedOf(sitting), given: kept }];
   });
   const spentMs = Math.max(0, nowMs - begunMs);
   return { version: 1, seed, length, topics, count: sittings.length, hasClock, spentMs, answers };
@@ -63,7 +67,8 @@ export function resumedPaper(
 
 const isWhole = (value: unknown, least: number, most: number): value is number =>
   Number.isInteger(value) && Number(value) >= least && Number(value) <= most;
-const isText = (value: unknown): value is string => typeof value === 'string' && value.length <= 500;
+const isText = (value: unknown): value is string =>
+  typeof value === 'string' && value.length <= LONGEST_GIVEN;
 const isGiven = (value: unknown): value is Given =>
   isText(value) || (Array.isArray(value) && value.length <= 20 && value.every(isText));
 

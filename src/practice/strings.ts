@@ -1,4 +1,5 @@
 import type { KindOfAnswer } from '../questions/bank/types.ts';
+import type { Keeping } from '../store/begun.ts';
 
 const many = (count: number, one: string, several: string): string =>
   `${count} ${count === 1 ? one : several}`;
@@ -70,7 +71,10 @@ export const strings = {
     same: 'Whoever opens this address gets the same paper.',
     made: ({ seed, count, topics }: PaperMade): string =>
       `Mock paper, number ${seed}, ${questions(count)}, ${fromTopics(topics)}.`,
-    begun: 'A paper that you have not handed in',
+    begun: (count: number): string =>
+      count === 1 ? 'A paper that you have not handed in' : 'Papers that you have not handed in',
+    unreadable: (count: number): string =>
+      `${many(count, 'paper', 'papers')} of these cannot be read by this page, from a newer version of the site perhaps, or damaged. ${count === 1 ? 'It is' : 'They are'} left as ${count === 1 ? 'it is' : 'they are'}; “Forget all answers” on the page of practice removes ${count === 1 ? 'it' : 'them'} too.`,
     begunWords: ({ given, all }: { given: number; all: number }): string => `${given} of ${all} answered.`,
     begunClock: (minutes: number): string =>
       minutes > 0
@@ -78,8 +82,15 @@ export const strings = {
         : 'The time on its clock is up.',
     goOn: 'Go on with it',
     drop: 'Forget it',
-    kept: 'Until you hand in, your answers and the clock are kept in this browser.',
-    notKept: 'This browser keeps nothing for this site: leave the page only after handing in.',
+    keeping: {
+      kept: 'Until you hand in, your answers and the clock are kept in this browser.',
+      refused: 'This browser keeps nothing more for this site: leave the page only after handing in.',
+      changed:
+        'Another tab has gone on with this paper. What you answer here is no longer kept, so that neither overwrites the other.',
+      gone: 'In another tab this paper was handed in or forgotten. What you answer here is no longer kept.',
+    } satisfies Readonly<Record<Keeping, string>>,
+    takeOther: 'Show it as the other tab has it',
+    keepApart: 'Keep this one as a paper of its own',
   },
   worksheet: {
     title: 'Worksheets',

@@ -1,5 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { forgetBegun } from '../store/begun.ts';
+import { forgetPapers } from '../store/begun.ts';
 import { failed, type Outcome, type StoreProblem } from '../store/outcome.ts';
 import { type Answer, type Answers, joinedAnswers } from './answers.ts';
 import type { AnswerBook, KeptAnswers } from './kept-answers.ts';
@@ -63,7 +63,7 @@ export function useBook(): Book {
     const cleared = await asked(book.current?.then((opened) => opened.clear()));
     setProblem(cleared.ok ? undefined : cleared.problem);
     setKept({ answers: new Map(), unreadable: 0 });
-    forgetBegun();
+    forgetPapers();
     await read();
   };
   return {

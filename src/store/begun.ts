@@ -1,30 +1,77 @@
 const KEY = 'practice:paper';
+/** The first papers that were kept had no id: there was one only. */
+const keyOf = (id: string): string => (id === '' ? KEY : `${KEY}:${id}`);
 
-/** What was kept of a paper that is not handed in, as it lies there; undefined where none is, or the browser keeps nothing. */
-export function keptBegun(): unknown {
+/** A paper that is not handed in, as it lies in the browser. */
+export interface LyingPaper {
+  readonly id: string;
+  readonly text: string;
+}
+
+/** What came of keeping: `changed` where somebody else has kept it meanwhile, `gone` where somebody else has removed it. */
+export type Keeping = 'kept' | 'refused' | 'changed' | 'gone';
+
+/** An id that no other paper has. */
+export const newPaperId = (): string =>
+  [...crypto.getRandomValues(new Uint8Array(8))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+
+/** Every paper that lies in the browser, in the order of their ids; none where it keeps nothing. */
+export function lyingPapers(): readonly LyingPaper[] {
   try {
-    const text = localStorage.getItem(KEY);
-    return text === null ? undefined : JSON.parse(text);
+    return Array.from({ length: localStorage.length }, (_, index) => localStorage.key(index) ?? '')
+      .filter((key) => key === KEY || key.startsWith(`${KEY}:`))
+      .sort()
+      .map((key) => ({ id: key.slice(KEY.length + 1), text: localStorage.getItem(key) ?? '' }));
+  } catch {
+    return [];
+  }
+}
+
+/** The text of one paper; undefined where it does not lie there. */
+export function lyingPaper(id: string): string | undefined {
+  try {
+    return localStorage.getItem(keyOf(id)) ?? undefined;
   } catch {
     return undefined;
   }
 }
 
-/** Keeps a paper that is not handed in; false where the browser refuses. */
-export function keepBegun(paper: unknown): boolean {
+/** How a paper stands to what somebody last saw of it. */
+export function standingOf({ id, text }: LyingPaper): Keeping {
+  const found = lyingPaper(id);
+  if (found === text) return 'kept';
+  return found === undefined ? 'gone' : 'changed';
+}
+
+/**
+ * Keeps a paper, unless another tab has kept or removed it since.
+ * @param seen its text as this tab last kept or read it; undefined for one that was never kept.
+ */
+export function keepPaper({ id, text }: LyingPaper, seen: string | undefined): Keeping {
   try {
-    localStorage.setItem(KEY, JSON.stringify(paper));
-    return true;
+    const found = localStorage.getItem(keyOf(id)) ?? undefined;
+    if (found !== seen) return found === undefined ? 'gone' : 'changed';
+    localStorage.setItem(keyOf(id), text);
+    return 'kept';
   } catch {
-    return false;
+    return 'refused';
   }
 }
 
-/** Forgets it. */
-export function forgetBegun(): void {
+/** Forgets a paper, unless another tab has kept it since. */
+export function forgetPaper({ id, text }: LyingPaper): void {
   try {
-    localStorage.removeItem(KEY);
+    if (localStorage.getItem(keyOf(id)) === text) localStorage.removeItem(keyOf(id));
   } catch {
     // what was never kept need not be forgotten
+  }
+}
+
+/** Forgets all of them, whatever they are. */
+export function forgetPapers(): void {
+  try {
+    for (const { id } of lyingPapers()) localStorage.removeItem(keyOf(id));
+  } catch {
+    // the same
   }
 }

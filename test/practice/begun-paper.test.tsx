@@ -122,13 +122,28 @@ describe('the minutes that are left', () => {
   });
 });
 
+describe('a text that is longer than any answer', () => {
+  it('is kept in part rather than spoil the paper', () => {
+    const given = new Map([[typedSitting.id, '7'.repeat(900)]]);
+    const kept = begunFrom(stored(begunOf(table({ given }), wish, 0)));
+    expect(kept?.answers.map((answer) => answer.given.length)).toEqual([500]);
+  });
+});
+
 describe('the offer to go on', () => {
-  const offer = (hasClock: boolean): string =>
+  const left = (id: string, hasClock: boolean) => ({
+    id,
+    text: '',
+    paper: { ...begunOf(table({ hasClock }), wish, 102 * MINUTE), topics: '' },
+  });
+  const offer = (hasClock: boolean, change: Partial<Parameters<typeof BegunOffer>[0]> = {}): string =>
     render(
       <BegunOffer
-        begun={{ ...begunOf(table({ hasClock }), wish, 102 * MINUTE), topics: '' }}
+        left={[left('a', hasClock)]}
+        unreadable={0}
         onResume={() => undefined}
         onForget={() => undefined}
+        {...change}
       />,
     );
 
@@ -141,5 +156,21 @@ describe('the offer to go on', () => {
 
   it('has a way on and a way out', () => {
     expect(offer(true).match(/<button/g)).toHaveLength(2);
+    expect(offer(true)).toContain('A paper that you have not handed in');
+  });
+
+  it('has them for each of several, told apart by what each was made of', () => {
+    const html = offer(true, { left: [left('a', true), left('b', false)] });
+    expect(html).toContain('Papers that you have not handed in');
+    const described = [...html.matchAll(/<button[^>]*aria-describedby="([^"]+)"/g)].map(([, id]) => id);
+    expect(described).toHaveLength(4);
+    expect(new Set(described).size).toBe(2);
+    for (const id of described) expect(html).toContain(`<p id="${id}">`);
+  });
+
+  it('tells of what cannot be read, though nothing else was left', () => {
+    const html = offer(true, { left: [], unreadable: 1 });
+    expect(html).toContain('1 paper of these cannot be read by this page');
+    expect(html).not.toContain('<button');
   });
 });

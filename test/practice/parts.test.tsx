@@ -234,9 +234,8 @@ describe('a paper on the table', () => {
     hasClock: true,
     handed: undefined,
   };
-  const html = render(
-    <PaperTable paper={paper} wish={wish} isRefused={false} onGiven={nothing} onHandIn={nothing} />,
-  );
+  const ways = { onTake: nothing, onApart: nothing, onGiven: nothing, onHandIn: nothing };
+  const html = render(<PaperTable paper={paper} wish={wish} keeping="kept" {...ways} />);
 
   it('has every question at once, a clock in minutes, and what is still open', () => {
     for (const { stem } of allSittings) expect(html).toContain(stem);
@@ -256,16 +255,22 @@ describe('a paper on the table', () => {
 
   it('has no clock unless one was wished for', () => {
     const calm = render(
-      <PaperTable
-        paper={{ ...paper, hasClock: false }}
-        wish={wish}
-        isRefused
-        onGiven={nothing}
-        onHandIn={nothing}
-      />,
+      <PaperTable paper={{ ...paper, hasClock: false }} wish={wish} keeping="refused" {...ways} />,
     );
     expect(words(calm)).not.toContain('minute');
     expect(words(calm)).toContain('leave the page only after handing in');
+  });
+
+  it.each([
+    ['kept', []],
+    ['refused', []],
+    ['changed', ['Show it as the other tab has it', 'Keep this one as a paper of its own']],
+    ['gone', ['Keep this one as a paper of its own']],
+  ] as const)('says how it is kept, and asks where another tab has it: %s', (keeping, buttons) => {
+    const table = render(<PaperTable paper={paper} wish={wish} keeping={keeping} {...ways} />);
+    const note = /<div class="screen-only" role="status">.*?<\/div>/.exec(table)?.[0] ?? '';
+    expect([...note.matchAll(/<button[^>]*>([^<]*)/g)].map(([, text]) => text)).toEqual(buttons);
+    expect(words(note)).toMatch(/kept|keeps/);
   });
 
   it('has groups of buttons that do not take each other’s choice', () => {

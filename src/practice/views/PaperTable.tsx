@@ -1,17 +1,21 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Keeping } from '../../store/begun.ts';
 import { blankGiven, type Given } from '../answering.ts';
 import { answerKey } from '../keys.ts';
 import type { PaperWish } from '../paper.ts';
 import { minutesLeft, openCount, type PaperState } from '../paper-state.ts';
 import { strings } from '../strings.ts';
 import { AnswerFields } from './AnswerFields.tsx';
+import { KeepingNote } from './KeepingNote.tsx';
 import { PaperMade } from './PaperMade.tsx';
 
 interface PaperTableProps {
   readonly paper: PaperState;
   readonly wish: PaperWish;
-  /** Whether the browser refuses to keep it. */
-  readonly isRefused: boolean;
+  /** Whether it is kept, and the ways on where another tab has it. */
+  readonly keeping: Keeping;
+  readonly onTake: () => void;
+  readonly onApart: () => void;
   readonly onGiven: (id: string, given: Given) => void;
   readonly onHandIn: () => void;
 }
@@ -22,18 +26,30 @@ const LOOK_MS = 5000;
 const SPOKEN = [5, 1, 0];
 
 /** A paper being answered, all questions on one page as on paper. */
-export function PaperTable({ paper, wish, isRefused, onGiven, onHandIn }: PaperTableProps) {
+export function PaperTable({ paper, wish, keeping, onTake, onApart, onGiven, onHandIn }: PaperTableProps) {
   const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => heading.current?.focus(), []);
+  const toHeading = (): void => heading.current?.focus();
+  useEffect(toHeading, []);
   return (
     <>
       <h2 ref={heading} tabIndex={-1}>
         {strings.paper.heading(wish.seed)}
       </h2>
       <p class="small muted">
-        <PaperMade wish={wish} count={paper.sittings.length} />{' '}
-        <span class="screen-only">{isRefused ? strings.paper.notKept : strings.paper.kept}</span>
+        <PaperMade wish={wish} count={paper.sittings.length} />
       </p>
+      {/* its buttons go away with the choice */}
+      <KeepingNote
+        keeping={keeping}
+        onTake={() => {
+          toHeading();
+          onTake();
+        }}
+        onApart={() => {
+          toHeading();
+          onApart();
+        }}
+      />
       <Clock paper={paper} />
       <ol class="paper">
         {paper.sittings.map((sitting) => (
