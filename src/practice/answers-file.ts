@@ -11,6 +11,7 @@ import {
   LARGEST_SEED,
   MOST_ANSWERS,
 } from './answers.ts';
+import { filedPaper, type PaperById, paperFromFile, paperToFile } from './paper-file.ts';
 import { progressStrings as strings } from './progress-strings.ts';
 
 const LONGEST_ID = 60;
@@ -51,25 +52,33 @@ const practised = {
   },
 } as const satisfies Fields;
 
-/** Files of answers: a list of questions, each with what was answered. */
+/** Files of answers: a list of questions, each with what was answered, and papers that are not handed in. */
 export const practiceFileForm = () =>
   ({
     version: 1,
-    lists: { practice: practised },
+    lists: { practice: practised, papers: filedPaper },
     elsewhere: { sheets: strings.holdsSheets, instruments: strings.holdsInstruments },
   }) as const satisfies FileForm;
 
-/** Answers as the text of a file. */
-export const answersAsFile = (answers: Answers, saved: string): FileWritten =>
+/** Answers and papers as the text of a file. */
+export const answersAsFile = (answers: Answers, papers: readonly PaperById[], saved: string): FileWritten =>
   writeFile(
     practiceFileForm(),
-    { practice: [...answers].map(([question, given]) => ({ question, answers: given })) },
+    {
+      practice: [...answers].map(([question, given]) => ({ question, answers: given })),
+      ...(papers.length > 0 && { papers: papers.map(paperToFile) }),
+    },
     saved,
   );
 
-/** The answers of a file, or the first thing that is wrong with it. */
+/** What a file holds, or the first thing that is wrong with it. */
 export type AnswersRead =
-  | { readonly ok: true; readonly answers: Answers; readonly notes: readonly string[] }
+  | {
+      readonly ok: true;
+      readonly answers: Answers;
+      readonly papers: readonly PaperById[];
+      readonly notes: readonly string[];
+    }
   | { readonly ok: false; readonly problem: string };
 
 /** Reads a file of answers. Never throws, whatever it is. */
@@ -84,6 +93,14 @@ export function answersInFile(bytes: Uint8Array): AnswersRead {
     unfit += given.length - taken.length;
     if (taken.length > 0) answers.set(question, joinedAnswers(answers.get(question) ?? [], taken));
   }
-  if (answers.size === 0) return { ok: false, problem: strings.noAnswers };
-  return { ok: true, answers, notes: unfit === 0 ? read.notes : [...read.notes, strings.unfit(unfit)] };
+  const found = read.held.papers.map(paperFromFile);
+  const papers = found.filter((paper) => paper !== undefined);
+  const unfitPapers = found.length - papers.length;
+  if (answers.size + papers.length === 0) return { ok: false, problem: strings.noAnswers };
+  const notes = [
+    ...read.notes,
+    ...(unfit > 0 ? [strings.unfit(unfit)] : []),
+    ...(unfitPapers > 0 ? [strings.unfitPapers(unfitPapers)] : []),
+  ];
+  return { ok: true, answers, papers, notes };
 }

@@ -150,7 +150,19 @@ test('what was practised goes into a file, is forgotten, and comes back from the
   await open(page, pageWith('class="ask-options"'));
   await answer(page, true);
   await expect.poll(() => noted(page)).toBe(1);
+  const begun = {
+    version: 1,
+    seed: 7,
+    length: 5,
+    topics: '',
+    count: 5,
+    hasClock: false,
+    spentMs: 0,
+    answers: [],
+  };
+  await page.evaluate((text) => localStorage.setItem('practice:paper:a1', text), JSON.stringify(begun));
   await open(page, '/practice/');
+  await expect(page.getByText('1 mock paper is begun and not handed in.')).toBeVisible();
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as a file' }).click();
   const file = await (await saving).path();
@@ -158,12 +170,14 @@ test('what was practised goes into a file, is forgotten, and comes back from the
   page.on('dialog', (dialog) => dialog.accept());
   await page.getByRole('button', { name: 'Forget all answers' }).click();
   await expect(page.getByText('Nothing practised yet.')).toBeVisible();
+  await expect(page.getByText('1 mock paper is begun'), 'with the papers').toHaveCount(0);
   await page.getByLabel('Add from a file').setInputFiles({
     name: 'practice.json',
     mimeType: 'application/json',
     buffer: readFileSync(file),
   });
   await expect(page.getByText('Added 1 answer to 1 question')).toBeVisible();
+  await expect(page.getByText('1 mock paper that is not handed in was added.')).toBeVisible();
   await page.reload();
   await awake(page);
   await expect(page.getByText('1 answer to 1 question, noted')).toBeVisible();
@@ -198,6 +212,14 @@ test('a paper is answered in any order, handed in, marked and looked through aga
   await expect(page.locator('.paper .ask-options').last().locator('input').first()).toBeChecked();
   await expect(page.locator('.paper legend'), 'it is the same paper').toHaveText(stems);
   await expect(page).toHaveURL(/\?s=7&n=6/);
+  const other = await page.context().newPage();
+  await open(other, '/practice/paper/');
+  await other.getByRole('button', { name: 'Go on with it' }).click();
+  await expect(page.getByText('Another tab has gone on with this paper.')).toBeVisible();
+  await page.getByRole('button', { name: 'Show it as the other tab has it' }).click();
+  await expect(page.getByText('are kept in this browser')).toBeVisible();
+  await expect(other.getByText('Another tab has gone on with this paper.')).toBeVisible();
+  await other.close();
   await page.emulateMedia({ media: 'print' });
   await expect(page.locator('.paper legend').first(), 'it can be printed as it is').toBeVisible();
   await page.emulateMedia({ media: 'screen' });

@@ -110,10 +110,10 @@ describe('a file of answers', () => {
   it('gives back what was saved', () => {
     fc.assert(
       fc.property(answersOf, (all) => {
-        const file = answersAsFile(all, '2031-05-04T10:00:00.000Z');
+        const file = answersAsFile(all, [], '2031-05-04T10:00:00.000Z');
         const read = file.ok ? answersInFile(bytes(file.text)) : undefined;
         if (all.size === 0) expect(read).toMatchObject({ ok: false });
-        else expect(read).toEqual({ ok: true, answers: all, notes: [] });
+        else expect(read).toEqual({ ok: true, answers: all, papers: [], notes: [] });
       }),
     );
   });
@@ -144,6 +144,7 @@ describe('a file of answers', () => {
     expect(read).toEqual({
       ok: true,
       answers: new Map([['a', [{ ...good, seed: 1, grade: 'right', mistake: '' }]]]),
+      papers: [],
       notes: ['2 answers without a usable time or question were left out.'],
     });
   });
@@ -169,6 +170,7 @@ describe('a file of answers', () => {
     expect(answersInFile(file)).toEqual({
       ok: true,
       notes: [],
+      papers: [],
       answers: new Map([
         ['order-of-levels', [{ at: '2031-05-04T10:00:00.000Z', seed: 3, grade: 'unsure', mistake: '' }]],
         [
@@ -183,7 +185,7 @@ describe('a file of answers', () => {
   });
 
   it('is told on the bench, where it does not belong', () => {
-    const file = answersAsFile(new Map([['a', []]]), '2031-05-04T10:00:00.000Z');
+    const file = answersAsFile(new Map([['a', []]]), [], '2031-05-04T10:00:00.000Z');
     expect(file.ok && sheetsInFile(bytes(file.text))).toEqual({
       ok: false,
       problem: expect.stringContaining('the page of practice'),

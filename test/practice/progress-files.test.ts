@@ -1,6 +1,11 @@
-import { afterEach, describe, expect, it, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import type { Answers } from '../../src/practice/answers.ts';
-import { readAnswers } from '../../src/practice/progress-files.ts';
+import { begunOf } from '../../src/practice/begun-paper.ts';
+import { leftPapers } from '../../src/practice/left-papers.ts';
+import { addPapers, readAnswers } from '../../src/practice/progress-files.ts';
+import { keepPaper, lyingPapers } from '../../src/store/begun.ts';
+import { refusing, storage } from '../store/any-storage.ts';
+import { allSittings, orderSitting, typedSitting } from './sittings.ts';
 
 const saved = vi.hoisted(() => ({ files: [] as { name: string; content: string | Blob; type: string }[] }));
 vi.mock('../../src/exchange/save-file.ts', () => ({
@@ -8,7 +13,11 @@ vi.mock('../../src/exchange/save-file.ts', () => ({
 }));
 const { saveAnswers } = await import('../../src/practice/progress-files.ts');
 
+beforeEach(() => {
+  vi.stubGlobal('localStorage', storage());
+});
 afterEach(() => {
+  vi.unstubAllGlobals();
   saved.files.length = 0;
 });
 
@@ -39,7 +48,7 @@ describe('answers as a file', () => {
   it('come back as they were', async () => {
     saveAnswers(answers, new Date('2031-05-06T08:00:00.000Z'));
     const text = String(saved.files[0]?.content);
-    expect(await readAnswers(chosen(text))).toEqual({ ok: true, answers, notes: [] });
+    expect(await readAnswers(chosen(text))).toEqual({ ok: true, answers, papers: [], notes: [] });
   });
 
   it('leave out what stands at its usual value', () => {
@@ -70,5 +79,57 @@ describe('a file that was chosen', () => {
       ok: false,
       problem: expect.stringContaining('a PDF document'),
     });
+  });
+});
+
+describe('papers that are not handed in', () => {
+  const paper = begunOf(
+    {
+      sittings: allSittings,
+      given: new Map<string, string | readonly string[]>([
+        [typedSitting.id, '7,0 dBm'],
+        [orderSitting.id, ['one', 'two', 'three']],
+      ]),
+      begunMs: 0,
+      hasClock: true,
+      handed: undefined,
+    },
+    { seed: 7, length: 5, topics: '' },
+    90_000,
+  );
+  const kept = { id: 'a1', text: JSON.stringify(paper) };
+  const savedText = (): string => {
+    expect(saveAnswers(new Map(), new Date('2031-05-06T08:00:00.000Z'))).toBeUndefined();
+    return String(saved.files.at(-1)?.content);
+  };
+
+  it('go into the file, and come back from it into a browser that has none', async () => {
+    keepPaper(kept, undefined);
+    const text = savedText();
+    vi.stubGlobal('localStorage', storage());
+    const read = await readAnswers(chosen(text));
+    expect(addPapers(read.ok ? read.papers : [])).toEqual(['1 mock paper that is not handed in was added.']);
+    expect(leftPapers()).toEqual({ left: [{ id: 'a1', text: kept.text, paper }], unreadable: 0 });
+  });
+
+  it('stay as they are here where the file has them as well, and are told', () => {
+    keepPaper({ ...kept, text: 'gone on with' }, undefined);
+    expect(addPapers([{ id: 'a1', paper }])).toEqual([
+      '1 mock paper of the file is here already, and stays as it is here.',
+    ]);
+    expect(lyingPapers()).toEqual([{ id: 'a1', text: 'gone on with' }]);
+  });
+
+  it('that cannot be read stay out of the file and where they lie', () => {
+    keepPaper({ id: 'b2', text: '{' }, undefined);
+    expect(JSON.parse(savedText())).not.toHaveProperty('papers');
+    expect(lyingPapers()).toEqual([{ id: 'b2', text: '{' }]);
+  });
+
+  it('that the browser refuses are told', () => {
+    vi.stubGlobal('localStorage', refusing);
+    expect(addPapers([{ id: 'a1', paper }])).toEqual([
+      '1 mock paper could not be kept: the browser refuses.',
+    ]);
   });
 });

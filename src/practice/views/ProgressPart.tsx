@@ -1,4 +1,5 @@
-import { useId, useState } from 'preact/hooks';
+import { useEffect, useId, useState } from 'preact/hooks';
+import { type LeftPapers, leftPapers, NOTHING_LEFT } from '../left-papers.ts';
 import { recurring } from '../plan.ts';
 import { progressStrings as strings } from '../progress-strings.ts';
 import type { Book } from '../use-book.ts';
@@ -13,6 +14,7 @@ const counted = (answers: Book['answers']): { answers: number; questions: number
 /** What the browser has noted: in sum, what came back, and the ways to save, add and forget it. */
 export function ProgressPart({ book }: { readonly book: Book }) {
   const { answers, unreadable } = book;
+  const papers = useLeftPapers(book);
   const again = recurring(answers);
   const times = new Map(again.map((each) => [each.mistake, each.times]));
   return (
@@ -20,6 +22,8 @@ export function ProgressPart({ book }: { readonly book: Book }) {
       <h2 id="practised">{strings.heading}</h2>
       <p>{answers.size === 0 ? strings.none : strings.count(counted(answers))}</p>
       {unreadable > 0 && <p>{strings.unreadable(unreadable)}</p>}
+      {papers.left.length > 0 && <p>{strings.papers(papers.left.length)}</p>}
+      {papers.unreadable > 0 && <p>{strings.unreadablePapers(papers.unreadable)}</p>}
       {again.length > 0 && (
         <>
           <h3>{strings.recurring}</h3>
@@ -31,12 +35,24 @@ export function ProgressPart({ book }: { readonly book: Book }) {
         </>
       )}
       <StoreNote book={book} />
-      <ProgressFiles book={book} />
+      <ProgressFiles book={book} papers={papers} />
     </section>
   );
 }
 
-function ProgressFiles({ book }: { readonly book: Book }) {
+/** Papers that are not handed in, as they lie in the browser; looked for again whenever answers change, or another tab keeps something. */
+function useLeftPapers({ answers }: Book): LeftPapers {
+  const [papers, setPapers] = useState(NOTHING_LEFT);
+  useEffect(() => {
+    const look = (): void => setPapers(leftPapers());
+    look();
+    addEventListener('storage', look);
+    return () => removeEventListener('storage', look);
+  }, [answers]);
+  return papers;
+}
+
+function ProgressFiles({ book, papers }: { readonly book: Book; readonly papers: LeftPapers }) {
   const id = useId();
   const [told, setTold] = useState<{
     readonly text: string;
@@ -49,27 +65,29 @@ function ProgressFiles({ book }: { readonly book: Book }) {
     setTold(problem === undefined ? { text: strings.saved } : { text: problem, isBad: true });
   };
   const open = async (file: File): Promise<void> => {
-    const { readAnswers } = await import('../progress-files.ts');
+    const { addPapers, readAnswers } = await import('../progress-files.ts');
     const read = await readAnswers(file);
     if (!read.ok) {
       setTold({ text: read.problem, isBad: true });
       return;
     }
+    const papersTold = addPapers(read.papers); // before the book, which has them counted again
     await book.add(read.answers);
-    setTold({ text: strings.added(counted(read.answers)), notes: read.notes });
+    setTold({ text: strings.added(counted(read.answers)), notes: [...papersTold, ...read.notes] });
   };
   const clear = async (): Promise<void> => {
     if (!confirm(strings.reallyClear)) return;
     await book.clear();
     setTold({ text: strings.cleared });
   };
-  const isEmpty = book.answers.size === 0;
+  const isEmpty = book.answers.size + papers.left.length === 0;
+  const isClear = isEmpty && book.unreadable + papers.unreadable === 0;
   return (
     <div class="practice-files">
       <button type="button" disabled={isEmpty} onClick={() => void save()}>
         {strings.save}
       </button>
-      <button type="button" disabled={isEmpty && book.unreadable === 0} onClick={() => void clear()}>
+      <button type="button" disabled={isClear} onClick={() => void clear()}>
         {strings.clear}
       </button>
       <label for={id}>{strings.open}</label>
