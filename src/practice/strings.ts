@@ -113,6 +113,8 @@ export const strings = {
       `Worksheets, number ${seed}, ${questions(count)}, ${fromTopics(topics)}.`,
     own: 'Our own questions, not those of any examination.',
   },
+  decimal:
+    'For the numbers of questions, solutions and printed papers. What you typed stays as typed, and a field takes either sign. The choice holds for the whole site; it is kept in this browser, or where that is refused, until you leave the page.',
   settings: {
     seed: 'Number of the paper',
     length: 'Questions',

@@ -4,6 +4,7 @@ import { answerKey } from '../keys.ts';
 import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { type Attempt, useAttempt } from '../use-attempt.ts';
+import { useSign } from '../use-sign.ts';
 import { AnswerFields } from './AnswerFields.tsx';
 import { MistakeLine } from './Mistakes.tsx';
 import { Solution } from './Solution.tsx';
@@ -31,6 +32,8 @@ const verdictOf = ({ marked, unsure }: Attempt): string => {
 export function AskForm({ sitting, onMarked, after, told, inTurn = false }: AskFormProps) {
   const attempt = useAttempt(sitting, strings.round.lost);
   const { marked, problem } = attempt;
+  const { seen, say } = useSign();
+  const shown = seen(sitting);
   const form = useRef<HTMLFormElement>(null);
   const reply = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -58,7 +61,7 @@ export function AskForm({ sitting, onMarked, after, told, inTurn = false }: AskF
       }}
     >
       <AnswerFields
-        sitting={sitting}
+        sitting={shown}
         given={attempt.given}
         onGiven={attempt.give}
         isDone={marked !== undefined}
@@ -68,7 +71,7 @@ export function AskForm({ sitting, onMarked, after, told, inTurn = false }: AskF
         {problem !== undefined && <p class="problem">{problem}</p>}
         {marked && (
           <p>
-            <strong>{verdictOf(attempt)}</strong> {marked.reply}
+            <strong>{verdictOf(attempt)}</strong> {say(marked.reply)}
           </p>
         )}
         {marked && told}
@@ -77,7 +80,7 @@ export function AskForm({ sitting, onMarked, after, told, inTurn = false }: AskF
       <AskActions attempt={attempt} after={after?.text} keys={keyCount(sitting)} />
       <Solution
         key={`${sitting.id} ${sitting.seed} ${marked === undefined}`}
-        sitting={sitting}
+        sitting={shown}
         isOpen={marked !== undefined}
       />
     </form>

@@ -1,4 +1,5 @@
 import { useContext } from 'preact/hooks';
+import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
 import { tallyOf } from '../plan.ts';
 import { strings } from '../strings.ts';
 import { useBook, useStandings } from '../use-book.ts';
@@ -26,6 +27,7 @@ export function Home() {
         })}
       </ul>
       <ProgressPart book={book} />
+      <DecimalChoice help={strings.decimal} />
     </>
   );
 }

@@ -11,6 +11,9 @@ interface OrderFieldsProps {
   readonly isDone: boolean;
 }
 
+/** An item as it is spoken, where a comma would part a number in two. */
+const said = (text: string): string => saidText(text.replace(/(\d),(\d)/g, '$1.$2'));
+
 /** A list whose items move by a button each way. The focus stays on the item that is moved, and its new place is spoken. */
 export function OrderFields({ payload, order, onGiven, isDone }: OrderFieldsProps) {
   const [told, setTold] = useState('');
@@ -20,7 +23,7 @@ export function OrderFields({ payload, order, onGiven, isDone }: OrderFieldsProp
     const next = movedItem(order, id, by);
     const text = items.find((item) => item.id === id)?.text ?? '';
     onGiven(next);
-    setTold(strings.form.moved({ text: saidText(text), place: next.indexOf(id) + 1, of: next.length }));
+    setTold(strings.form.moved({ text: said(text), place: next.indexOf(id) + 1, of: next.length }));
     requestAnimationFrame(() => {
       const row = list.current?.children[next.indexOf(id)];
       const [up, down] = row?.querySelectorAll('button') ?? [];
@@ -40,7 +43,7 @@ export function OrderFields({ payload, order, onGiven, isDone }: OrderFieldsProp
               <button
                 type="button"
                 disabled={isDone || at === 0}
-                aria-label={strings.form.up(saidText(text))}
+                aria-label={strings.form.up(said(text))}
                 onClick={() => move(id, -1)}
               >
                 ↑
@@ -48,7 +51,7 @@ export function OrderFields({ payload, order, onGiven, isDone }: OrderFieldsProp
               <button
                 type="button"
                 disabled={isDone || at === items.length - 1}
-                aria-label={strings.form.down(saidText(text))}
+                aria-label={strings.form.down(said(text))}
                 onClick={() => move(id, 1)}
               >
                 ↓

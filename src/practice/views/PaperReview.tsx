@@ -4,6 +4,7 @@ import { givenTexts, type Marked } from '../answering.ts';
 import type { PaperWish } from '../paper.ts';
 import { type HandedIn, minutesLeft, mistakesIn, type PaperState, rightCount } from '../paper-state.ts';
 import { strings } from '../strings.ts';
+import { type Signed, useSign } from '../use-sign.ts';
 import { LessonLink } from './LessonLink.tsx';
 import { MistakeLine, MistakeList } from './Mistakes.tsx';
 import { PaperMade } from './PaperMade.tsx';
@@ -22,6 +23,7 @@ export function PaperReview({ paper, wish, handed, onAgain }: PaperReviewProps) 
   useEffect(() => heading.current?.focus(), []);
   const { marks, atMs } = handed;
   const mistakes = mistakesIn(marks);
+  const { seen, say } = useSign();
   return (
     <>
       <h2 ref={heading} tabIndex={-1}>
@@ -45,12 +47,13 @@ export function PaperReview({ paper, wish, handed, onAgain }: PaperReviewProps) 
       </p>
       <h3>{strings.paper.review}</h3>
       <ol class="paper">
-        {paper.sittings.map((sitting) => (
+        {paper.sittings.map(seen).map((sitting) => (
           <li key={sitting.id}>
             <Reviewed
               sitting={sitting}
               mark={marks.get(sitting.id)}
               texts={givenTexts(sitting, paper.given.get(sitting.id) ?? '')}
+              say={say}
             />
           </li>
         ))}
@@ -63,6 +66,7 @@ interface ReviewedProps {
   readonly sitting: Sitting;
   readonly mark: Marked | undefined;
   readonly texts: readonly string[];
+  readonly say: Signed['say'];
 }
 
 const verdictOf = (mark: Marked | undefined): string => {
@@ -70,13 +74,14 @@ const verdictOf = (mark: Marked | undefined): string => {
   return mark?.outcome === 'near' ? strings.form.near : strings.form.wrong;
 };
 
-function Reviewed({ sitting, mark, texts }: ReviewedProps) {
+function Reviewed({ sitting, mark, texts, say }: ReviewedProps) {
   const isRight = mark?.outcome === 'right';
   return (
     <div class="keep">
       <p>{sitting.stem}</p>
       <p>
-        <strong>{verdictOf(mark)}</strong> {mark?.outcome !== 'unread' && mark?.reply}
+        <strong>{verdictOf(mark)}</strong>{' '}
+        {mark !== undefined && mark.outcome !== 'unread' && say(mark.reply)}
       </p>
       {!isRight && (
         <>

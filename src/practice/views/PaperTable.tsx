@@ -5,6 +5,7 @@ import { answerKey } from '../keys.ts';
 import type { PaperWish } from '../paper.ts';
 import { minutesLeft, openCount, type PaperState } from '../paper-state.ts';
 import { strings } from '../strings.ts';
+import { useSign } from '../use-sign.ts';
 import { AnswerFields } from './AnswerFields.tsx';
 import { KeepingNote } from './KeepingNote.tsx';
 import { PaperMade } from './PaperMade.tsx';
@@ -30,6 +31,7 @@ export function PaperTable({ paper, wish, keeping, onTake, onApart, onGiven, onH
   const heading = useRef<HTMLHeadingElement>(null);
   const toHeading = (): void => heading.current?.focus();
   useEffect(toHeading, []);
+  const { seen } = useSign();
   return (
     <>
       <h2 ref={heading} tabIndex={-1}>
@@ -57,7 +59,7 @@ export function PaperTable({ paper, wish, keeping, onTake, onApart, onGiven, onH
             {/* a form of its own for the digit keys; Enter hands nothing in here */}
             <form onKeyDown={answerKey} onSubmit={(event) => event.preventDefault()}>
               <AnswerFields
-                sitting={sitting}
+                sitting={seen(sitting)}
                 given={paper.given.get(sitting.id) ?? blankGiven(sitting.payload)}
                 isDone={false}
                 onGiven={(given) => onGiven(sitting.id, given)}

@@ -1,9 +1,11 @@
 import { useContext, useState } from 'preact/hooks';
+import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
 import { MOST_PAPERS, topicTitles, worksheetAddress } from '../paper.ts';
 import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { type PapersWish, usePapers } from '../use-papers.ts';
 import { useQuery } from '../use-query.ts';
+import { useSign } from '../use-sign.ts';
 import { AroundContext } from './context.ts';
 import { PaperFields, WholeField } from './PaperSettings.tsx';
 import { PrintedAnswers, PrintedPaper } from './PrintedPaper.tsx';
@@ -26,7 +28,9 @@ export function Worksheet({ sittings }: { readonly sittings: readonly ShownSitti
   const [isChanged, setChanged] = useState(false);
   const state = isChanged ? wish : undefined;
   const problems = useQuery({ spec: worksheetAddress, state, open: setWish });
-  const { papers, isWaiting, isLost, retry } = usePapers(wish, USUAL, written);
+  const { papers: drawn, isWaiting, isLost, retry } = usePapers(wish, USUAL, written);
+  const { seen } = useSign();
+  const papers = drawn.map((paper) => ({ ...paper, sittings: paper.sittings.map(seen) }));
   const change = (part: Partial<SheetWish>): void => {
     setWish((before) => ({ ...before, ...part }));
     setChanged(true);
@@ -37,6 +41,7 @@ export function Worksheet({ sittings }: { readonly sittings: readonly ShownSitti
         <h2 id="to-print">{strings.worksheet.settings}</h2>
         <Problems problems={problems} isLost={false} />
         <SheetFields wish={wish} onChange={change} />
+        <DecimalChoice help={strings.decimal} />
         <p class="practice-actions">
           <button type="button" disabled={isWaiting} onClick={() => print()}>
             {strings.worksheet.print}

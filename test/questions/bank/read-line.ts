@@ -1,4 +1,4 @@
-/** A number as printed: its value and last place in the unit that follows it, empty for none. */
+/** A number as printed, with a point or a comma: its value and last place in the unit that follows it, empty for none. */
 export interface Read {
   readonly as: 'number';
   readonly value: number;
@@ -27,7 +27,7 @@ const raised = (text: string): number =>
   Number([...text].map((sign) => (sign === '⁻' ? '-' : RAISED.indexOf(sign))).join(''));
 
 const NUMBER =
-  /^(\d+)(?:\.(\d+))?(?: × 10([⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+))?(?: ?((?:dBm|dBi|dBd|dB|%|ppm|°C|[kMmµnp]?(?:W|V|A|Ω|Hz|F|m)|K)(?: RMS| peak|pp)?)(?![A-Za-z]))?/;
+  /^(\d+)(?:[.,](\d+))?(?: × 10([⁻⁰¹²³⁴⁵⁶⁷⁸⁹]+))?(?: ?((?:dBm|dBi|dBd|dB|%|ppm|°C|[kMmµnp]?(?:W|V|A|Ω|Hz|F|m)|K)(?: RMS| peak|pp)?)(?![A-Za-z]))?/;
 /** Words of a sum, and what they stand for. What begins a `rest` reaches to the end of its side. */
 const WORDS: readonly (readonly [pattern: RegExp, piece: Piece])[] = [
   [/^(?:is|are|gives|give|leaves|leave)\b/, { as: 'same' }],

@@ -165,7 +165,7 @@ export const LINE_NUMBERS: readonly BankQuestion[] = [
     difficulty: 2,
     given: { watts: oneOf(0.5, 1, 2, 4, 5, 8, 10, 20, 25), most: steps(-10, 10, 5) },
     stem: ({ watts, most }) =>
-      `A transmitter may give up to ${givenPower(watts)}. The receiver behind it must not get more than ${fixed('dBm', 0)(most)}. How many decibels of pads does it take at least?`,
+      `A transmitter may give up to ${givenPower(watts)}. The receiver behind it must not get more than ${fixed('dBm', 0)(most)}. By how many decibels does the transmitter exceed that limit? Pads have to take away at least as much.`,
     answer: ({ watts, most }) => level(watts) - most,
     write: fixed('dB', 1),
     typed: { quantity: 'loss', unit: 'dB', tolerance: { of: 'value', size: 0.1 } },

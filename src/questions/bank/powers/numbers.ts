@@ -236,8 +236,8 @@ export const POWER_NUMBERS: readonly BankQuestion[] = [
       [carrier * 4, 'carrier-factor', 'Four times is for a modulation to the full.'],
     ],
     worked: ({ carrier, depth }) => [
-      `At the crest the volts are 1 + ${given(depth, 'percent')} = ${exactly(1 + depth / 100)} times those of the carrier, the power ${exactly(1 + depth / 100)}² = ${sig((1 + depth / 100) ** 2, 4)} times its own.`,
-      `${sig((1 + depth / 100) ** 2, 4)} × ${givenPower(carrier)} =`,
+      `At the crest the volts are 1 + ${given(depth, 'percent')} = ${exactly(1 + depth / 100)} times those of the carrier, the power ${exactly(1 + depth / 100)}² = ${exactly((1 + depth / 100) ** 2)} times its own.`,
+      `${exactly((1 + depth / 100) ** 2)} × ${givenPower(carrier)} =`,
     ],
     right: 'One plus the depth, squared, times the carrier.',
   }),

@@ -25,7 +25,7 @@ export const POWER_WORDS: readonly BankQuestion[] = [
       ],
     ],
     worked:
-      'The ITU Radio Regulations define it so (1.157): the average power during one radio-frequency cycle at the crest of the modulation envelope.',
+      'The ITU Radio Regulations define it so (No. 1.157): the average power during one radio-frequency cycle at the crest of the modulation envelope.',
   }),
   concept('powers', {
     id: 'name-the-measurand',

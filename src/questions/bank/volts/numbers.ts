@@ -289,8 +289,8 @@ export const VOLT_NUMBERS: readonly BankQuestion[] = [
     ],
     suits: ({ percent }) => percent !== 2,
     worked: ({ percent }) => [
-      `The volts shown are 1 + ${given(percent, 'percent')} = ${exactly(1 + percent / 100)} times the true ones, the power ${exactly(1 + percent / 100)}² = ${sig((1 + percent / 100) ** 2, 5)} times.`,
-      `Too high by ${sig((1 + percent / 100) ** 2, 5)} − 1 =`,
+      `The volts shown are 1 + ${given(percent, 'percent')} = ${exactly(1 + percent / 100)} times the true ones, the power ${exactly(1 + percent / 100)}² = ${exactly((1 + percent / 100) ** 2)} times.`,
+      `Too high by ${exactly((1 + percent / 100) ** 2)} − 1 =`,
     ],
     right: 'About twice the percentage, since the volts are squared.',
   }),
