@@ -3,7 +3,16 @@ import type { UnitName } from '../../text/units.ts';
 import { MISCONCEPTIONS, type MisconceptionId } from './misconceptions.ts';
 import type { Drawn, Ranges } from './ranges.ts';
 import type { TopicId } from './topics.ts';
-import type { BankQuestion, ChoicePayload, Made, Slip, Tolerance, TypedPayload } from './types.ts';
+import type {
+  BankQuestion,
+  ChoicePayload,
+  Made,
+  OrderItem,
+  OrderPayload,
+  Slip,
+  Tolerance,
+  TypedPayload,
+} from './types.ts';
 import { withinWords } from './write.ts';
 
 /** What every question states. */
@@ -41,14 +50,32 @@ export interface NumericSource<R extends Ranges> extends Facts {
   readonly right: string;
 }
 
+/** What is put in order, and what to say where the order is wrong. */
+export interface OrderSource {
+  /** What stands at the two ends. */
+  readonly ends: readonly [first: string, last: string];
+  readonly items: readonly OrderItem[];
+  /** What to say where it was given from its end. */
+  readonly reversed: string;
+  readonly otherwise: Slip;
+}
+
 /** The slip of a misconception, with its usual reply unless there is another. */
 export const slip = (by: MisconceptionId, says?: string): Slip => ({
   misconception: by,
   reply: says ?? MISCONCEPTIONS[by].reply,
 });
 
-/** What to say where an order was given from its end. */
-export const fromTheEnd = (reply: string): Slip => ({ misconception: undefined, reply });
+/** Things to put in order: they come in the right one. */
+export const inOrder = ({ ends, items, reversed, otherwise }: OrderSource): OrderPayload => ({
+  kind: 'order',
+  first: ends[0],
+  last: ends[1],
+  items,
+  answer: items.map(({ id }) => id),
+  reversed: { misconception: undefined, reply: reversed },
+  otherwise,
+});
 
 /** Options of a choice: the right one first, ids in the order of the author. */
 export function choices(right: { text: string; reply: string }, wrong: readonly WrongText[]): ChoicePayload {

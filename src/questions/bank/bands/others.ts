@@ -1,4 +1,4 @@
-import { fromTheEnd, other, slip } from '../define.ts';
+import { inOrder, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { fixed, given, givenBand } from '../write.ts';
@@ -32,18 +32,15 @@ export const BAND_OTHERS: readonly BankQuestion[] = [
       ];
       return {
         stem: 'Four lines of a budget. Put them in the order in which they count.',
-        payload: {
-          kind: 'order',
-          first: 'counts least',
-          last: 'counts most',
+        payload: inOrder({
+          ends: ['counts least', 'counts most'],
           items: rows.map(({ id, text }) => ({ id, text })),
-          answer: rows.map(({ id }) => id),
-          reversed: fromTheEnd('That begins with the one that counts most.'),
+          reversed: 'That begins with the one that counts most.',
           otherwise: slip(
             'limit-as-u',
             'Bring each to a standard uncertainty before you compare: U by its k, a flat limit by √3, a swinging one by √2.',
           ),
-        },
+        }),
         worked: [
           `As standard uncertainties: ${given(u, 'dB')} as it is; ${given(wide, 'dB')}/2 = ${fixed('dB', 3)(wide / 2)}; ${given(swing, 'dB')}/√2 = ${fixed('dB', 3)(swing / Math.SQRT2)}; ${given(half, 'dB')}/√3 = ${fixed('dB', 3)(half / Math.sqrt(3))}.`,
         ],

@@ -1,4 +1,4 @@
-import { fromTheEnd, other, slip } from '../define.ts';
+import { inOrder, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { given, givenPower } from '../write.ts';
@@ -21,18 +21,15 @@ export const CAUTION_OTHERS: readonly BankQuestion[] = [
       ];
       return {
         stem: 'Behind the same pads a power meter is to be swapped for another that bears as much. In what order?',
-        payload: {
-          kind: 'order',
-          first: 'first of all',
-          last: 'last of all',
+        payload: inOrder({
+          ends: ['first of all', 'last of all'],
           items,
-          answer: items.map(({ id }) => id),
-          reversed: fromTheEnd('That is from the end to the beginning.'),
+          reversed: 'That is from the end to the beginning.',
           otherwise: slip(
             'hurry-at-the-bench',
             'Nothing is undone before the power is off and seen to be off; and a connector is looked at before it is fitted.',
           ),
-        },
+        }),
         worked: [
           'Off, proved off, old one off, a look at the connectors, new one on, and then key with little.',
         ],

@@ -1,4 +1,4 @@
-import { fromTheEnd, other, slip } from '../define.ts';
+import { inOrder, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { given, givenPower, power } from '../write.ts';
@@ -90,18 +90,15 @@ export const LINE_OTHERS: readonly BankQuestion[] = [
       ];
       return {
         stem: 'A transmitter is to be measured through pads. In what order do you work?',
-        payload: {
-          kind: 'order',
-          first: 'first of all',
-          last: 'last of all',
+        payload: inOrder({
+          ends: ['first of all', 'last of all'],
           items,
-          answer: items.map(({ id }) => id),
-          reversed: fromTheEnd('That is the way back from the end.'),
+          reversed: 'That is the way back from the end.',
           otherwise: slip(
             'hurry-at-the-bench',
             'Work out the level before anything is connected, and connect or take off only with the key off.',
           ),
-        },
+        }),
         worked: ['Sum first, then connect, then key, read, key off, and only then touch the connectors.'],
         right: 'And nothing is connected or taken off with the key down.',
       };

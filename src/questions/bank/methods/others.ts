@@ -1,4 +1,4 @@
-import { fromTheEnd, other, slip } from '../define.ts';
+import { inOrder, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { given, givenPower } from '../write.ts';
@@ -87,18 +87,15 @@ export const METHOD_OTHERS: readonly BankQuestion[] = [
       ];
       return {
         stem: 'A transmitter’s power is to be found from the warmth of its load, by direct current. In what order?',
-        payload: {
-          kind: 'order',
-          first: 'first of all',
-          last: 'last of all',
+        payload: inOrder({
+          ends: ['first of all', 'last of all'],
           items,
-          answer: items.map(({ id }) => id),
-          reversed: fromTheEnd('That is from the end to the beginning.'),
+          reversed: 'That is from the end to the beginning.',
           otherwise: slip(
             'heat-too-early',
             'Radio frequency and direct current never come together into the load, and each needs its time to settle.',
           ),
-        },
+        }),
         worked: [
           'Cold, then radio frequency until it is steady, off, cool, then direct current to the same rise, and only then the sum.',
         ],

@@ -1,5 +1,5 @@
 import { meanOverPeakEnvelope } from '#compute';
-import { fromTheEnd, other, slip } from '../define.ts';
+import { inOrder, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { given, givenPower, power } from '../write.ts';
@@ -33,18 +33,15 @@ export const POWER_OTHERS: readonly BankQuestion[] = [
       ];
       return {
         stem: `Four signals, all of ${givenPower(pep)} peak envelope power. Put them in the order of the heat that they make in a dummy load.`,
-        payload: {
-          kind: 'order',
-          first: 'least heat first',
-          last: 'most heat last',
+        payload: inOrder({
+          ends: ['least heat first', 'most heat last'],
           items: rows.map(({ id, text }) => ({ id, text })),
-          answer: rows.map(({ id }) => id),
-          reversed: fromTheEnd('That begins with the most heat.'),
+          reversed: 'That begins with the most heat.',
           otherwise: slip(
             'mean-is-pep',
             'Heat goes with the mean power: ask of each what share of the peak envelope power it has on average.',
           ),
-        },
+        }),
         worked: [
           `Mean powers: ${given(share, 'percent')} of ${givenPower(pep)} is ${power()((pep * share) / 100)}; PARIS has its key down for 22 of 50 units, and 22/50 × ${givenPower(pep)} = ${power()((pep * 22) / 50)}; for two tones 1/2 × ${givenPower(pep)} = ${power()(pep / 2)}; a steady carrier has all of its ${givenPower(pep)}.`,
         ],

@@ -1,5 +1,5 @@
 import { levelDbm, levelToPower, powerRatioToDb } from '#compute';
-import { fromTheEnd, other, slip } from '../define.ts';
+import { inOrder, other, slip } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { fixed, given, power } from '../write.ts';
@@ -30,18 +30,15 @@ export const RATIO_OTHERS: readonly BankQuestion[] = [
       const inMilliwatts = (level: number): string => power()(levelToPower(levelDbm(level)));
       return {
         stem: 'Put these powers in order.',
-        payload: {
-          kind: 'order',
-          first: 'smallest first',
-          last: 'largest last',
+        payload: inOrder({
+          ends: ['smallest first', 'largest last'],
           items,
-          answer: items.map(({ id }) => id),
-          reversed: fromTheEnd('That is from the largest to the smallest.'),
+          reversed: 'That is from the largest to the smallest.',
           otherwise: slip(
             'zero-is-nothing',
             'Bring all of them to milliwatts: a minus in front of dBm is a small power, not a negative one, and one milliwatt is nought dBm.',
           ),
-        },
+        }),
         worked: [
           `In milliwatts and watts: ${items[0]?.text} is ${inMilliwatts(a)}, ${given(b, 'dBm')} is ${inMilliwatts(b)}, ${given(c, 'dBm')} is ${inMilliwatts(c)}, ${given(e, 'dBm')} is ${inMilliwatts(e)}.`,
         ],

@@ -1,5 +1,5 @@
 import { reflectionOfReturnLoss, reflectionOfSwr } from '#compute';
-import { fromTheEnd, other, slip } from '../define.ts';
+import { inOrder, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { fixed, given } from '../write.ts';
@@ -35,20 +35,15 @@ export const REFLECTION_OTHERS: readonly BankQuestion[] = [
       const back = (at: number): string => fixed('percent', 2)(100 * (rows[at]?.back ?? 0));
       return {
         stem: 'Four loads, each described in its own way. Put them in order, the best match first.',
-        payload: {
-          kind: 'order',
-          first: 'least comes back',
-          last: 'most comes back',
+        payload: inOrder({
+          ends: ['least comes back', 'most comes back'],
           items: rows.map(({ id, text }) => ({ id, text })),
-          answer: rows.map(({ id }) => id),
-          reversed: fromTheEnd(
-            'That begins with the worst. A large return loss is a good match: little comes back.',
-          ),
+          reversed: 'That begins with the worst. A large return loss is a good match: little comes back.',
           otherwise: slip(
             'amplitude-for-power',
             'Bring all of them to the share of power that comes back. And mind that a large return loss is a good match.',
           ),
-        },
+        }),
         worked: [
           `Of the power there come back, of the return losses: ten to the power of −${given(best)}/10 is ${back(0)}, ten to the power of −${given(worst)}/10 is ${back(3)}; of the standing-wave ratio: ((${given(swr)} − 1)/(${given(swr)} + 1))² = ${back(1)}; and ${given(share, 'percent')}.`,
         ],

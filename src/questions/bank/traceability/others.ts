@@ -1,4 +1,4 @@
-import { fromTheEnd, other, slip } from '../define.ts';
+import { inOrder, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { given } from '../write.ts';
@@ -21,18 +21,15 @@ export const TRACE_OTHERS: readonly BankQuestion[] = [
       ];
       return {
         stem: 'Put the calibration chain in order, from the definition down to your reading.',
-        payload: {
-          kind: 'order',
-          first: 'the definition first',
-          last: 'the reading last',
+        payload: inOrder({
+          ends: ['the definition first', 'the reading last'],
           items,
-          answer: items.map(({ id }) => id),
-          reversed: fromTheEnd('That goes up. Asked is the way down.'),
+          reversed: 'That goes up. Asked is the way down.',
           otherwise: slip(
             'chain-gets-better',
             'Each is compared with the one above it, and is less certain than it.',
           ),
-        },
+        }),
         worked: [
           'Definition, national standard, laboratory, lent meter, your meter, reading: each is compared with the one before, and the band grows at every step.',
         ],
@@ -56,18 +53,15 @@ export const TRACE_OTHERS: readonly BankQuestion[] = [
       ];
       return {
         stem: 'You carry a calibration over from a lent meter to your own, key off at each change. In what order?',
-        payload: {
-          kind: 'order',
-          first: 'first of all',
-          last: 'last of all',
+        payload: inOrder({
+          ends: ['first of all', 'last of all'],
           items,
-          answer: items.map(({ id }) => id),
-          reversed: fromTheEnd('That is from the end to the beginning.'),
+          reversed: 'That is from the end to the beginning.',
           otherwise: slip(
             'drift-ignored',
             'Yours is read between two readings of the lent one, so that a steady drift drops out.',
           ),
-        },
+        }),
         worked: ['Warm up, lent, own, lent, mean less own, and write it down with all that belongs to it.'],
         right: 'Yours between two of the lent one’s.',
       };

@@ -1,4 +1,4 @@
-import { fromTheEnd, other, slip } from '../define.ts';
+import { inOrder, other, slip } from '../define.ts';
 import { oneOf } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { given, givenBand } from '../write.ts';
@@ -79,18 +79,15 @@ export const VERDICT_OTHERS: readonly BankQuestion[] = [
       ];
       return {
         stem: 'Is the transmitter inside its limits? Put the steps in order.',
-        payload: {
-          kind: 'order',
-          first: 'first of all',
-          last: 'last of all',
+        payload: inOrder({
+          ends: ['first of all', 'last of all'],
           items,
-          answer: items.map(({ id }) => id),
-          reversed: fromTheEnd('That is from the end to the beginning.'),
+          reversed: 'That is from the end to the beginning.',
           otherwise: slip(
             'rule-afterwards',
             'What is meant and by which rule it is judged comes before the first reading; the verdict comes last.',
           ),
-        },
+        }),
         worked: ['Measurand and limits, rule, readings, value and uncertainty, comparison, verdict.'],
         right: 'The rule stands before the first reading is taken.',
       };

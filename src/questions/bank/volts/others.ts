@@ -1,4 +1,4 @@
-import { fromTheEnd, other, slip } from '../define.ts';
+import { inOrder, other, slip } from '../define.ts';
 import { oneOf, steps } from '../ranges.ts';
 import type { BankQuestion } from '../types.ts';
 import { digits } from '../write.ts';
@@ -104,18 +104,15 @@ export const VOLT_OTHERS: readonly BankQuestion[] = [
       ];
       return {
         stem: 'Four sines across the same load. Put them in the order of the power that they bring.',
-        payload: {
-          kind: 'order',
-          first: 'least power first',
-          last: 'most power last',
+        payload: inOrder({
+          ends: ['least power first', 'most power last'],
           items: rows,
-          answer: rows.map(({ id }) => id),
-          reversed: fromTheEnd('That begins with the most power.'),
+          reversed: 'That begins with the most power.',
           otherwise: slip(
             'vpp-as-rms',
             'Bring all of them to RMS before you compare: peak to peak divided by 2√2, peak divided by √2.',
           ),
-        },
+        }),
         worked: [
           `In RMS: ${rows[0]?.text}/(2√2) = ${digits('Vrms', 3)(height / Math.sqrt(8))}, ${rows[1]?.text} as it is, ${rows[2]?.text}/√2 = ${digits('Vrms', 3)(crest / Math.SQRT2)}, ${rows[3]?.text} as it is.`,
         ],
