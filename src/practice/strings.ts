@@ -3,6 +3,7 @@ import type { Keeping } from '../store/begun.ts';
 
 const many = (count: number, one: string, several: string): string =>
   `${count} ${count === 1 ? one : several}`;
+const listed = (all: readonly string[]): string => all.join(', ').replace(/, ([^,]*)$/, ' and $1');
 const questions = (count: number): string => many(count, 'question', 'questions');
 
 /** What a paper was made of, so that it can be made again. */
@@ -127,8 +128,10 @@ export const strings = {
     title: (number: number, topic: string): string => `${topic}, question ${number}`,
     before: 'The question before',
     after: 'The next question',
-    syllabus: 'In the CEPT T/R 61-02 syllabus',
-    beyond: 'Beyond the examination syllabus',
+    syllabus: (clauses: readonly string[]): string =>
+      `In the CEPT T/R 61-02 syllabus (annex 6, part a): ${listed(clauses)}.`,
+    beyond: 'Beyond the examination syllabus.',
+    difficulty: (level: 1 | 2 | 3): string => `Difficulty ${level} of 3.`,
     other: 'Other numbers',
     seed: (seed: number): string =>
       `Numbers no. ${seed}. The address of this page holds them: whoever opens it sees the same question.`,

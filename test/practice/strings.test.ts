@@ -43,6 +43,24 @@ describe('the words of practice', () => {
     expect(progressStrings.unreadable(2)).toMatch(/^2 questions have/);
   });
 
+  it('name the clauses of the syllabus, one or several', () => {
+    expect(strings.question.syllabus(['1.9'])).toMatch(/: 1\.9\.$/);
+    expect(strings.question.syllabus(['1.9', '8.1'])).toMatch(/: 1\.9 and 8\.1\.$/);
+    expect(strings.question.syllabus(['1.9', '6.3', '8.1'])).toMatch(/: 1\.9, 6\.3 and 8\.1\.$/);
+    expect(strings.question.difficulty(2)).toBe('Difficulty 2 of 3.');
+  });
+
+  it('count papers that are not handed in, and say what becomes of them', () => {
+    expect(strings.paper.begun(1)).toMatch(/^A paper/);
+    expect(strings.paper.begun(2)).toMatch(/^Papers/);
+    expect(strings.paper.unreadable(1)).toMatch(/^1 paper of these .* It is left as it is/);
+    expect(strings.paper.unreadable(2)).toMatch(/^2 papers of these .* They are left as they are/);
+    expect(progressStrings.papers(1)).toMatch(/^1 mock paper is begun .* It goes/);
+    expect(progressStrings.papers(3)).toMatch(/^3 mock papers are begun .* They go/);
+    expect(progressStrings.papersHere(1)).toMatch(/stays as it is here\.$/);
+    expect(progressStrings.papersHere(2)).toMatch(/stay as they are here\.$/);
+  });
+
   it('say when a question comes back in words that a reader uses', () => {
     expect(strings.round.comesBack(0)).toBe('It comes back tomorrow.');
     expect(strings.round.comesBack(1)).toBe('It comes back tomorrow.');
