@@ -233,8 +233,12 @@ test('a paper is answered in any order, handed in, marked and looked through aga
 });
 
 test('a club prints ten papers that differ, with the answers on sheets of their own', async ({ page }) => {
+  await page.addInitScript(() => localStorage.setItem('numbers:decimal-sign', 'comma'));
   await open(page, '/practice/worksheet/?s=40&n=8&c=10&a=a&v=1');
   await expect(page.locator('.printed')).toHaveCount(20);
+  await expect(page.locator('.printed').filter({ hasText: /\d,\d/ }).first(), 'with a comma').toBeVisible();
+  const printed = (await page.locator('.printed').allInnerTexts()).join('\n');
+  expect(printed.replace(/No\. [\d.]+/g, '')).not.toMatch(/\d\.\d/);
   await expect(page.locator('.printed').first().locator('.paper > li')).toHaveCount(8);
   const papers = await page
     .locator('.printed')

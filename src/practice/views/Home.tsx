@@ -1,10 +1,10 @@
 import { useContext } from 'preact/hooks';
-import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
 import { tallyOf } from '../plan.ts';
 import { strings } from '../strings.ts';
 import { useBook, useStandings } from '../use-book.ts';
 import { AroundContext } from './context.ts';
 import { ProgressPart } from './ProgressPart.tsx';
+import { SignChoice } from './SignChoice.tsx';
 
 /** The ways in: topics with how much of them is due, and what was practised. */
 export function Home() {
@@ -27,7 +27,7 @@ export function Home() {
         })}
       </ul>
       <ProgressPart book={book} />
-      <DecimalChoice help={strings.decimal} />
+      <SignChoice />
     </>
   );
 }

@@ -1,5 +1,4 @@
 import { useContext, useState } from 'preact/hooks';
-import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
 import { MOST_PAPERS, topicTitles, worksheetAddress } from '../paper.ts';
 import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
@@ -41,7 +40,6 @@ export function Worksheet({ sittings }: { readonly sittings: readonly ShownSitti
         <h2 id="to-print">{strings.worksheet.settings}</h2>
         <Problems problems={problems} isLost={false} />
         <SheetFields wish={wish} onChange={change} />
-        <DecimalChoice help={strings.decimal} />
         <p class="practice-actions">
           <button type="button" disabled={isWaiting} onClick={() => print()}>
             {strings.worksheet.print}
