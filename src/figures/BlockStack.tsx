@@ -3,6 +3,7 @@ import { numberText } from '../text/quantity-text.ts';
 import { BlockClaimRow } from './BlockClaimRow.tsx';
 import { BlockLaneRow } from './BlockLaneRow.tsx';
 import { type BlockDrawing, type BlockStackProps, blockStackLayout } from './block-stack.layout.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 
 /** Words in the figure. */
 export interface BlockStackWords {
@@ -31,16 +32,7 @@ export function BlockStack(props: BlockStackViewProps) {
   const drawing = blockStackLayout(props);
   const { measures, height } = drawing;
   return (
-    <svg
-      class={`plot plot-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${measures.width} ${height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`plot plot-${props.frame}`} size={{ width: measures.width, height }} of={props}>
       <pattern id={`${id}h`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <path class="plot-hatch" d="M0 0V6" />
       </pattern>
@@ -55,7 +47,7 @@ export function BlockStack(props: BlockStackViewProps) {
         />
       ))}
       <BlockClaimRow drawing={drawing.claim} measures={measures} />
-    </svg>
+    </NamedSvg>
   );
 }
 

@@ -5,6 +5,7 @@ import { distributionCurveLayout } from './distribution-curve.layout.ts';
 import type { CurveDrawing, CurveLimit, CurveProps } from './distribution-curve.types.ts';
 import { stubs } from './level-axis.ts';
 import { limitDecimals } from './limit-decimals.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 
 export interface DistributionCurveProps extends CurveProps {
   readonly name: string;
@@ -20,15 +21,11 @@ export function DistributionCurve(props: DistributionCurveProps) {
   const drawing = distributionCurveLayout(props);
   const { width, height, areas, limits, strip, estimateX } = drawing;
   return (
-    <svg
+    <NamedSvg
       class={`curve figure-${props.frame}`}
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
+      size={{ width, height }}
+      of={{ name: props.name, description: props.description }}
     >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
       <pattern id={`${id}h`} width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <path class="curve-hatch" d="M0 0V5" />
       </pattern>
@@ -55,7 +52,7 @@ export function DistributionCurve(props: DistributionCurveProps) {
       />
       <path class="figure-estimate" d={`M${estimateX} ${CURVE.stripY - 4}v${CURVE.stripHeight + 8}`} />
       <Axis drawing={drawing} frame={props.frame} />
-    </svg>
+    </NamedSvg>
   );
 }
 

@@ -1,4 +1,3 @@
-import { useId } from 'preact/hooks';
 import { numberText } from '../text/quantity-text.ts';
 import { tickDecimals } from './axis-ticks.ts';
 import {
@@ -7,6 +6,7 @@ import {
   type EnvelopeProps,
   envelopeLayout,
 } from './envelope.layout.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { PullHandle } from './PullHandle.tsx';
 
 export interface EnvelopeViewProps extends EnvelopeProps {
@@ -25,26 +25,16 @@ export interface EnvelopeViewProps extends EnvelopeProps {
  * spreads evenly.
  */
 export function Envelope(props: EnvelopeViewProps) {
-  const id = useId();
   const drawing = envelopeLayout(props);
   const { width, height } = drawing.measures;
   return (
-    <svg
-      class={`plot plot-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`plot plot-${props.frame}`} size={{ width, height }} of={props}>
       <path class="plot-fill" d={drawing.area} />
       <path class="plot-wave" d={drawing.line} />
       <PowerAxis drawing={drawing} axes={props.axes} />
       <Marks drawing={drawing} {...props} />
       {props.handle && <PullHandle id="peak" {...drawing.handle} radius={drawing.measures.handleRadius} />}
-    </svg>
+    </NamedSvg>
   );
 }
 

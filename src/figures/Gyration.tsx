@@ -1,6 +1,6 @@
-import { useId } from 'preact/hooks';
 import { numberText } from '../text/quantity-text.ts';
 import { type GyrationDrawing, type GyrationProps, gyrationLayout, type Pair } from './gyration.layout.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { PullHandle } from './PullHandle.tsx';
 
 /** Words in the figure, each with its numbers. */
@@ -29,21 +29,11 @@ const STUB = 5;
  * the standard uncertainty. Below, the strip of twice that. What somebody says instead is dashed.
  */
 export function Gyration(props: GyrationViewProps) {
-  const id = useId();
   const drawing = gyrationLayout(props);
   const { measures, middle, ends, outline } = drawing;
   const { bar, axis, rod } = measures;
   return (
-    <svg
-      class={`plot plot-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${measures.width} ${measures.height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`plot plot-${props.frame}`} size={measures} of={props}>
       <path class="plot-fill" d={outline} />
       <path class="plot-axis" d={outline} />
       <path class="plot-leader" d={`M${middle} ${bar[0]}V${axis}`} />
@@ -56,7 +46,7 @@ export function Gyration(props: GyrationViewProps) {
       {props.handle && (
         <PullHandle id="at" along="x" x={drawing.handleX} y={axis} radius={measures.handleRadius} />
       )}
-    </svg>
+    </NamedSvg>
   );
 }
 

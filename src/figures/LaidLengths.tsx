@@ -1,6 +1,6 @@
-import { useId } from 'preact/hooks';
 import { numberText } from '../text/quantity-text.ts';
 import { type LaidDrawing, type LaidProps, laidLayout } from './laid-lengths.layout.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { PullHandle } from './PullHandle.tsx';
 
 /** Words in the figure, each with its numbers. */
@@ -30,21 +30,11 @@ const OUT = 6;
  * right angles. Above stands the curve of all sums, or the path at right angles.
  */
 export function LaidLengths(props: LaidViewProps) {
-  const id = useId();
   const drawing = laidLayout(props);
   const { measures, path, curve, knobX, saidX } = drawing;
   const [first, second] = measures.bars;
   return (
-    <svg
-      class={`plot plot-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${measures.width} ${measures.height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`plot plot-${props.frame}`} size={measures} of={props}>
       {curve && <path class="plot-fill" d={curve} />}
       {curve && <path class="plot-axis" d={curve} />}
       {path && <Path drawing={drawing} />}
@@ -57,7 +47,7 @@ export function LaidLengths(props: LaidViewProps) {
       {props.handle && (
         <PullHandle id="at" along="x" x={knobX} y={measures.axis} radius={measures.handleRadius} />
       )}
-    </svg>
+    </NamedSvg>
   );
 }
 

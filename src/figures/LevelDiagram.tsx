@@ -1,4 +1,3 @@
-import { useId } from 'preact/hooks';
 import { powerText } from '../text/power-text.ts';
 import { numberText } from '../text/quantity-text.ts';
 import {
@@ -7,6 +6,7 @@ import {
   type LevelRowDrawing,
   levelDiagramLayout,
 } from './level-diagram.layout.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { PullHandle } from './PullHandle.tsx';
 
 export interface LevelDiagramViewProps extends LevelDiagramProps {
@@ -20,19 +20,9 @@ export interface LevelDiagramViewProps extends LevelDiagramProps {
  * barbs is what a part stands at its input, the barbs on the side where it is safe.
  */
 export function LevelDiagram(props: LevelDiagramViewProps) {
-  const id = useId();
   const drawing = levelDiagramLayout(props);
   return (
-    <svg
-      class={`plot plot-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${drawing.width} ${drawing.height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`plot plot-${props.frame}`} size={drawing} of={props}>
       <LevelAxes drawing={drawing} />
       {drawing.ghost && <path class="plot-ghost" d={drawing.ghost} />}
       {drawing.left && <path class="plot-slipped plot-step" d={drawing.left} />}
@@ -40,7 +30,7 @@ export function LevelDiagram(props: LevelDiagramViewProps) {
       {drawing.rows.map((row) => (
         <Row key={row.row.id} drawing={row} measures={drawing.measures} />
       ))}
-    </svg>
+    </NamedSvg>
   );
 }
 

@@ -1,5 +1,5 @@
-import { useId } from 'preact/hooks';
 import { type LineBandDrawing, type LineBandProps, lineBandLayout } from './line-band.layout.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { PlotAxes } from './PlotAxes.tsx';
 import { PullHandle } from './PullHandle.tsx';
 
@@ -30,20 +30,10 @@ const BARB = 7;
  * with their bars, another band as a dashed outline.
  */
 export function LineBand(props: LineBandViewProps) {
-  const id = useId();
   const drawing = lineBandLayout(props);
   const { measures, at } = drawing;
   return (
-    <svg
-      class={`plot plot-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${measures.width} ${measures.height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`plot plot-${props.frame}`} size={measures} of={props}>
       {drawing.band && <path class="band-strip" d={drawing.band} />}
       {drawing.ghost && <path class="plot-rim" d={drawing.ghost} />}
       {drawing.ghost && <path class="band-ghost" d={drawing.ghost} />}
@@ -71,7 +61,7 @@ export function LineBand(props: LineBandViewProps) {
       {props.handle && (
         <PullHandle id="at" along="x" x={at.x} y={measures.down[1]} radius={measures.handleRadius} />
       )}
-    </svg>
+    </NamedSvg>
   );
 }
 
@@ -107,14 +97,16 @@ function Limits({ limits, measures, words, named }: LimitsProps) {
   const at = [0.12, 0.37, 0.63, 0.88].map((share) => left + (right - left) * share);
   const line = (y: number, inward: number): string =>
     `M${left} ${y}H${right}${at.map((x) => `M${x} ${y}l5 ${inward}`).join('')}`;
+  const path = line(limits.upper, BARB) + line(limits.lower, -BARB);
+  const atEnd = named === 'end';
   return (
     <g>
-      <path class="plot-casing" d={`${line(limits.upper, BARB)}${line(limits.lower, -BARB)}`} />
-      <path class="band-specification" d={`${line(limits.upper, BARB)}${line(limits.lower, -BARB)}`} />
+      <path class="plot-casing" d={path} />
+      <path class="band-specification" d={path} />
       <text
-        x={named === 'end' ? right : left + 4}
+        x={atEnd ? right : left + 4}
         y={limits.lower + measures.limitDrop}
-        class={named === 'end' ? 'plot-cased anchor-end' : 'plot-cased'}
+        class={atEnd ? 'plot-cased anchor-end' : 'plot-cased'}
       >
         {words}
       </text>

@@ -2,6 +2,7 @@ import { useId } from 'preact/hooks';
 import { axisPowerText } from '../text/axis-text.ts';
 import { numberText } from '../text/quantity-text.ts';
 import { stubs } from './level-axis.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { CHART } from './points-chart.frame.ts';
 import { pointsChartLayout } from './points-chart.layout.ts';
 import type { ChartDrawing, ChartProps, ChartRow } from './points-chart.types.ts';
@@ -19,15 +20,11 @@ export function PointsChart(props: PointsChartProps) {
   const id = useId();
   const drawing = pointsChartLayout(props);
   return (
-    <svg
+    <NamedSvg
       class={`points-chart figure-${props.frame}`}
-      viewBox={`0 0 ${drawing.width} ${drawing.height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
+      size={drawing}
+      of={{ name: props.name, description: props.description }}
     >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
       <pattern id={`${id}h`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <path class="curve-hatch" d="M0 0V6" />
       </pattern>
@@ -35,7 +32,7 @@ export function PointsChart(props: PointsChartProps) {
       {drawing.rows.map((row) => (
         <Row key={row.id} row={row} frame={props.frame} hatch={`url(#${id}h)`} />
       ))}
-    </svg>
+    </NamedSvg>
   );
 }
 

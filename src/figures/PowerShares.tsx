@@ -1,5 +1,6 @@
 import { useId } from 'preact/hooks';
 import { aloud } from '../text/aloud.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { powerSharesLayout, SHARES, type ShareRow } from './power-shares.layout.ts';
 
 export interface PowerSharesProps {
@@ -14,17 +15,16 @@ export function PowerShares({ rows, spoken, name }: PowerSharesProps) {
   const id = useId();
   const drawing = powerSharesLayout(rows);
   return (
-    <svg
+    <NamedSvg
       class="plot plot-shares"
-      viewBox={`0 0 ${SHARES.width} ${drawing.height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
+      size={{ width: SHARES.width, height: drawing.height }}
+      of={{
+        name,
+        description: aloud(
+          spoken.flatMap(({ label, first, second }) => [label, `${first.label}; ${second.label}`]),
+        ),
+      }}
     >
-      <title id={`${id}t`}>{name}</title>
-      <desc id={`${id}d`}>
-        {aloud(spoken.flatMap(({ label, first, second }) => [label, `${first.label}; ${second.label}`]))}
-      </desc>
       <pattern id={`${id}h`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <path class="plot-hatch" d="M0 0V6" />
       </pattern>
@@ -59,6 +59,6 @@ export function PowerShares({ rows, spoken, name }: PowerSharesProps) {
           </text>
         </g>
       ))}
-    </svg>
+    </NamedSvg>
   );
 }

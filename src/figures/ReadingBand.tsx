@@ -1,8 +1,8 @@
-import { useId } from 'preact/hooks';
 import { axisPowerText } from '../text/axis-text.ts';
 import { numberText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
 import { stubs } from './level-axis.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { ReadingBandRow } from './ReadingBandRow.tsx';
 import { readingBandLayout } from './reading-band.layout.ts';
 import type { BandDrawing, BandProps } from './reading-band.types.ts';
@@ -23,26 +23,16 @@ export interface ReadingBandProps extends BandProps {
  * distribution, each curve drawn to the same height. A group with `data-handle` marks where a pointer may take hold.
  */
 export function ReadingBand(props: ReadingBandProps) {
-  const id = useId();
   const { drawing = readingBandLayout(props), numbers = 'shown' } = props;
   const { width, height } = drawing;
   return (
-    <svg
-      class={`band band-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`band band-${props.frame}`} size={{ width, height }} of={props}>
       <Axes drawing={drawing} numbers={numbers} />
       <Rail drawing={drawing} />
       {drawing.rows.map((row) => (
         <ReadingBandRow key={row.row.id} drawing={row} measures={drawing.measures} />
       ))}
-    </svg>
+    </NamedSvg>
   );
 }
 

@@ -1,4 +1,4 @@
-import { useId } from 'preact/hooks';
+import { NamedSvg } from './NamedSvg.tsx';
 import { PlotAxes } from './PlotAxes.tsx';
 import { type ResidualsProps, residualsLayout } from './residuals.layout.ts';
 
@@ -15,20 +15,10 @@ export interface ResidualsViewProps extends ResidualsProps {
  * may be off by.
  */
 export function Residuals(props: ResidualsViewProps) {
-  const id = useId();
   const drawing = residualsLayout(props);
   const { measures } = drawing;
   return (
-    <svg
-      class={`plot plot-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${measures.width} ${measures.height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`plot plot-${props.frame}`} size={measures} of={props}>
       {drawing.band && <path class="band-strip" d={drawing.band} />}
       <PlotAxes drawing={drawing} words={props.words} />
       {drawing.points.map(({ x, y, bar }) => (
@@ -41,6 +31,6 @@ export function Residuals(props: ResidualsViewProps) {
       {drawing.dots.map(({ x, y }) => (
         <circle key={`${x} ${y}`} class="plot-dot" cx={x} cy={y} r={measures.dotRadius / 2} />
       ))}
-    </svg>
+    </NamedSvg>
   );
 }

@@ -1,4 +1,4 @@
-import { useId } from 'preact/hooks';
+import { NamedSvg } from './NamedSvg.tsx';
 import { RulerLane } from './RulerLane.tsx';
 import { RulerRow } from './RulerRow.tsx';
 import { rulersLayout } from './rulers.layout.ts';
@@ -16,20 +16,10 @@ export interface RulersFigureProps extends RulersProps {
  * show what is even on one and lopsided on another. A group with `data-handle` marks where a pointer may take hold.
  */
 export function Rulers(props: RulersFigureProps) {
-  const id = useId();
   const drawing = rulersLayout(props);
   const { width, height, measures } = drawing;
   return (
-    <svg
-      class={`band rulers band-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`band rulers band-${props.frame}`} size={{ width, height }} of={props}>
       <Fan drawing={drawing} />
       {drawing.needles.map(({ x, handle }) => (
         <path
@@ -59,7 +49,7 @@ export function Rulers(props: RulersFigureProps) {
             </g>
           ),
       )}
-    </svg>
+    </NamedSvg>
   );
 }
 

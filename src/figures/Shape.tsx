@@ -1,5 +1,5 @@
-import { useId } from 'preact/hooks';
 import { numberText } from '../text/quantity-text.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { PullHandle } from './PullHandle.tsx';
 import type { ShapeMeasures } from './shape.frame.ts';
 import { type LaneDrawing, type ShapeDrawing, type ShapeProps, shapeLayout } from './shape.layout.ts';
@@ -23,20 +23,10 @@ const LEAST_OUTLINE = 4;
  * numbers.
  */
 export function Shape(props: ShapeViewProps) {
-  const id = useId();
   const drawing = shapeLayout(props);
   const { measures, height, axisY, handleX } = drawing;
   return (
-    <svg
-      class={`plot plot-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${measures.width} ${height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`plot plot-${props.frame}`} size={{ width: measures.width, height }} of={props}>
       {drawing.area && <path class="band-curve-fill" d={drawing.area} />}
       {drawing.line && <path class="band-curve" d={drawing.line} />}
       {drawing.part && <path class="plot-leader" d={drawing.part} />}
@@ -48,7 +38,7 @@ export function Shape(props: ShapeViewProps) {
       {handleX !== undefined && (
         <PullHandle id="part" along="x" x={handleX} y={axisY} radius={measures.handleRadius} />
       )}
-    </svg>
+    </NamedSvg>
   );
 }
 

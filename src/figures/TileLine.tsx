@@ -1,4 +1,4 @@
-import { useId } from 'preact/hooks';
+import { NamedSvg } from './NamedSvg.tsx';
 import {
   type TileDrawing,
   type TileLineProps,
@@ -17,23 +17,13 @@ export interface TileLineFigureProps extends TileLineProps {
  * up to there. A group with `data-handle` marks where a pointer may take hold.
  */
 export function TileLine(props: TileLineFigureProps) {
-  const id = useId();
   const { measures, tiles } = tileLineLayout(props);
   return (
-    <svg
-      class={`band rulers tiles band-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${measures.width} ${measures.height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`band rulers tiles band-${props.frame}`} size={measures} of={props}>
       {tiles.map((tile) => (
         <TileFigure key={tile.tile.id} drawing={tile} measures={measures} nothing={props.nothing} />
       ))}
-    </svg>
+    </NamedSvg>
   );
 }
 

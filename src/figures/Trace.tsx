@@ -1,6 +1,6 @@
-import { useId } from 'preact/hooks';
 import { numberText } from '../text/quantity-text.ts';
 import { tickDecimals } from './axis-ticks.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { PullHandle } from './PullHandle.tsx';
 import { type Mark, PERIODS, type TraceDrawing, type TraceProps, traceLayout } from './trace.layout.ts';
 
@@ -23,20 +23,10 @@ export interface TraceViewProps extends TraceProps {
  * the power in the load from moment to moment, with its mean.
  */
 export function Trace(props: TraceViewProps) {
-  const id = useId();
   const drawing = traceLayout(props);
   const { width, height } = drawing.measures;
   return (
-    <svg
-      class={`plot plot-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`plot plot-${props.frame}`} size={{ width, height }} of={props}>
       <VoltAxes drawing={drawing} axes={props.axes} />
       {drawing.ghost && <path class="plot-ghost" d={drawing.ghost} />}
       <path class="plot-wave" d={drawing.wave} />
@@ -44,7 +34,7 @@ export function Trace(props: TraceViewProps) {
       <Whole drawing={drawing} words={props.labels.whole} />
       {drawing.power && <PowerPlot drawing={drawing} power={drawing.power} {...props} />}
       {props.handle && <PullHandle id="crest" {...drawing.handle} radius={drawing.measures.handleRadius} />}
-    </svg>
+    </NamedSvg>
   );
 }
 

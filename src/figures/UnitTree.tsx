@@ -1,4 +1,4 @@
-import { useId } from 'preact/hooks';
+import { NamedSvg } from './NamedSvg.tsx';
 import type { UnitTreeMeasures } from './unit-tree.frame.ts';
 import { type PlacedNode, type UnitTreeProps, unitTreeLayout } from './unit-tree.layout.ts';
 
@@ -10,24 +10,18 @@ export interface UnitTreeViewProps extends UnitTreeProps {
 
 /** A unit with what it is made of, part by part, down to the constants. A group with `data-unit` is there to be pressed. */
 export function UnitTree(props: UnitTreeViewProps) {
-  const id = useId();
   const { measures, height, nodes, edges } = unitTreeLayout(props);
   return (
-    <svg
+    <NamedSvg
       class={`plot plot-${props.frame} unit-tree`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${measures.width} ${height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
+      size={{ width: measures.width, height }}
+      of={props}
     >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
       <path class="plot-axis" d={edges} />
       {nodes.map((node) => (
         <Node key={node.path} {...{ node, measures }} />
       ))}
-    </svg>
+    </NamedSvg>
   );
 }
 

@@ -1,6 +1,7 @@
 import { useId } from 'preact/hooks';
 import { numberText } from '../text/quantity-text.ts';
 import { limitDecimals } from './limit-decimals.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { PullHandle } from './PullHandle.tsx';
 import { type VerdictBandDrawing, type VerdictBandProps, verdictBandLayout } from './verdict-band.layout.ts';
 
@@ -29,16 +30,7 @@ export function VerdictBand(props: VerdictBandViewProps) {
   const [stripTop, stripFoot] = measures.strip;
   const height = stripFoot - stripTop;
   return (
-    <svg
-      class={`plot plot-${props.frame}`}
-      data-frame={props.frame}
-      viewBox={`0 0 ${measures.width} ${measures.height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class={`plot plot-${props.frame}`} size={measures} of={props}>
       <Lane drawing={drawing} names={props.names} hatch={`${id}h`} />
       {drawing.areas.map(({ inside, path }) => (
         <path key={path} class={inside ? 'band-curve-fill' : 'plot-beyond'} d={path} />
@@ -52,7 +44,7 @@ export function VerdictBand(props: VerdictBandViewProps) {
       {props.handle && (
         <PullHandle id="at" along="x" x={estimateX} y={measures.axisY} radius={measures.handleRadius} />
       )}
-    </svg>
+    </NamedSvg>
   );
 }
 

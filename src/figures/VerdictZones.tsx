@@ -1,6 +1,7 @@
 import { useId } from 'preact/hooks';
 import { numberText } from '../text/quantity-text.ts';
 import { limitDecimals } from './limit-decimals.ts';
+import { NamedSvg } from './NamedSvg.tsx';
 import { verdictZonesLayout, ZONES, type ZonesProps } from './verdict-zones.layout.ts';
 
 export interface VerdictZonesProps extends ZonesProps {
@@ -17,15 +18,7 @@ export function VerdictZones(props: VerdictZonesProps) {
   const { zones, limits, band, estimateX } = verdictZonesLayout(props);
   const { width, height, axis, zoneY, zoneHeight, bandY, bandHeight } = ZONES;
   return (
-    <svg
-      class="zones"
-      viewBox={`0 0 ${width} ${height}`}
-      role="img"
-      aria-labelledby={`${id}t`}
-      aria-describedby={`${id}d`}
-    >
-      <title id={`${id}t`}>{props.name}</title>
-      <desc id={`${id}d`}>{props.description}</desc>
+    <NamedSvg class="zones" size={{ width, height }} of={props}>
       <pattern id={`${id}h`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <path class="zones-hatch" d="M0 0V6" />
       </pattern>
@@ -55,6 +48,6 @@ export function VerdictZones(props: VerdictZonesProps) {
       ))}
       <rect class="band-strip" x={band.x} y={bandY} width={Math.max(1, band.width)} height={bandHeight} />
       <path class="zones-estimate" d={`M${estimateX} ${bandY - 4}V${bandY + bandHeight + 4}`} />
-    </svg>
+    </NamedSvg>
   );
 }
