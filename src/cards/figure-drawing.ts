@@ -18,7 +18,7 @@ export interface FigureDrawing {
 export const FIGURE_SIZE = 44;
 
 /** The sheets that dress figures on the pages; read as files, since tests get no style sheets. */
-const SHEETS = ['figures', 'plots', 'rulers', 'line-band', 'unit-tree'] as const;
+const SHEETS = ['figures', 'plot-drawing', 'rulers', 'line-band', 'unit-tree'] as const;
 
 /** A card's figure has the firm lines of the wall. */
 const readRules = (): readonly StyleRule[] =>

@@ -4,7 +4,7 @@ import { resolveStyles, stripPage } from '../exchange/resolve-styles.ts';
 import { styleRules } from '../exchange/style-rules.ts';
 import figures from '../styles/figures.css?raw';
 import lineBand from '../styles/line-band.css?raw';
-import plots from '../styles/plots.css?raw';
+import plots from '../styles/plot-drawing.css?raw';
 import rulers from '../styles/rulers.css?raw';
 import { light } from '../styles/tokens.ts';
 

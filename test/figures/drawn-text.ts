@@ -14,7 +14,7 @@ export interface DrawnText {
   readonly bottom: number;
 }
 
-const SHEETS = ['figures', 'plots', 'rulers', 'line-band', 'bench-results'] as const;
+const SHEETS = ['figures', 'plot-drawing', 'rulers', 'line-band', 'bench-figures'] as const;
 let rules: readonly (readonly [string, number])[] | undefined;
 
 /** Every selector of the figures' style sheets that sets letters in px, with their size; what is for print alone left out. */

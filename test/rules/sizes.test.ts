@@ -31,6 +31,10 @@ test('no lesson is longer than 250 lines', () => {
   expect(longerThan(250, filesBelow('src/lessons', ['.mdx']))).toEqual([]);
 });
 
+test('no style sheet is longer than 200 lines', () => {
+  expect(longerThan(200, filesBelow('src/styles', ['.css']))).toEqual([]);
+});
+
 test('half of the source files have at most 60 lines', () => {
   const sorted = sources.map(({ lines }) => lines).sort((a, b) => a - b);
   expect(sorted[Math.floor(sorted.length / 2)]).toBeLessThanOrEqual(60);
