@@ -1,3 +1,4 @@
+import { BLANK_TERMS } from '../sheet/link-entries.ts';
 import type { CalibrationEntries, InstrumentEntries, InstrumentKind } from './instrument.ts';
 
 /** A calibration that nobody has said anything about yet. */
@@ -30,16 +31,7 @@ export const blankInstrument = (kind: InstrumentKind): InstrumentEntries => ({
   lower: '',
   upper: '',
   reads: 'power',
-  ofReading: '',
-  ofScale: '',
-  fullScale: '',
-  digits: '',
-  step: '',
-  floor: '',
-  perKelvin: '',
-  coldest: '18',
-  warmest: '28',
-  perYear: '',
+  ...BLANK_TERMS,
   drift: '',
   interval: '',
   notes: '',

@@ -134,6 +134,20 @@ const noInstrument = () => ({
   interval: '',
 });
 
+/** Terms of a limit that nobody has stated; that limits hold from 18 to 28 degrees Celsius is common practice. */
+export const BLANK_TERMS = {
+  ofReading: '',
+  ofScale: '',
+  fullScale: '',
+  digits: '',
+  step: '',
+  floor: '',
+  perKelvin: '',
+  coldest: '18',
+  warmest: '28',
+  perYear: '',
+} as const;
+
 /** A link that nobody has said anything about yet. */
 export const blankLink = (id: string): LinkEntries => ({
   id,
@@ -159,17 +173,8 @@ export const blankLink = (id: string): LinkEntries => ({
   reliability: '',
   sourceSwr: '',
   loadSwr: '',
-  ofReading: '',
-  ofScale: '',
-  fullScale: '',
-  digits: '',
-  step: '',
-  floor: '',
-  perKelvin: '',
-  coldest: '18',
-  warmest: '28',
+  ...BLANK_TERMS,
   temperature: '',
-  perYear: '',
   years: '',
   ...noInstrument(),
   better: '',
