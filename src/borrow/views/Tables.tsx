@@ -1,4 +1,5 @@
 import { ShareBar } from '../../figures/ShareBar.tsx';
+import { WideTable } from '../../widgets/parts/WideTable.tsx';
 import type { Calibration } from '../calibration.ts';
 import { resultStrings as strings } from '../result-strings.ts';
 import { type BudgetLine, placeLines } from '../tables.ts';
@@ -16,33 +17,15 @@ export function Places({ calibration }: { readonly calibration: Calibration }) {
     ...(withRatio ? (['ratio'] as const) : []),
   ] as const;
   return (
-    <section class="scroll" aria-label={table.caption} tabIndex={0}>
-      <table class="places-table">
-        <caption>{table.caption}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{table.at}</th>
-            {columns.map((name) => (
-              <th key={name} scope="col" class="number">
-                {table[name]}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {placeLines(calibration).map((line) => (
-            <tr key={line.id}>
-              <th scope="row">{line.at}</th>
-              {columns.map((name) => (
-                <td key={name} class="number">
-                  {line[name]}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <WideTable
+      caption={table.caption}
+      columns={[table.at, ...columns.map((name) => table[name])]}
+      rows={placeLines(calibration).map((line) => ({
+        id: line.id,
+        name: line.at,
+        cells: columns.map((name) => line[name]),
+      }))}
+    />
   );
 }
 

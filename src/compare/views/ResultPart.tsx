@@ -1,5 +1,6 @@
 import { PointsChart } from '../../figures/PointsChart.tsx';
 import { PlainAnswers } from '../../widgets/parts/PlainAnswers.tsx';
+import { WideTable } from '../../widgets/parts/WideTable.tsx';
 import type { Comparison } from '../compared.ts';
 import { strings } from '../strings.ts';
 import { answersOf, chartPoints, missing, notesOf, pairLines, summarise } from '../words.ts';
@@ -48,32 +49,14 @@ export function ResultPart({ comparison }: { readonly comparison: Comparison }) 
 function Pairs({ comparison }: { readonly comparison: Comparison }) {
   const { table } = strings;
   return (
-    <section class="scroll" aria-label={table.caption} tabIndex={0}>
-      <table class="places-table">
-        <caption>{table.caption}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{table.pair}</th>
-            {COLUMNS.map((name) => (
-              <th key={name} scope="col" class="number">
-                {table[name]}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {pairLines(comparison).map((line) => (
-            <tr key={line.pair}>
-              <th scope="row">{line.pair}</th>
-              {COLUMNS.map((name) => (
-                <td key={name} class="number">
-                  {line[name]}
-                </td>
-              ))}
-            </tr>
-          ))}
-        </tbody>
-      </table>
-    </section>
+    <WideTable
+      caption={table.caption}
+      columns={[table.pair, ...COLUMNS.map((name) => table[name])]}
+      rows={pairLines(comparison).map((line) => ({
+        id: line.pair,
+        name: line.pair,
+        cells: COLUMNS.map((name) => line[name]),
+      }))}
+    />
   );
 }
