@@ -2,9 +2,10 @@ import { answersAloud } from '../text/answers-aloud.ts';
 import { powerText } from '../text/power-text.ts';
 import { dbText, percentText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
+import type { Answer } from '../widgets/parts/answer.ts';
 import type { PadFound } from './pad.ts';
 import { resultStrings as strings } from './result-strings.ts';
-import { type Answer, bandText, factorOf, placesOf } from './result-words.ts';
+import { bandText, factorOf, placesOf } from './result-words.ts';
 
 const POWER_DIGITS = 3;
 

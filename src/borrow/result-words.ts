@@ -4,16 +4,11 @@ import { plusMinusText } from '../text/deviation-text.ts';
 import { decimalsFor } from '../text/place.ts';
 import { changeText, dbText, levelText, numberText, percentText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
+import type { Answer } from '../widgets/parts/answer.ts';
 import { type Calibration, correctionAt, type Found, found } from './calibration.ts';
 import { IDS } from './inputs.ts';
 import { placeText } from './place-text.ts';
 import { resultStrings as strings } from './result-strings.ts';
-
-/** A figure in large type and a sentence on it. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 /** Decimals where nothing makes a value uncertain. */
 const EXACT_DECIMALS = 3;

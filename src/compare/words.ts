@@ -6,13 +6,9 @@ import { isolated } from '../text/isolate.ts';
 import { powerIntervalText } from '../text/power-text.ts';
 import { changeText, dbText, levelText, numberText, percentText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
+import type { Answer } from '../widgets/parts/answer.ts';
 import type { Comparison, Pair, RowResult } from './compared.ts';
 import { strings } from './strings.ts';
-
-interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 const watts = (level: number): number => levelToPower(levelDbm(level));
 

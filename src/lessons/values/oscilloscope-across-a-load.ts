@@ -32,13 +32,8 @@ import { intervalText } from '../../text/interval-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, dbText, levelText, numberText, quantityText } from '../../text/quantity-text.ts';
 import { verdictLabel } from '../../text/words.ts';
-import {
-  bandText,
-  largestPart,
-  methodLevel,
-  sharePercent,
-  worstText,
-} from '../../widgets/parts/method-words.ts';
+import { bandText, largestPart, methodLevel } from '../../widgets/parts/level-words.ts';
+import { sharePercent, worstText } from '../../widgets/parts/method-words.ts';
 import { scopeSpec } from '../../widgets/scope/spec.ts';
 import { partsOf } from '../../widgets/scope/words.ts';
 

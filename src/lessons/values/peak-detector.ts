@@ -30,7 +30,7 @@ import { uShaped } from '../../sheet/link.ts';
 import { deviationsText, plusMinusText } from '../../text/deviation-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, levelText, quantityText } from '../../text/quantity-text.ts';
-import { bandText, methodLevel } from '../../widgets/parts/method-words.ts';
+import { bandText, methodLevel } from '../../widgets/parts/level-words.ts';
 
 /** Two transmitters by the same detector, and one too weak for it; invented. */
 const STRONG_V = 16.77;

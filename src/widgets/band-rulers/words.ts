@@ -5,16 +5,10 @@ import { aboutText } from '../../text/factor-text.ts';
 import { powerUnitFor } from '../../text/power-units.ts';
 import { levelText, numberText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { NamedAnswer } from '../parts/answer.ts';
 import { claimedPercent, endsOf, onRuler, smallRulePercent } from './band.ts';
 import type { BandRulersState } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** An answer under the figure: a figure and a sentence. */
-export interface Answer {
-  readonly id: string;
-  readonly figure: string;
-  readonly words: string;
-}
 
 /** Uneven deviations in percent: tenths below ten, since nobody knows a large band that well. */
 const percentEnds = (style: Style, toPercent: (db: number) => number, { lower, upper }: Interval): string =>
@@ -49,7 +43,7 @@ export function voltsText(style: Style, state: BandRulersState, unit: 'V' | 'Vrm
 }
 
 /** The band in each unit, what the small-error rule makes of it, and a mistake where one is shown. */
-export function answersOf(state: BandRulersState, style: Style = 'shown'): readonly Answer[] {
+export function answersOf(state: BandRulersState, style: Style = 'shown'): readonly NamedAnswer[] {
   const ends = endsOf(state);
   const level = levelText(style, { levelDbm: state.level, decimals: 1 });
   const answers = [
@@ -72,7 +66,7 @@ export function answersOf(state: BandRulersState, style: Style = 'shown'): reado
 /** What the small-error rule makes of one decibel, in percent of power. */
 const PERCENT_PER_DB = (): number => 1 / smallPercentToDb({ percent: 1, quantity: 'power' });
 
-function ruleAnswer(state: BandRulersState, style: Style): Answer {
+function ruleAnswer(state: BandRulersState, style: Style): NamedAnswer {
   const rule = smallRulePercent(state);
   const off = Math.abs(dbToPercentOfPower(gainDb(endsOf(state).upper)) - rule);
   const percent = percentText(style, { percent: off, decimals: 1 });
@@ -87,7 +81,7 @@ function ruleAnswer(state: BandRulersState, style: Style): Answer {
   };
 }
 
-function claimAnswer(state: BandRulersState, style: Style): Answer | undefined {
+function claimAnswer(state: BandRulersState, style: Style): NamedAnswer | undefined {
   const percent = claimedPercent(state);
   if (percent === undefined || state.claim === 'none') return undefined;
   const half = plusMinusText(style, { halfWidth: percent, decimals: 1, unit: 'percent' });

@@ -1,9 +1,9 @@
 import { thermometerAt, thermometerLine, withoutCovariance } from '../../sheet/thermometer.ts';
 import { changeText, numberText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import type { BorrowedState } from './spec.ts';
 import { strings } from './strings.ts';
-import type { Answer } from './words.ts';
 
 /** The answers for the GUM's thermometer, to the digits of its print. */
 export function thermometerAnswers(

@@ -11,15 +11,10 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { changeText, levelText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { type BorrowedState, borrowedOf } from './spec.ts';
 import { strings } from './strings.ts';
 import { thermometerAnswers } from './thermometer-words.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 type Three = readonly [Answer, Answer, Answer];
 

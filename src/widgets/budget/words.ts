@@ -6,15 +6,10 @@ import { powerIntervalText, powerText } from '../../text/power-text.ts';
 import { probabilityText } from '../../text/probability-text.ts';
 import { numberText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { type BudgetState, useOf } from './spec.ts';
 import { strings } from './strings.ts';
 import { OUTPUT, ownTexts, partLabel } from './units.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 /** A row of the table, as text. */
 export interface BudgetRowText {

@@ -1,19 +1,13 @@
-import { levelDbm, levelToPower } from '#compute';
 import { heatResult, isSteady, offDb, offK, reached } from '../../sheet/dc-heat.ts';
 import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
-import { decimalsFor } from '../../text/place.ts';
-import { powerText, powerWithEndsText } from '../../text/power-text.ts';
-import { changeText, levelText, percentText, quantityText } from '../../text/quantity-text.ts';
+import { powerText } from '../../text/power-text.ts';
+import { changeText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
+import { largestPart, methodLevel } from '../parts/level-words.ts';
 import { type HeatState, heatOf } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 const kelvin = (style: Style, value: number): string =>
   quantityText(style, { value, decimals: 2, unit: 'K' });
@@ -30,22 +24,15 @@ function resultAnswer(style: Style, state: HeatState): Answer {
         within: plusMinusText(style, { halfWidth: use.withinK, decimals: 2, unit: 'K' }),
       }),
     };
-  const { estimate, propagation } = heatResult(use);
-  const { expanded, interval, budget } = propagation;
-  const decimals = decimalsFor(expanded);
-  const power = (level: number): number => levelToPower(levelDbm(level));
-  const largest = budget.reduce((best, row) => (row.share > best.share ? row : best));
-  const level = levelText(style, { levelDbm: estimate, decimals });
+  const result = heatResult(use);
+  const { figure, words } = methodLevel(style, result);
+  const { id, share } = largestPart(result);
   return {
-    figure: `${level} ${plusMinusText(style, { halfWidth: expanded, decimals, unit: 'dB' })}`,
+    figure,
     words: strings.found({
-      watts: powerWithEndsText(style, {
-        powerW: power(estimate),
-        lowerW: power(interval.lower),
-        upperW: power(interval.upper),
-      }),
-      part: largest.id,
-      share: percent(style, largest.share),
+      watts: words,
+      part: id,
+      share: percent(style, share),
     }),
   };
 }

@@ -13,14 +13,8 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, levelText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
-import {
-  type Answer,
-  levelAnswers,
-  noAnswers,
-  type PartRow,
-  partRows,
-  summariseLevel,
-} from '../parts/method-words.ts';
+import type { Answer } from '../parts/answer.ts';
+import { levelAnswers, noAnswers, type PartRow, partRows, summariseLevel } from '../parts/method-words.ts';
 import { type DetectorState, useOf } from './spec.ts';
 import { strings } from './strings.ts';
 

@@ -12,6 +12,7 @@ import { keyedSlip } from '../../sheet/keyed-slips.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { type KeyedState, keyedOf } from './spec.ts';
 import { strings } from './strings.ts';
 
@@ -33,12 +34,6 @@ export function powerThere(
   const keyed = keyedOf(state);
   const power = powerOfKind(keyed, kind);
   return power === undefined ? undefined : powersAt(plane, { ...keyed, power })[delivery];
-}
-
-/** An answer under the figure: a number and what it is. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
 }
 
 /** The answers: the power that is meant, what a meter that averages shows, the efficiency, the slip. */

@@ -4,13 +4,8 @@ import { EVENING_DBM } from '../../sheet/evening.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { levelText, numberText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { strings } from './strings.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 const even = (style: Style, halfWidth: number): string =>
   plusMinusText(style, { halfWidth, decimals: 2, unit: 'dB' });

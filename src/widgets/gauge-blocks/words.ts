@@ -5,14 +5,9 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { changeText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { type BlocksState, comparisonOf } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 /** A length in micrometres is written to hundredths, an uncertainty of less to thousandths. */
 const UM_DECIMALS = 2;

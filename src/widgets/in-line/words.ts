@@ -1,4 +1,4 @@
-import { levelDbm, levelToPower, mismatchLossDb } from '#compute';
+import { mismatchLossDb } from '#compute';
 import {
   inLineFound,
   type NoReading,
@@ -8,20 +8,14 @@ import {
   unreadable,
 } from '../../sheet/in-line-meter.ts';
 import { aloud } from '../../text/aloud.ts';
-import { plusMinusText } from '../../text/deviation-text.ts';
 import { outOfRangeText } from '../../text/out-of-range-text.ts';
-import { decimalsFor } from '../../text/place.ts';
-import { powerIntervalText, powerText, powerWithEndsText } from '../../text/power-text.ts';
-import { dbText, levelText, numberText } from '../../text/quantity-text.ts';
+import { powerIntervalText, powerText } from '../../text/power-text.ts';
+import { dbText, numberText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
+import { methodLevel } from '../parts/level-words.ts';
 import { type InLineState, inLineOf } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 const reasonText = (style: Style, reason: NoReading): string =>
   typeof reason === 'string' ? strings[reason] : outOfRangeText(style, reason);
@@ -31,22 +25,8 @@ const two = (style: Style, value: number): string => numberText(style, { value, 
 function powerAnswer(style: Style, state: InLineState): Answer {
   const outcome = inLineFound(inLineOf(state));
   if (!outcome.found) return { figure: strings.none, words: reasonText(style, outcome.reason) };
-  const { estimate, propagation } = outcome.result;
-  const { expanded, interval } = propagation;
-  const decimals = decimalsFor(expanded);
-  const power = (level: number): number => levelToPower(levelDbm(level));
-  const level = levelText(style, { levelDbm: estimate, decimals });
-  return {
-    figure: `${level} ${plusMinusText(style, { halfWidth: expanded, decimals, unit: 'dB' })}`,
-    words: strings.found({
-      what: strings.wanted[state.wanted],
-      watts: powerWithEndsText(style, {
-        powerW: power(estimate),
-        lowerW: power(interval.lower),
-        upperW: power(interval.upper),
-      }),
-    }),
-  };
+  const { figure, words } = methodLevel(style, outcome.result);
+  return { figure, words: strings.found({ what: strings.wanted[state.wanted], watts: words }) };
 }
 
 function scaleAnswer(style: Style, state: InLineState): Answer {

@@ -10,14 +10,10 @@ import {
 import { aloud } from '../../text/aloud.ts';
 import { changeText, numberText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { type JoinedState, joiningOf } from './spec.ts';
 import { strings } from './strings.ts';
 
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 type Answers = readonly [Answer, Answer, Answer];
 
 type InRange = Extract<JoinedOutcome, { inRange: true }>;

@@ -6,6 +6,7 @@ import { aloud } from '../../text/aloud.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, dbText, levelText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { type LineState, lineOf } from './spec.ts';
 import { strings } from './strings.ts';
 
@@ -40,12 +41,6 @@ export function inputOf(cautions: readonly Caution[]): InputLevel {
 /** How a level stands against what damages the input. */
 export function againstDamage(style: Style, { margin = gainDb(0) }: InputLevel): string {
   return margin < 0 ? strings.above(size(style, margin)) : strings.below(size(style, margin));
-}
-
-/** An answer under the figure: a number and what it is. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
 }
 
 /** The answers under the figure: the end of the line, its heat or its other reference, what is left out, the slip. */

@@ -13,17 +13,11 @@ import { factorText } from '../../text/factor-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, levelText, numberText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { NamedAnswer } from '../parts/answer.ts';
 import { type Meaning, meaningOf, runningMeanings } from './meaning.ts';
 import { type TileValue, VALUE } from './spec.ts';
 import type { PlacedTile } from './state.ts';
 import { strings } from './strings.ts';
-
-/** An answer under the line: a figure and a sentence. */
-export interface Answer {
-  readonly id: string;
-  readonly figure: string;
-  readonly words: string;
-}
 
 const DIGITS = 3;
 /** Beyond this many dBm a claimed power is no number that anybody reads. */
@@ -71,7 +65,7 @@ export function tilesOf(tiles: readonly PlacedTile[]): readonly Tile[] {
 }
 
 /** What the line comes to, why it means nothing where it does, and what may have been meant. */
-export function answersOf(tiles: readonly TileValue[], style: Style = 'shown'): readonly Answer[] {
+export function answersOf(tiles: readonly TileValue[], style: Style = 'shown'): readonly NamedAnswer[] {
   if (tiles.length === 0) return [{ id: 'none', figure: strings.noTiles, words: strings.noTilesWords }];
   const meaning = meaningOf(tiles);
   if (meaning.kind === 'nothing') return nothingAnswers(meaning, tiles, style);
@@ -89,7 +83,7 @@ function nothingAnswers(
   { milliwatts, sum }: Extract<Meaning, { kind: 'nothing' }>,
   tiles: readonly TileValue[],
   style: Style,
-): readonly Answer[] {
+): readonly NamedAnswer[] {
   const figure = strings.meansNothing;
   if (milliwatts < 0) return [{ id: 'nothing', figure, words: strings.divided }];
   const words =

@@ -5,14 +5,9 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { fewestDecimals } from '../../text/place.ts';
 import { numberText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { type LinkSumState, sumOf } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 /** Ends of intervals are written to hundredths. */
 const even = (style: Style, halfWidth: number): string =>

@@ -5,15 +5,11 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { dbText, numberText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { saidOf } from './figure.ts';
 import { type Lay, type RowState, rowOf } from './spec.ts';
 import { strings } from './strings.ts';
 
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 type Answers = readonly [Answer, Answer, Answer];
 
 /** The smallest share of sums, in percent, that is given as a number. */

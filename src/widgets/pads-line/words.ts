@@ -1,20 +1,13 @@
-import { levelDbm, levelToPower } from '#compute';
 import { EXTRA_ALLOWED_DB, EXTRA_DB, foundOf, type Match, matchOf, stepOf } from '../../sheet/pads-line.ts';
 import { aloud } from '../../text/aloud.ts';
 import { deviationsText, plusMinusText } from '../../text/deviation-text.ts';
 import { outOfRangeText } from '../../text/out-of-range-text.ts';
-import { decimalsFor } from '../../text/place.ts';
-import { powerWithEndsText } from '../../text/power-text.ts';
-import { dbText, levelText, percentText } from '../../text/quantity-text.ts';
+import { dbText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
+import { largestPart, methodLevel } from '../parts/level-words.ts';
 import { type PadsState, padsLineOf } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 /** Limits and standard uncertainty of a mismatch as text. */
 const matchTexts = (style: Style, { lower, upper, standardUncertainty }: Match) => ({
@@ -49,22 +42,14 @@ function resultAnswer(style: Style, state: PadsState): Answer {
       figure: strings.none,
       words: outcome.reason === 'step' ? strings.noneWords : outOfRangeText(style, outcome.reason),
     };
-  const { estimate, propagation } = outcome.result;
-  const { expanded, interval, budget } = propagation;
-  const decimals = decimalsFor(expanded);
-  const watts = (level: number): number => levelToPower(levelDbm(level));
-  const largest = budget.reduce((best, row) => (row.share > best.share ? row : best));
-  const level = levelText(style, { levelDbm: estimate, decimals });
+  const { figure, words } = methodLevel(style, outcome.result);
+  const { id, share } = largestPart(outcome.result);
   return {
-    figure: `${level} ${plusMinusText(style, { halfWidth: expanded, decimals, unit: 'dB' })}`,
+    figure,
     words: strings.found({
-      watts: powerWithEndsText(style, {
-        powerW: watts(estimate),
-        lowerW: watts(interval.lower),
-        upperW: watts(interval.upper),
-      }),
-      part: largest.id,
-      share: percentText(style, { percent: 100 * largest.share, decimals: 0 }),
+      watts: words,
+      part: id,
+      share: percentText(style, { percent: 100 * share, decimals: 0 }),
     }),
   };
 }

@@ -1,5 +1,7 @@
+import type { Answer } from './answer.ts';
+
 export interface PlainAnswersProps {
-  readonly answers: readonly { readonly figure: string; readonly words: string }[];
+  readonly answers: readonly Answer[];
 }
 
 /** Answers in a row under a figure: each a number in large type and a sentence on what it is. */

@@ -2,6 +2,7 @@ import { dbToAmplitudeRatio, dbToPowerRatio, gainDb } from '#compute';
 import { aboutText, factorText, timesText } from '../../text/factor-text.ts';
 import { changeText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { NamedAnswer } from '../parts/answer.ts';
 import { GAIN } from './spec.ts';
 import { type RatioState, slippedDb } from './state.ts';
 import { type Steps, stepsOf } from './steps.ts';
@@ -65,14 +66,7 @@ function offText(style: Style, { headRatio, exactRatio, offDb }: Steps): string 
   });
 }
 
-/** The answers under the figure, each a figure and a sentence. */
-export interface Answer {
-  readonly id: string;
-  readonly figure: string;
-  readonly words: string;
-}
-
-export function answersOf({ gainDb: db }: Pick<RatioState, 'gainDb'>): readonly Answer[] {
+export function answersOf({ gainDb: db }: Pick<RatioState, 'gainDb'>): readonly NamedAnswer[] {
   const steps = stepsOf(gainDb(db));
   return [
     { id: 'db', figure: dbWords('shown', db), words: strings.decibelsNote },

@@ -7,13 +7,8 @@ import { decimalsFor } from '../../text/place.ts';
 import { powerText, powerWithEndsText } from '../../text/power-text.ts';
 import { levelText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { strings } from './strings.ts';
-
-/** The three answers under the figure, each a figure and a sentence. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 const watts = (level: number): number => levelToPower(levelDbm(level));
 

@@ -17,14 +17,8 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { dbText, levelText, numberText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
-import {
-  type Answer,
-  levelAnswers,
-  noAnswers,
-  type PartRow,
-  partRows,
-  summariseLevel,
-} from '../parts/method-words.ts';
+import type { Answer } from '../parts/answer.ts';
+import { levelAnswers, noAnswers, type PartRow, partRows, summariseLevel } from '../parts/method-words.ts';
 import { type ScopeState, useOf } from './spec.ts';
 import { strings } from './strings.ts';
 

@@ -5,15 +5,11 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { numberText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { independentWidthOf, widthOf } from './figure.ts';
 import { type SharedState, type SharedSubject, subjectOf } from './spec.ts';
 import { strings } from './strings.ts';
 
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 type Answers = readonly [Answer, Answer, Answer];
 
 /** Decimals of a width of nothing, which fixes none. */

@@ -11,14 +11,9 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { dbText, numberText, percentText } from '../../text/quantity-text.ts';
 import { type Style, signsOf } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { type StatedState, statedOf } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 /** Two readings closer than this agree: no table of divisors says more. */
 const SAME = 1e-9;

@@ -6,6 +6,7 @@ import { powerText } from '../../text/power-text.ts';
 import { changeText, levelText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import type { UnitName } from '../../text/units.ts';
+import type { Answer } from '../parts/answer.ts';
 import { type TraceState, traceOf } from './spec.ts';
 import { strings } from './strings.ts';
 
@@ -84,12 +85,6 @@ export function traceLabels(state: TraceState): TraceLabels {
     mean: of(marks.mean, watts('shown', power)),
     slipped: slipped === undefined ? [] : of(marks.slipped, watts('shown', slipped)),
   };
-}
-
-/** An answer under the figure: a number and what it is. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
 }
 
 /** The three answers: the measures, the power, and the slip that is looked at. */

@@ -6,14 +6,9 @@ import { countText } from '../../text/count-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { numberText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import type { IntervalKind } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 /** From so many trials on an interval is steady enough to judge another by its first digit. */
 const ENOUGH = 100_000;

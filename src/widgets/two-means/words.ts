@@ -3,16 +3,10 @@ import { aloud } from '../../text/aloud.ts';
 import { powerText } from '../../text/power-text.ts';
 import { dbText, levelText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { NamedAnswer } from '../parts/answer.ts';
 import { meansOf } from './means.ts';
 import type { MeansState } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** An answer under the figure: a figure and a sentence. */
-export interface Answer {
-  readonly id: string;
-  readonly figure: string;
-  readonly words: string;
-}
 
 const DECIMALS = 2;
 /** A mean to a hundredth: the two means are often no farther apart. */
@@ -23,7 +17,7 @@ const power = (style: Style, dbm: number): string =>
 const db = (style: Style, value: number): string => dbText(style, { db: value, decimals: DECIMALS });
 
 /** Both means and how far they are apart. */
-export function answersOf(state: MeansState, style: Style = 'shown'): readonly Answer[] {
+export function answersOf(state: MeansState, style: Style = 'shown'): readonly NamedAnswer[] {
   const { ofDecibelsDbm, ofPowersDbm, apartDb, ruleDb, scatterDb } = meansOf(state);
   return [
     {

@@ -4,14 +4,9 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { changeText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { Answer } from '../parts/answer.ts';
 import { type RulesState, rulesOf, rulesSpec } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 const lengthText = (style: Style, lengthMm: number): string =>
   quantityText(style, { value: lengthMm, decimals: 0, unit: 'mm' });

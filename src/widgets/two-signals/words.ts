@@ -3,16 +3,10 @@ import { aloud } from '../../text/aloud.ts';
 import { powerText } from '../../text/power-text.ts';
 import { levelText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import type { NamedAnswer } from '../parts/answer.ts';
 import type { SignalsState } from './spec.ts';
 import { strings } from './strings.ts';
 import { LOAD_OHM, sumsOf } from './sums.ts';
-
-/** An answer under the figure: a figure and a sentence. */
-export interface Answer {
-  readonly id: string;
-  readonly figure: string;
-  readonly words: string;
-}
 
 export const levelWords = (style: Style, dbm: number): string =>
   levelText(style, { levelDbm: dbm, decimals: 1 });
@@ -26,7 +20,7 @@ export const voltsWords = (style: Style, dbm: number): string =>
   });
 
 /** The two signals added as powers and as volts, and what adding the dBm would claim where that is shown. */
-export function answersOf(state: SignalsState, style: Style = 'shown'): readonly Answer[] {
+export function answersOf(state: SignalsState, style: Style = 'shown'): readonly NamedAnswer[] {
   const { unrelatedDbm, coherentDbm, inPhaseDbm, againstDbm, claimedDbm } = sumsOf(state);
   const unrelated = {
     id: 'unrelated',

@@ -16,15 +16,10 @@ import { powerText } from '../../text/power-text.ts';
 import { numberText, quantityText } from '../../text/quantity-text.ts';
 import { baseOf, type Style } from '../../text/style.ts';
 import type { UnitName } from '../../text/units.ts';
+import type { Answer } from '../parts/answer.ts';
 import { inConstants } from './product.ts';
 import { levelOf, type TreeState } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 /** Digits of a number whose level is claimed to be exact. */
 const CLAIMED_DIGITS = 10;

@@ -6,16 +6,11 @@ import { intervalText } from '../../text/interval-text.ts';
 import { numberText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import type { UnitName } from '../../text/units.ts';
+import type { Answer } from '../parts/answer.ts';
 import { formOf } from './item.ts';
 import { shareText } from './share-text.ts';
 import { heldOf, type VerdictState } from './spec.ts';
 import { strings } from './strings.ts';
-
-/** One answer under the figure. */
-export interface Answer {
-  readonly figure: string;
-  readonly words: string;
-}
 
 /** A difference of levels is a ratio. */
 const bandUnit = (unit: UnitName): UnitName => (unit === 'dBm' ? 'dB' : unit);

@@ -21,7 +21,7 @@ import {
   quantityText,
 } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
-import type { Answer } from '../parts/method-words.ts';
+import type { Answer } from '../parts/answer.ts';
 import { type BackState, lineOf } from './spec.ts';
 import { strings } from './strings.ts';
 
