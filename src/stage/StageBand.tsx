@@ -1,8 +1,8 @@
-import { useReducer } from 'preact/hooks';
 import type { BandRow } from '../figures/reading-band.types.ts';
 import { amountOf } from '../sheet/amount.ts';
 import { bandChainOf } from '../sheet/chain.ts';
-import type { Sheet } from '../sheet/sheet.ts';
+import type { LinkUnit } from '../sheet/method.ts';
+import type { Link, Sheet } from '../sheet/sheet.ts';
 import { numberText, quantityText } from '../text/quantity-text.ts';
 import { amountText, statedDecimals } from '../text/statement-text.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
@@ -10,10 +10,11 @@ import { BandFigure } from '../widgets/parts/BandFigure.tsx';
 import { bandRows, SOCKET_ID } from '../widgets/parts/band-rows.ts';
 import { pulling } from '../widgets/parts/pulling.ts';
 import { readerOf } from '../widgets/parts/read-amount.ts';
-import { AMOUNT } from '../widgets/reading-band/amount.ts';
+import { AMOUNT, rangeOf } from '../widgets/reading-band/amount.ts';
 import { halfSpanOf, initialState, reduceBand } from '../widgets/reading-band/state.ts';
 import { strings as bandStrings } from '../widgets/reading-band/strings.ts';
 import { summarise } from '../widgets/reading-band/words.ts';
+import { useMirrored } from './mirror.ts';
 import { StageTable } from './StageTable.tsx';
 import { strings } from './strings.ts';
 import { WhatIf } from './WhatIf.tsx';
@@ -27,9 +28,18 @@ export interface StageBandProps {
   readonly others?: readonly string[];
 }
 
-/** One press of plus or minus, in dB: large enough to be seen from the back row. */
-const PRESS_DB = 0.1;
-const read = readerOf({ kind: 'halfWidthDb', min: AMOUNT.min, max: AMOUNT.max, decimals: AMOUNT.decimals });
+/** One press of plus or minus, in dB or in percent: large enough to be seen from the back row. */
+const PRESS = { dB: 0.1, percent: 1 } as const;
+const READERS = {
+  dB: readerOf({ kind: 'halfWidthDb', ...AMOUNT }),
+  percent: readerOf({ kind: 'percent', ...rangeOf({ unit: 'percentOfPower' }).range }),
+} as const;
+
+/** The unit of a rung's amount as the wall has it: a percentage says of what. */
+function unitOf({ unit }: Link): string {
+  const percents: Readonly<Partial<Record<LinkUnit, string>>> = strings.percentOf;
+  return percents[unit] ?? 'dB';
+}
 
 /** Rows with the first ones taken together: what has come of all of them stands in the row of the last. */
 function taken(rows: readonly BandRow[], others: readonly string[]): readonly BandRow[] {
@@ -49,11 +59,13 @@ function taken(rows: readonly BandRow[], others: readonly string[]): readonly Ba
 
 /** The reading band on the wall, with one number that answers "what if it were ...?" in one press. */
 export default function StageBand({ sheet, rung, others = [] }: StageBandProps) {
-  const [state, send] = useReducer(reduceBand, { sheet }, initialState);
+  const [state, send] = useMirrored(reduceBand, initialState({ sheet }));
   const chain = bandChainOf(state.sheet);
   const link = state.sheet.links.find(({ id }) => id === rung);
   if (link === undefined) throw new RangeError(`StageBand: rung must be in the preset, got ${rung}`);
   const amount = amountOf(link.statement);
+  const { unit } = rangeOf(link);
+  const press = PRESS[unit];
   // a figure more that says the same must not take the ghost of the answer before away
   const set = (value: number): void => {
     if (value !== amount) send({ type: 'set', id: rung, amount: value });
@@ -82,17 +94,18 @@ export default function StageBand({ sheet, rung, others = [] }: StageBandProps) 
       />
       <WhatIf
         legend={strings.whatIf(link.label)}
-        press={quantityText('spoken', { value: PRESS_DB, decimals: statedDecimals(PRESS_DB), unit: 'dB' })}
+        press={quantityText('spoken', { value: press, decimals: statedDecimals(press), unit })}
         field={{
           label: bandStrings.field(link.label),
           shown: amountText(amount),
-          unit: 'dB',
-          read,
+          unit: unitOf(link),
+          read: READERS[unit],
           onValue: set,
         }}
-        onLess={() => set(amount - PRESS_DB)}
-        onMore={() => set(amount + PRESS_DB)}
+        onLess={() => set(amount - press)}
+        onMore={() => set(amount + press)}
         onReset={() => send({ type: 'replace', sheet })}
+        answer={rows.at(-1)?.number}
       />
       <StageTable chain={chain} />
       <Announcer summary={summary} />

@@ -1,9 +1,18 @@
-import { useEffect, useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef } from 'preact/hooks';
 import type { Question } from '../questions/question.ts';
 import { keepHands, keptHands } from '../store/hands.ts';
 import { saidText } from '../text/said-text.ts';
 import { handsText, readHands, roomOf } from './hands.ts';
+import { useMirrored } from './mirror.ts';
 import { strings } from './strings.ts';
+
+interface Asked {
+  /** What was counted, by option, as typed. */
+  readonly typed: Readonly<Record<string, string>>;
+  readonly open: boolean;
+}
+
+const changed = (asked: Asked, change: Partial<Asked>): Asked => ({ ...asked, ...change });
 
 /** Length of the longest bar, in units of its drawing. */
 const FULL = 100;
@@ -25,20 +34,21 @@ function Share({ count, total, isAnswer }: { count: number; total: number; isAns
  * them. The counts stay for the sitting, so that nothing is lost by a reload.
  */
 export default function StageGuess({ question }: { readonly question: Question }) {
-  const [typed, setTyped] = useState<Readonly<Record<string, string>>>({});
-  const [open, setOpen] = useState(false);
   const id = useId();
   const details = useRef<HTMLDetailsElement>(null);
+  const [{ typed, open }, change] = useMirrored<Asked, Partial<Asked>>(
+    changed,
+    { typed: {}, open: false },
+    () => ({
+      typed: keptHands(question.id),
+      // opened before this part woke
+      open: details.current?.open ?? false,
+    }),
+  );
   useEffect(() => {
-    setTyped(keptHands(question.id));
-    // opened before this part woke
-    setOpen(details.current?.open ?? false);
-  }, [question]);
-  const count = (option: string, text: string): void => {
-    const counts = { ...typed, [option]: text };
-    setTyped(counts);
-    keepHands(question.id, counts);
-  };
+    if (Object.keys(typed).length > 0) keepHands(question.id, typed);
+  }, [question, typed]);
+  const count = (option: string, text: string): void => change({ typed: { ...typed, [option]: text } });
   const answer = question.options.find((option) => option.id === question.answer);
   const room = roomOf(question.options.map((option) => typed[option.id]));
   return (
@@ -76,7 +86,14 @@ export default function StageGuess({ question }: { readonly question: Question }
           </li>
         ))}
       </ul>
-      <details ref={details} class="answer" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <details
+        ref={details}
+        class="answer"
+        open={open}
+        onToggle={(event) => {
+          if (event.currentTarget.open !== open) change({ open: event.currentTarget.open });
+        }}
+      >
         <summary>{strings.answer}</summary>
         <p>
           <strong class="hands-named">{answer?.text} </strong>

@@ -1,4 +1,3 @@
-import { useReducer } from 'preact/hooks';
 import { quantityText } from '../text/quantity-text.ts';
 import { amountText } from '../text/statement-text.ts';
 import { LineFigure } from '../widgets/level-line/LineFigure.tsx';
@@ -8,6 +7,8 @@ import { strings } from '../widgets/level-line/strings.ts';
 import { answersOf, summarise } from '../widgets/level-line/words.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { readerOf } from '../widgets/parts/read-amount.ts';
+import { useMirrored } from './mirror.ts';
+import { StageAnswer } from './StageAnswer.tsx';
 import { StageAnswers } from './StageAnswers.tsx';
 import { WhatIf } from './WhatIf.tsx';
 
@@ -19,14 +20,14 @@ const read = readerOf({ kind: 'gain', min: VALUE.min, max: VALUE.max, decimals: 
 
 /** The line of tiles on the wall, the first pad to be changed in one press; tiles can be pulled to other places. */
 export default function StageLine() {
-  const [state, send] = useReducer(reduceLine, undefined, preparedLine);
+  const [state, send] = useMirrored(reduceLine, preparedLine());
   const changed = state.tiles.find(({ id }) => id === `t${CHANGED}`);
   const set = (value: number): void => send({ type: 'value', id: changed?.id ?? '', value });
   const [answer] = answersOf(state.tiles);
   return (
     <div class="stage-band">
       <LineFigure state={state} send={send} place="stage" />
-      {answer && <p class="stage-answer">{answer.figure}</p>}
+      {answer && <StageAnswer answer={answer.figure} />}
       <WhatIf
         legend={strings.firstPad}
         press={quantityText('spoken', { value: PRESS_DB, decimals: 0, unit: 'dB' })}

@@ -1,4 +1,3 @@
-import { useReducer } from 'preact/hooks';
 import { quantityText } from '../text/quantity-text.ts';
 import { amountText } from '../text/statement-text.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
@@ -10,6 +9,7 @@ import { GAIN, PREPARED_DB } from '../widgets/ratio-ruler/spec.ts';
 import { initialState, reduceRatio } from '../widgets/ratio-ruler/state.ts';
 import { strings } from '../widgets/ratio-ruler/strings.ts';
 import { answersOf, summarise } from '../widgets/ratio-ruler/words.ts';
+import { useMirrored } from './mirror.ts';
 import { StageAnswers } from './StageAnswers.tsx';
 import { WhatIf } from './WhatIf.tsx';
 
@@ -19,7 +19,7 @@ const read = readerOf({ kind: 'gain', min: GAIN.min, max: GAIN.max, decimals: 0 
 
 /** The ruler of ratios on the wall, with the decibels to be changed in one press. */
 export default function StageRatio() {
-  const [state, send] = useReducer(reduceRatio, PREPARED_DB, initialState);
+  const [state, send] = useMirrored(reduceRatio, initialState(PREPARED_DB));
   const summary = summarise(state);
   const set = (gainDb: number): void => send({ type: 'set', gainDb });
   return (
@@ -45,6 +45,7 @@ export default function StageRatio() {
         onLess={() => set(state.gainDb - PRESS_DB)}
         onMore={() => set(state.gainDb + PRESS_DB)}
         onReset={() => send({ type: 'reset', gainDb: PREPARED_DB })}
+        answer={answersOf(state)[0]?.figure}
       />
       <StageAnswers caption={strings.name} answers={answersOf(state)} />
       <Announcer summary={summary} />

@@ -1,10 +1,11 @@
-import { useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import type { Interval } from '#compute';
 import type { Sheet } from '../sheet/sheet.ts';
 import { countText } from '../text/count-text.ts';
 import { levelText, numberText } from '../text/quantity-text.ts';
 import { strings as simulationStrings } from '../widgets/simulation/strings.ts';
 import { useSimulation } from '../widgets/simulation/use-simulation.ts';
+import { useMirrored } from './mirror.ts';
 import { strings } from './strings.ts';
 
 export interface StageSimulationProps {
@@ -23,14 +24,30 @@ const between = ({ lower, upper }: Interval): string =>
     levelText('shown', { levelDbm: upper, decimals: DECIMALS }),
   );
 
-/** A run of trials on the wall; the same presses give the same numbers. */
-function Run({ sheet, onReset }: { readonly sheet: Sheet; readonly onReset: () => void }) {
+/** What was asked of the trials since they were reset; each window that shows them does it by itself. */
+interface Asked {
+  readonly round: number;
+  /** Of the last run; 0 before the first. The same presses give the same numbers. */
+  readonly seed: number;
+  readonly isStopped: boolean;
+}
+
+const ASKED: Asked = { round: 0, seed: 0, isStopped: false };
+
+function asked({ round, seed }: Asked, what: 'run' | 'stop' | 'reset'): Asked {
+  if (what === 'reset') return { ...ASKED, round: round + 1 };
+  return { round, seed: what === 'run' ? seed + 1 : seed, isStopped: what === 'stop' };
+}
+
+/** A run of trials on the wall. */
+function Run({ sheet, of, ask }: { sheet: Sheet; of: Asked; ask: (what: 'run' | 'stop' | 'reset') => void }) {
   const { state, start, cancel } = useSimulation();
-  const [seed, setSeed] = useState(1);
-  const run = (): void => {
-    start({ sheet, seed, stop: { kind: 'trials', trials: TRIALS } });
-    setSeed(seed + 1);
-  };
+  useEffect(() => {
+    if (of.seed > 0) start({ sheet, seed: of.seed, stop: { kind: 'trials', trials: TRIALS } });
+  }, [of.seed]);
+  useEffect(() => {
+    if (of.isStopped) cancel();
+  }, [of.isStopped]);
   const isRunning = state.kind === 'running';
   return (
     <>
@@ -44,10 +61,10 @@ function Run({ sheet, onReset }: { readonly sheet: Sheet; readonly onReset: () =
         {state.kind === 'failed' && simulationStrings.failed(state.message)}
       </p>
       <p class="stage-trials needs-script">
-        <button type="button" onClick={isRunning ? cancel : run}>
+        <button type="button" onClick={() => ask(isRunning ? 'stop' : 'run')}>
           {isRunning ? simulationStrings.cancel : strings.runTrials}
         </button>
-        <button type="button" class="plain" data-deck="prepared" onClick={onReset}>
+        <button type="button" class="plain" data-deck="prepared" onClick={() => ask('reset')}>
           {strings.prepared}
         </button>
       </p>
@@ -57,13 +74,13 @@ function Run({ sheet, onReset }: { readonly sheet: Sheet; readonly onReset: () =
 
 /** The sum on the wall, and beside it what a million trials come to when they are asked for. */
 export default function StageSimulation({ sheet, whole }: StageSimulationProps) {
-  const [round, setRound] = useState(0);
+  const [of, ask] = useMirrored(asked, ASKED);
   return (
     <div class="stage-simulation">
       <p>
         {strings.byShape} <b class="key-number">{between(whole)}</b>
       </p>
-      <Run key={round} sheet={sheet} onReset={() => setRound(round + 1)} />
+      <Run key={of.round} sheet={sheet} of={of} ask={ask} />
     </div>
   );
 }

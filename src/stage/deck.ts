@@ -2,7 +2,6 @@ import { keptSigns } from '../store/signs.ts';
 import { startHelp } from './help.ts';
 import { stepWithin, usesKey, wishOf } from './keys.ts';
 import { isTold, type Line, lineName, openLine, silent, type Told } from './line.ts';
-import { startMirror } from './mirror.ts';
 import { startClock } from './notes-clock.ts';
 import { leaveControl, obey } from './orders.ts';
 import { openScrolling } from './scrolling.ts';
@@ -94,7 +93,6 @@ export function startDeck(root: HTMLElement): Deck {
   page.classList.toggle('part', role === 'part');
   page.classList.toggle('notes-view', query.has('notes'));
   const deck = deckOf(root, role);
-  startMirror(deck.slides);
   if (role !== 'notes') openScrolling(deck.slides);
   if (role === 'part') return deck;
   listenToKeys(window, deck);

@@ -15,12 +15,22 @@ export function lineName({ pathname, search }: Pick<Location, 'pathname' | 'sear
   return `how-sure-is-a-watt:stage:${pathname}?${query}`;
 }
 
+/**
+ * What the line of this window is called. A step within a talk has one for each of its places there: two steps of one lesson
+ * are changed apart, and apart from those of another talk.
+ */
+export function windowLine(): string {
+  const turn = new URLSearchParams(location.search).get('part');
+  return turn === null ? lineName(location) : `${lineName(parent.location)}:${turn}`;
+}
+
 export interface Line<Of> {
   tell(told: Of): void;
+  close(): void;
 }
 
 /** A line that nobody hears. */
-export const silent: Line<unknown> = { tell: () => undefined };
+export const silent: Line<unknown> = { tell: () => undefined, close: () => undefined };
 
 /** The line between the wall and the notes of one address; where the browser has none, each window stands alone. */
 export function openLine<Of>(
@@ -33,5 +43,5 @@ export function openLine<Of>(
   line.addEventListener('message', ({ data }) => {
     if (isOf(data)) onTold(data);
   });
-  return { tell: (told) => line.postMessage(told) };
+  return { tell: (told) => line.postMessage(told), close: () => line.close() };
 }

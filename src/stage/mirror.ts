@@ -1,73 +1,63 @@
-import { lineName, openLine } from './line.ts';
+import { useEffect, useId, useReducer, useRef } from 'preact/hooks';
+import { type Line, openLine, silent, windowLine } from './line.ts';
 
-/** What the windows of a step tell each other about its fields: what stands in them now, or that one asks for it. */
-export type Typed = { readonly step: number; readonly typed: readonly string[] } | { readonly asks: true };
+/** What the windows of a step tell each other of a figure: how it stands now, or that one asks for it. */
+export type Mirrored = { readonly state: object } | { readonly asks: true };
 
-/** Whether what came over the line is one of ours. */
-export function isTyped(data: unknown): data is Typed {
-  if (typeof data !== 'object' || data === null) return false;
-  const { step, typed, asks } = data as Readonly<Record<string, unknown>>;
-  if (asks === true) return true;
-  return (
-    Number.isSafeInteger(step) && Array.isArray(typed) && typed.every((text) => typeof text === 'string')
+/** Whether what came over the line is one of ours; how a figure stands has the same names everywhere. */
+export const isMirrored =
+  (like: object) =>
+  (data: unknown): data is Mirrored => {
+    if (typeof data !== 'object' || data === null) return false;
+    const { state, asks } = data as Readonly<Record<string, unknown>>;
+    if (asks === true) return true;
+    return typeof state === 'object' && state !== null && Object.keys(like).every((name) => name in state);
+  };
+
+/** How a figure stands, and whether that came about here: only then are the other windows told. */
+interface Kept<State> {
+  readonly state: State;
+  readonly from: 'begun' | 'here' | 'there';
+}
+
+const after = <State>(now: Kept<State>, state: State): Kept<State> =>
+  state === now.state ? now : { state, from: 'here' };
+
+type Act<State, Action> = { readonly does: Action } | { readonly told: State };
+
+/**
+ * A reducer whose state is the same in every window that shows its step: on the wall and in the notes. Whatever changes it is mirrored,
+ * a press as well as a drag; who asks late is told what was changed before. Its state must be plain data.
+ * @param found what this window already has when it wakes, which is no news to the others.
+ */
+export function useMirrored<State extends object, Action>(
+  reduce: (state: State, action: Action) => State,
+  begin: State,
+  found?: () => State,
+): readonly [State, (action: Action) => void] {
+  // the same in every window, since each has the same page
+  const id = useId();
+  const [kept, act] = useReducer(
+    (now: Kept<State>, action: Act<State, Action>): Kept<State> =>
+      'told' in action ? { state: action.told, from: 'there' } : after(now, reduce(now.state, action.does)),
+    { state: begin, from: 'begun' },
   );
-}
-
-/** What a hand on the wall does; what comes of it is drawn a little later. */
-const HANDS = ['input', 'click', 'keyup', 'pointermove', 'pointerup', 'focusout'] as const;
-/** Until a change is drawn in its field: at once for most, later where something is fetched first. */
-const DRAWN_MS = [0, 400] as const;
-
-const fieldsOf = (slide: Element | undefined): readonly HTMLInputElement[] => [
-  ...(slide?.querySelectorAll<HTMLInputElement>('.slide-body input[type="text"]') ?? []),
-];
-const textsOf = (slide: Element | undefined): readonly string[] => fieldsOf(slide).map(({ value }) => value);
-
-/** Puts texts into the fields of a slide as a hand would, so that all that hangs on them follows. */
-function putInto(slide: Element | undefined, typed: readonly string[]): void {
-  for (const [at, field] of fieldsOf(slide).entries()) {
-    const text = typed[at];
-    if (text === undefined || text === field.value) continue;
-    field.value = text;
-    field.dispatchEvent(new Event('input', { bubbles: true }));
-  }
-}
-
-/** Does something once a slide answers: before, what was typed into it would be lost. */
-function onceAwake(slide: Element | undefined, act: () => void): void {
-  const asleep = slide?.querySelector('astro-island[ssr]');
-  if (asleep)
-    asleep.addEventListener('astro:hydrate', () => setTimeout(() => onceAwake(slide, act)), { once: true });
-  else act();
-}
-
-/** Keeps the numbers of a step the same in every window that shows it: on the wall, in the notes, in the frames of a talk. */
-export function startMirror(slides: readonly Element[]): void {
-  const known = slides.map((slide) => textsOf(slide).join('\n'));
-  const changed = new Map<number, readonly string[]>();
-  const line = openLine(`${lineName(location)}:numbers`, isTyped, (told) => {
-    if ('asks' in told) {
-      for (const [step, typed] of changed) line.tell({ step, typed });
-      return;
-    }
-    const slide = slides[told.step];
-    onceAwake(slide, () => {
-      known[told.step] = told.typed.join('\n');
-      changed.set(told.step, told.typed);
-      putInto(slide, told.typed);
+  const latest = useRef(kept);
+  latest.current = kept;
+  const line = useRef<Line<Mirrored>>(silent);
+  useEffect(() => {
+    const own = openLine(`${windowLine()}:${id}`, isMirrored(begin), (told) => {
+      // its names are those of our own state, and the same page wrote it
+      if ('state' in told) act({ told: told.state as State });
+      else if (latest.current.from !== 'begun') own.tell({ state: latest.current.state });
     });
-  });
-  const look = (): void =>
-    slides.forEach((slide, step) => {
-      const typed = textsOf(slide);
-      if (typed.join('\n') === known[step]) return;
-      known[step] = typed.join('\n');
-      changed.set(step, typed);
-      line.tell({ step, typed });
-    });
-  for (const hand of HANDS)
-    addEventListener(hand, () => {
-      for (const wait of DRAWN_MS) setTimeout(look, wait);
-    });
-  line.tell({ asks: true });
+    line.current = own;
+    if (found) act({ told: found() });
+    own.tell({ asks: true });
+    return () => own.close();
+  }, [id]);
+  useEffect(() => {
+    if (kept.from === 'here') line.current.tell({ state: kept.state });
+  }, [kept]);
+  return [kept.state, (does) => act({ does })];
 }

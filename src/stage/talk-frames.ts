@@ -10,6 +10,7 @@ function slideOf(part: Part, at: number): HTMLElement {
   slide.dataset.next = strings.on;
   const frame = document.createElement('iframe');
   frame.dataset.part = part;
+  frame.dataset.turn = `${at + 1}`;
   frame.title = part;
   slide.append(frame);
   return slide;
@@ -20,7 +21,10 @@ function load(root: HTMLElement, isNotes: boolean): void {
   const now = root.querySelector('.slide.now');
   for (const slide of [now, now?.nextElementSibling])
     for (const frame of slide?.querySelectorAll('iframe') ?? [])
-      if (!frame.hasAttribute('src')) frame.src = partAddress(frame.dataset.part ?? '', { isNotes });
+      if (!frame.hasAttribute('src')) {
+        const { part = '', turn = '' } = frame.dataset;
+        frame.src = partAddress(part, { isNotes, turn: Number(turn) });
+      }
 }
 
 /** Gives the deck the keys of a frame, and the slide the name of its step; says so where there is none. */

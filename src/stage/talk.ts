@@ -22,11 +22,11 @@ export function readTalk(search: string): readonly Part[] {
 export const talkQuery = (parts: readonly Part[]): string =>
   parts.length === 0 ? '' : `?parts=${parts.join('~')}&v=1`;
 
-/** Where a part is shown by itself, seen from a page below `/stage/`. */
-export function partAddress(part: Part, { isNotes }: { isNotes: boolean }): string {
+/** Where a part is shown by itself, seen from a page below `/stage/`, at its place in the talk: numbers changed there are of that place alone. */
+export function partAddress(part: Part, { isNotes, turn }: { isNotes: boolean; turn: number }): string {
   const [group = '', page = '', step = ''] = part.split('.');
   const folder = group === 'examples' ? 'examples' : `learn/${group}`;
-  return `../${folder}/${page}/?part${isNotes ? '&notes' : ''}#${step}`;
+  return `../${folder}/${page}/?part=${turn}${isNotes ? '&notes' : ''}#${step}`;
 }
 
 /** A talk with a part more at its end; the same where no more fit. */

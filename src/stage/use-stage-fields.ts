@@ -1,6 +1,7 @@
-import { useMemo, useReducer } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import { defaultState, type StateOf } from '../address/field-spec.ts';
 import { fieldsState, type PlainFields, reduceFields } from '../widgets/parts/fields.ts';
+import { useMirrored } from './mirror.ts';
 
 /** State of a widget of plain fields on the wall, where no address is read. `prepared` differs from its own beginning. */
 export function useStageFields<Of extends PlainFields>(
@@ -8,5 +9,5 @@ export function useStageFields<Of extends PlainFields>(
   prepared: StateOf<Of> = defaultState(fields),
 ) {
   const reduce = useMemo(() => reduceFields(fields), [fields]);
-  return useReducer(reduce, prepared, (values) => fieldsState(values));
+  return useMirrored(reduce, fieldsState(prepared));
 }

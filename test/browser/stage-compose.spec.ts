@@ -59,9 +59,10 @@ const parts = ['traceability.the-chain-to-the-definition.rungs', 'examples.two-p
 test('the talk shows its parts one after the other, by clicker, even while a number in one has the focus', async ({
   page,
 }) => {
-  await page.goto(`/stage/talk/?parts=${parts.join('~')}&v=1`);
+  await page.goto(`/stage/talk/?parts=${[...parts, parts[0]].join('~')}&v=1`);
   const first = page.locator('iframe').first().contentFrame();
   const amount = first.getByLabel('20 dB pad: what it adds');
+  await expect(first.locator('astro-island[ssr]')).toHaveCount(0);
   await amount.fill('2');
   await expect(first.locator('.band-number').last()).toHaveText('±2.3\u00a0dB');
   await page.keyboard.press('PageDown');
@@ -72,6 +73,8 @@ test('the talk shows its parts one after the other, by clicker, even while a num
   await page.keyboard.press('w');
   await expect(now(page)).toHaveId('s1');
   await expect(amount, 'its state is kept').toHaveValue(/^2/);
+  const again = page.locator('iframe').nth(2).contentFrame().getByLabel('20 dB pad: what it adds');
+  await expect(again, 'the same step at another place is of its own').toHaveValue('0.5');
   await page.keyboard.press('Escape');
   await page.keyboard.press('0');
   await expect(amount).toHaveValue('0.5');

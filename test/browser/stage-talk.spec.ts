@@ -131,6 +131,18 @@ test('notes open in a second window, move with the wall and move it, show the ne
   await notes.getByRole('button', { name: 'Reset' }).click();
   await expect(amount(page), 'and back').toHaveValue('0.5');
   await expect(notes.locator('[data-deck="clock"]')).toHaveText(/^\d\d:\d\d$/);
+  await page.locator('.slide.now .band-handle').last().hover();
+  await page.mouse.down();
+  const { x, y } = (await page.locator('.slide.now .band-handle').last().boundingBox()) ?? { x: 0, y: 0 };
+  await page.mouse.move(x + 60, y, { steps: 3 });
+  await page.mouse.up();
+  const socket = (window: Page) => window.locator('.now .band-number').last();
+  await expect(socket(page), 'a rung is pulled').not.toHaveText('±0.69\u00a0dB');
+  await expect(socket(notes), 'there as well').toHaveText((await socket(page).textContent()) ?? '');
+  await page.keyboard.press('PageUp');
+  await notes.locator('.slide.now').getByText('The answer').click();
+  await expect(now(page).locator('.answer'), 'an answer that is opened').toHaveAttribute('open');
+  await page.keyboard.press('PageDown');
   await page.keyboard.press('PageDown');
   await expect(now(notes)).toHaveId('widening');
   await notes.keyboard.press('PageDown');

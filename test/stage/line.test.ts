@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { clockText, spanText } from '../../src/stage/clock-text.ts';
-import { isTold, lineName, openLine, type Told } from '../../src/stage/line.ts';
+import { isTold, lineName, openLine, type Told, windowLine } from '../../src/stage/line.ts';
 
 describe('what is told over the line', () => {
   it('is a step with its wall, or a question', () => {
@@ -21,6 +21,19 @@ describe('the line', () => {
     expect(name('?notes=')).toBe(name(''));
     expect(name('?notes')).toBe(name(''));
     expect(name('', '/stage/b/')).not.toBe(name(''));
+  });
+
+  it('of a step within a talk is that of its place there, the same for the wall and for the notes', () => {
+    const at = (search: string, talk: string): string => {
+      vi.stubGlobal('location', { pathname: '/stage/learn/a/b/', search });
+      vi.stubGlobal('parent', { location: { pathname: '/stage/talk/', search: talk } });
+      return windowLine();
+    };
+    const first = at('?part=1', '?parts=a.b.c~a.b.c');
+    expect(at('?part=1&notes', '?parts=a.b.c~a.b.c&notes=')).toBe(first);
+    expect(at('?part=2', '?parts=a.b.c~a.b.c')).not.toBe(first);
+    expect(at('?part=1', '?parts=a.b.c')).not.toBe(first);
+    expect(at('', '')).toBe(lineName({ pathname: '/stage/learn/a/b/', search: '' }));
   });
 
   it('carries what one window tells to the other and not back', async () => {

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
-import { isTyped } from '../../src/stage/mirror.ts';
+import { isMirrored } from '../../src/stage/mirror.ts';
 
-describe('what is told of the fields of a step', () => {
-  it('is their texts, or a question', () => {
-    expect([{ step: 2, typed: ['0,5', ''] }, { step: 0, typed: [] }, { asks: true }].map(isTyped)).toEqual([
-      true,
-      true,
-      true,
-    ]);
+const isOurs = isMirrored({ values: {}, before: undefined });
+
+describe('what is told of a figure', () => {
+  it('is how it stands, or a question', () => {
+    const told = [{ state: { values: { pad: 0.5 }, before: undefined } }, { asks: true }];
+    expect(told.map(isOurs)).toEqual([true, true]);
+    expect(isMirrored({ typed: {}, open: false })({ state: { typed: { a: '0,5' }, open: true } })).toBe(true);
   });
 
   it.each([
@@ -15,11 +15,12 @@ describe('what is told of the fields of a step', () => {
     [null],
     ['2'],
     [{}],
-    [{ step: 1 }],
-    [{ step: 1, blank: true }],
-    [{ step: 0.5, typed: ['1'] }],
-    [{ step: 1, typed: [1] }],
-    [{ step: 1, typed: '1' }],
     [{ asks: 1 }],
-  ])('is not %j', (data) => expect(isTyped(data)).toBe(false));
+    [{ state: null }],
+    [{ state: 'values' }],
+    // of another figure, or of a version that knew less
+    [{ state: { typed: {}, open: true } }],
+    [{ state: { values: {} } }],
+    [{ values: {}, before: undefined }],
+  ])('is not %j', (data) => expect(isOurs(data)).toBe(false));
 });

@@ -46,7 +46,7 @@ describe('a talk in an address', () => {
       fc.property(fc.string(), (text) => {
         const here = new URL('https://example.org/stage/talk/');
         for (const one of readTalk(`?parts=${encodeURIComponent(text)}`)) {
-          const { origin, pathname } = new URL(partAddress(one, { isNotes: false }), here);
+          const { origin, pathname } = new URL(partAddress(one, { isNotes: false, turn: 1 }), here);
           expect(origin).toBe(here.origin);
           expect(pathname).toMatch(/^\/stage\/(learn\/[a-z0-9-]+|examples)\/[a-z0-9-]+\/$/);
         }
@@ -57,11 +57,11 @@ describe('a talk in an address', () => {
 
 describe('a part', () => {
   it('is shown from its lesson or its example', () => {
-    expect(partAddress('decibels.halves.guess', { isNotes: false })).toBe(
-      '../learn/decibels/halves/?part#guess',
+    expect(partAddress('decibels.halves.guess', { isNotes: false, turn: 2 })).toBe(
+      '../learn/decibels/halves/?part=2#guess',
     );
-    expect(partAddress('examples.two-pads.answer', { isNotes: true })).toBe(
-      '../examples/two-pads/?part&notes#answer',
+    expect(partAddress('examples.two-pads.answer', { isNotes: true, turn: 12 })).toBe(
+      '../examples/two-pads/?part=12&notes#answer',
     );
   });
 

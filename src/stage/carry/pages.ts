@@ -16,7 +16,7 @@ export async function pageAt(address: string): Promise<Document> {
 
 /** The address of the page that a part is on, without what follows the path. */
 export const pageOfPart = (part: Part): string =>
-  partAddress(part, { isNotes: false }).replace(/[?#].*$/, '');
+  partAddress(part, { isNotes: false, turn: 1 }).replace(/[?#].*$/, '');
 
 /** The pages that a talk borrows from, each once, by their addresses; one that is missing is left out. */
 export async function pagesOf(parts: readonly Part[]): Promise<ReadonlyMap<string, Document>> {
