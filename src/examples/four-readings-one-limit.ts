@@ -15,6 +15,13 @@ const SPECIFICATION = { lower: 23, upper: 25 } as const;
 const EXPANDED_DB = 0.5;
 const READINGS_DBM = [24.1, 22.85, 22.2, 23.1] as const;
 
+/** What is read of the boards, and what they are held against. */
+export const boards = () => ({
+  readings: READINGS_DBM,
+  specification: SPECIFICATION,
+  expanded: EXPANDED_DB,
+});
+
 const judged = (estimate: number): Judgement =>
   judgedBy({
     estimate,

@@ -27,6 +27,12 @@ export const openUse = (): ScopeUse => ({
   screenV: 20,
   end: 'open',
 });
+/** The same measured again, with the load in its place. */
+export const terminatedUse = (): ScopeUse => ({
+  ...openUse(),
+  peakToPeakV: stated(terminated(), 1),
+  end: 'load',
+});
 const claimed = () => powerOfPeakToPeak({ peakToPeak: voltsPeakToPeak(open()), resistance: ohms(LOAD_OHM) });
 const tooMuchDb = () => powerRatioToDb(claimed() / TRUE_W);
 

@@ -1,7 +1,7 @@
 import type { ScopeUse } from '../sheet/scope.ts';
 import { beyondUse } from './beyond-the-bandwidth.ts';
 import { keyedUse } from './keyed-and-spoken.ts';
-import { openUse } from './load-forgotten.ts';
+import { openUse, terminatedUse } from './load-forgotten.ts';
 import { threePads } from './pad-measured-at-dc.ts';
 import { whipLine } from './swr-of-a-whip.ts';
 import { forgottenLine } from './thirty-decibels-forgotten.ts';
@@ -41,3 +41,6 @@ export const starts = {
     return { level: levelDbm, first: firstDb, coax: coaxDb, second: secondDb };
   },
 } as const;
+
+/** What the figure on the wall begins with where that of the page has no number to be changed: the load in its place. */
+export const wallStarts = { 'load-forgotten': () => scope(terminatedUse()) } as const;

@@ -104,7 +104,7 @@ function Limits({ limits, measures, words, named }: LimitsProps) {
       <path class="plot-casing" d={path} />
       <path class="band-specification" d={path} />
       <text
-        x={atEnd ? right : left + 4}
+        x={atEnd ? right : left + measures.limitIndent}
         y={limits.lower + measures.limitDrop}
         class={atEnd ? 'plot-cased anchor-end' : 'plot-cased'}
       >

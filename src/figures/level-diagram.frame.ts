@@ -75,7 +75,7 @@ const MEASURES: Readonly<Record<LevelFrame, LevelMeasures>> = {
     labelX: 0,
     numberX: 1000,
     numberY: 42,
-    tickRoom: 90,
+    tickRoom: 120,
     tickCount: 5,
     tickDrop: 40,
     unitBeside: true,

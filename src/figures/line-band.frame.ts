@@ -19,6 +19,8 @@ export interface LineBandMeasures {
   readonly labelDrop: number;
   /** From the lower limit line down to the baseline of its name. */
   readonly limitDrop: number;
+  /** From the upright axis to that name, where it stands at its start: away from the numbers of the axis. */
+  readonly limitIndent: number;
   /** From the plot up to the words of the upright axis. */
   readonly wordsRise: number;
   readonly handleRadius: number;
@@ -37,6 +39,7 @@ const MEASURES: Readonly<Record<LineBandFrame, LineBandMeasures>> = {
     wordsDrop: 62,
     labelDrop: 5,
     limitDrop: 17,
+    limitIndent: 4,
     wordsRise: 18,
     handleRadius: 9,
     dotRadius: 6,
@@ -52,6 +55,7 @@ const MEASURES: Readonly<Record<LineBandFrame, LineBandMeasures>> = {
     wordsDrop: 58,
     labelDrop: 5,
     limitDrop: 15,
+    limitIndent: 4,
     wordsRise: 16,
     handleRadius: 8,
     dotRadius: 5,
@@ -67,6 +71,7 @@ const MEASURES: Readonly<Record<LineBandFrame, LineBandMeasures>> = {
     wordsDrop: 108,
     labelDrop: 11,
     limitDrop: 32,
+    limitIndent: 26,
     wordsRise: 24,
     handleRadius: 12,
     dotRadius: 10,
@@ -82,6 +87,7 @@ const MEASURES: Readonly<Record<LineBandFrame, LineBandMeasures>> = {
     wordsDrop: 50,
     labelDrop: 15,
     limitDrop: 40,
+    limitIndent: 4,
     wordsRise: 14,
     handleRadius: 12,
     dotRadius: 12,

@@ -56,14 +56,22 @@ export function lessonSource({
 export const exampleFrame = {
   question: 'The question',
   chain: 'The band along the chain',
+  figure: 'What if it were otherwise?',
   tries: 'The same, tried a million times',
   answer: 'The answer',
   mistake: 'The mistake to guard against',
   care: 'Take care',
 } as const;
 
-/** The steps of an example, a slide each; `hasChain` says whether its band is shown. */
-export function exampleSource(example: Example, hasChain: boolean): TalkSource {
+/** What the figure of a sum is called: with the load forgotten there is no number, so that it is shown with the load in its place. */
+export const figureTitle = (slug: string): string =>
+  slug === 'load-forgotten' ? 'Measured again, with its load' : exampleFrame.figure;
+
+/** What a chain has behind its sum. */
+const CHAIN_STEPS = (['chain', 'tries', 'answer'] as const).map((id) => ({ id, title: exampleFrame[id] }));
+
+/** The steps of an example, a slide each. */
+export function exampleSource(example: Example): TalkSource {
   const wall = wallOf(example);
   const slides = (id: keyof Wall) =>
     wall[id].map((_, at) => ({
@@ -73,9 +81,9 @@ export function exampleSource(example: Example, hasChain: boolean): TalkSource {
   const steps = [
     ...slides('question'),
     ...example.steps().map(({ id, title }) => ({ id: `step-${id}`, title })),
-    ...(hasChain ? [{ id: 'chain', title: exampleFrame.chain }] : []),
-    ...(example.kind === 'chain' ? [{ id: 'tries', title: exampleFrame.tries }] : []),
-    ...(example.kind === 'chain' ? [{ id: 'answer', title: exampleFrame.answer }] : slides('answer')),
+    ...(example.kind === 'chain'
+      ? CHAIN_STEPS
+      : [{ id: 'figure', title: figureTitle(example.slug) }, ...slides('answer')]),
     ...slides('mistake'),
     ...slides('care'),
   ];

@@ -1,30 +1,43 @@
+import { useMemo } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
+import { type Start, startingAt } from '../widgets/parts/starting.ts';
 import { figureOf } from '../widgets/what-comes-back/figure.ts';
-import { backSpec } from '../widgets/what-comes-back/spec.ts';
+import { backSpec, lineOf } from '../widgets/what-comes-back/spec.ts';
 import { strings } from '../widgets/what-comes-back/strings.ts';
-import { answersOf, summarise } from '../widgets/what-comes-back/words.ts';
+import { answersOf, rangeText, summarise } from '../widgets/what-comes-back/words.ts';
 import { StageLineBand } from './StageLineBand.tsx';
+import { strings as stageStrings } from './strings.ts';
 import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in dB. */
-const PRESS = 1;
-const { fields } = backSpec;
+const PRESS = { loss: 1, directivity: 5 } as const;
 
-/** The line on the wall, its loss to be changed in one press. */
-export default function StageBack() {
+export interface StageBackProps {
+  readonly start?: Start | undefined;
+  /** The number that a press changes; the knob of the figure pulls the loss. */
+  readonly presses?: keyof typeof PRESS | undefined;
+}
+
+/** The line on the wall, its loss to be changed in one press, or the directivity of the meter: then what it may show is the answer. */
+export default function StageBack({ start, presses = 'loss' }: StageBackProps) {
+  const { fields } = useMemo(() => startingAt(backSpec, start), [start]);
   const [state, send] = useStageFields(fields);
   const { values } = state;
+  const [swr, ...others] = answersOf(values);
+  const shown = stageStrings.mayShow(rangeText('shown', lineOf(values)));
+  const first = presses === 'loss' ? swr : { ...swr, figure: shown };
   return (
     <StageLineBand
       send={send}
       drawn={figureOf(state)}
-      field={fields.loss}
+      field={fields[presses]}
       pulls="loss"
-      unit={strings.settings.units.loss}
-      value={values.loss}
-      press={PRESS}
+      presses={presses}
+      unit={strings.settings.units[presses]}
+      value={values[presses]}
+      press={PRESS[presses]}
       onReset={() => send({ type: 'reset', values: defaultState(fields) })}
-      answers={answersOf(values)}
+      answers={[first, ...others]}
       summary={summarise(values)}
       words={strings}
     />

@@ -25,6 +25,7 @@ export default function StageBandRulers() {
         press={PRESS_DB}
         onValue={(value) => send({ type: 'set', name: 'halfDb', value })}
         onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+        answer={answersOf(state.values)[0]?.figure}
       />
       <StageAnswers caption={strings.name} answers={answersOf(state.values)} />
       <Announcer summary={summarise(state.values)} />

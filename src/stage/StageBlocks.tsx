@@ -35,6 +35,7 @@ export default function StageBlocks({ prepared: whole }: { readonly prepared: Wh
       />
       <StageStates
         answer={answers[1]?.figure ?? ''}
+        ghost={answers[0]?.figure ?? ''}
         rows={answers.map(({ figure, words }) => ({ name: figure, text: words }))}
       />
       <Announcer summary={summarise(state.values)} />

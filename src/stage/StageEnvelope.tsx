@@ -1,19 +1,21 @@
+import { useMemo } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
 import { EnvelopeFigure } from '../widgets/envelope/EnvelopeFigure.tsx';
 import { keyedSpec } from '../widgets/envelope/spec.ts';
 import { strings } from '../widgets/envelope/strings.ts';
 import { answersOf, summarise } from '../widgets/envelope/words.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { type Start, startingAt } from '../widgets/parts/starting.ts';
 import { StageStates } from './StageStates.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
 import { useStageFields } from './use-stage-fields.ts';
 
 /** One press, in watts. */
 const PRESS_W = 0.1;
-const { fields } = keyedSpec;
 
 /** The keyed envelope on the wall, its peak to be changed in one press. */
-export default function StageEnvelope() {
+export default function StageEnvelope({ start }: { readonly start?: Start | undefined }) {
+  const { fields } = useMemo(() => startingAt(keyedSpec, start), [start]);
   const [state, send] = useStageFields(fields);
   const answers = answersOf(state.values).slice(0, 2);
   return (

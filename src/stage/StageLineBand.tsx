@@ -25,6 +25,8 @@ export interface StageLineBandProps<Of extends PlainFields> {
   readonly answers: PlainAnswersProps['answers'];
   /** Place of the answer that stands in large; the first unless given. */
   readonly leads?: number;
+  /** What stands in large, where the whole answer and its ghost have no room beside each other. */
+  readonly says?: string | undefined;
   readonly summary: string;
   readonly words: {
     readonly name: string;
@@ -57,7 +59,7 @@ export function StageLineBand<Of extends PlainFields>(props: StageLineBandProps<
         onReset={props.onReset}
       />
       <StageStates
-        answer={answers[leads]?.figure ?? ''}
+        answer={props.says ?? answers[leads]?.figure ?? ''}
         rows={answers.map(({ figure, words: text }) => ({ name: figure, text }))}
       />
       <Announcer summary={summary} />

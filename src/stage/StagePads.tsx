@@ -18,6 +18,7 @@ export default function StagePads() {
   const prepared = useMemo((): PadsState => ({ ...defaultState(fields), ...PREPARED }), []);
   const [state, send] = useStageFields(fields, prepared);
   const { values } = state;
+  const answers = answersOf(values);
   return (
     <StageLineBand
       send={send}
@@ -29,8 +30,9 @@ export default function StagePads() {
       value={values.source}
       press={PRESS}
       onReset={() => send({ type: 'reset', values: prepared })}
-      answers={answersOf(values)}
+      answers={answers}
       leads={2}
+      says={answers[2]?.figure.split(', ')[0]}
       summary={summarise(values)}
       words={strings}
     />

@@ -25,6 +25,7 @@ export default function StageTwoMeans() {
         press={PRESS_DB}
         onValue={(value) => send({ type: 'set', name: 'third', value })}
         onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+        answer={answersOf(state.values)[2]?.figure}
       />
       <StageAnswers caption={strings.name} answers={answersOf(state.values)} />
       <Announcer summary={summarise(state.values)} />

@@ -27,6 +27,7 @@ export default function StageTwoSignals() {
         press={PRESS_DEGREES}
         onValue={(value) => send({ type: 'set', name: 'phase', value })}
         onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+        answer={answersOf(state.values)[1]?.figure.split(',')[0]}
       />
       <StageAnswers caption={strings.name} answers={answersOf(state.values)} />
       <Announcer summary={summarise(state.values)} />

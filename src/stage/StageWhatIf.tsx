@@ -14,6 +14,8 @@ export interface StageWhatIfProps {
   readonly press: number;
   readonly onValue: (value: number) => void;
   readonly onReset: () => void;
+  /** What the figure itself answers, where no line below says it. */
+  readonly answer?: string | undefined;
 }
 
 /** The one number on the wall that answers "what if it were ...?" in one press, or typed. */
@@ -25,6 +27,7 @@ export function StageWhatIf({
   press,
   onValue,
   onReset,
+  answer,
 }: StageWhatIfProps) {
   const step = quantityText('spoken', { value: press, decimals: field.decimals, unit });
   return (
@@ -44,6 +47,7 @@ export function StageWhatIf({
       onLess={() => onValue(value - press)}
       onMore={() => onValue(value + press)}
       onReset={onReset}
+      answer={answer}
     />
   );
 }

@@ -1,4 +1,5 @@
 import { NumberField, type NumberFieldProps } from '../widgets/parts/NumberField.tsx';
+import { Before } from './StageAnswer.tsx';
 import { strings } from './strings.ts';
 
 export interface WhatIfProps {
@@ -10,10 +11,12 @@ export interface WhatIfProps {
   readonly onLess: () => void;
   readonly onMore: () => void;
   readonly onReset: () => void;
+  /** What the figure itself answers, where no line below says it: its ghost stands here. */
+  readonly answer?: string | undefined;
 }
 
 /** The one number that a speaker changes on the wall: less, typed, more, and back to what was prepared. */
-export function WhatIf({ legend, press, field, onLess, onMore, onReset }: WhatIfProps) {
+export function WhatIf({ legend, press, field, onLess, onMore, onReset, answer }: WhatIfProps) {
   return (
     <fieldset class="stage-what-if needs-script">
       <legend>{legend}</legend>
@@ -27,6 +30,7 @@ export function WhatIf({ legend, press, field, onLess, onMore, onReset }: WhatIf
       <button type="button" class="plain" data-deck="prepared" onClick={onReset}>
         {strings.prepared}
       </button>
+      {answer !== undefined && <Before answer={answer} />}
     </fieldset>
   );
 }

@@ -99,7 +99,7 @@ const unfit = (page: Page): Promise<string[]> =>
       const isKey =
         parent.closest(
           '.slide:not(:has(.stage-guess)) .key-number, .slide:not(.slide-figure, .slide-guess, .slide-guess-few) .nowrap, .stage-answer',
-        ) !== null;
+        ) !== null && parent.closest('.stage-ghost') === null;
       if (px < innerHeight / (isKey ? 15 : 25)) told.push(`small: ${node.textContent.trim()}: ${px}`);
     }
     for (const field of slide?.querySelectorAll('.stage-what-if input') ?? [])
@@ -152,6 +152,34 @@ function countOf({ text, values }: { text: string; values: readonly string[] }):
   return numbersIn(several.reduce((all, value) => all.replace(value, '1'), text));
 }
 
+/** Presses until an answer moves at most, up or else down: a verdict takes several. */
+const MOST_PRESSES = 8;
+
+/**
+ * Presses plus on the step in sight until its answer moves, and says whether there was a number to change at all. The answer before
+ * has to stay to be seen, as it was.
+ */
+async function changed(page: Page): Promise<boolean> {
+  const slide = page.locator('.slide:visible');
+  const [more, less] = [/^More by/, /^Less by/].map((name) => slide.getByRole('button', { name }));
+  // what is unfolded on the wall is a figure without an answer
+  if (!more || !less || (await more.count()) === 0 || (await slide.locator('.tree-box').count()) > 0)
+    return false;
+  const textOf = async (): Promise<string> => (await slide.locator('.stage-band').textContent()) ?? '';
+  const ghost = slide.locator('.stage-ghost');
+  for (let press = 0; press < 3 * MOST_PRESSES && (await ghost.count()) === 0; press += 1) {
+    const was = await textOf();
+    await (press < MOST_PRESSES ? more : less).click();
+    // what computes the answer may be fetched first
+    await ghost.waitFor({ timeout: 300 }).catch(() => undefined);
+    const before = /^was (.*)/.exec((await ghost.textContent({ timeout: 1 }).catch(() => '')) ?? '')?.[1];
+    for (const word of before?.split(' ') ?? [])
+      expect.soft(was, 'the ghost is of the answer before').toContain(word);
+  }
+  await expect.soft(ghost, 'the answer before stays').toBeVisible();
+  return true;
+}
+
 const walls = [
   { width: 1024, height: 768 },
   { width: 1280, height: 720 },
@@ -159,12 +187,13 @@ const walls = [
 ];
 
 for (const { path } of allPages.filter((one) => /^\/stage\/(learn|examples)\//.test(one.path)))
-  test(`every step of ${path} fits each wall, can be read from the back row, and has three numbers at most`, async ({
+  test(`every step of ${path} fits each wall, can be read from the back row, and has three numbers at most, and one of them can be changed`, async ({
     page,
   }) => {
     await open(page, '', path);
     const steps = await page.locator('.slide').count();
     expect(steps).toBeGreaterThan(3);
+    let canChange = false;
     for (let step = 0; step < steps; step += 1) {
       const [id] = await shown(page);
       const numbers = await told(page);
@@ -175,8 +204,16 @@ for (const { path } of allPages.filter((one) => /^\/stage\/(learn|examples)\//.t
         await page.setViewportSize(wall);
         expect.soft(await unfit(page), `${id} at ${wall.width}`).toEqual([]);
       }
+      if (await changed(page)) {
+        canChange = true;
+        for (const wall of walls) {
+          await page.setViewportSize(wall);
+          expect.soft(await unfit(page), `${id} with its ghost at ${wall.width}`).toEqual([]);
+        }
+      }
       await page.keyboard.press('PageDown');
     }
+    expect(canChange, 'a number to be changed').toBe(true);
   });
 
 for (const { path } of pages.filter((one) => one.path.startsWith('/stage/learn/')))

@@ -1,5 +1,6 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
+import { heatOfDirectCurrent } from '../../src/examples/heat-of-direct-current.ts';
 import { examples } from '../../src/examples/index.ts';
 import { bandChainOf } from '../../src/sheet/chain.ts';
 import { twoPadsSheet } from '../../src/sheet/two-pads.ts';
@@ -14,6 +15,13 @@ describe('a chain on the wall', () => {
     // the receiver’s ±2 dB, by the example
     expect(wallChain(twoPadsSheet()).rung).toBe('receiver');
     expect(wallChain({ ...twoPadsSheet(), links: [] }).rung).toBeUndefined();
+  });
+
+  it('of shares alone is changed at the part that brings most of the variance', () => {
+    const sheet = heatOfDirectCurrent.sheet();
+    const { budget } = bandChainOf(sheet).result.propagation;
+    const most = Math.max(...budget.map(({ share }) => share));
+    expect(budget.find(({ id }) => id === wallChain(sheet).rung)?.share).toBe(most);
   });
 
   it('stays as it is where it fits', () => {

@@ -3,6 +3,7 @@ import StageBack from '../StageBack.tsx';
 import StageBand from '../StageBand.tsx';
 import StageBandRulers from '../StageBandRulers.tsx';
 import StageBlocks from '../StageBlocks.tsx';
+import StageBoards from '../StageBoards.tsx';
 import StageBorrowed from '../StageBorrowed.tsx';
 import StageBudget from '../StageBudget.tsx';
 import StageDcHeat from '../StageDcHeat.tsx';
@@ -38,6 +39,7 @@ export const components = {
   StageBand,
   StageBandRulers,
   StageBlocks,
+  StageBoards,
   StageBorrowed,
   StageBudget,
   StageDcHeat,
