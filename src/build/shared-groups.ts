@@ -11,11 +11,11 @@ const NAMES = 150;
 /** Bytes of script in the page itself, which wake the islands. */
 const INLINE = 1500;
 /** Share of its budget that a page should load at most, so that there is room for what is yet to come. */
-const SHARE = 0.9;
+const SHARE = 0.95;
 /** Price of what is fetched by a call, as a share of what is loaded at once: it decides only where nothing else does. */
 const LATER = 1e-5;
 /** How often the files are cut, each time at the prices that the time before asks for. */
-const ROUNDS = 140;
+const ROUNDS = 60;
 /** Power by which a price rises where a page loads more than it should. */
 const RISE = 1.6;
 

@@ -16,19 +16,21 @@ export interface EnvelopeMeasures {
   readonly handleRadius: number;
 }
 
+const WIDE: EnvelopeMeasures = {
+  width: 880,
+  height: 300,
+  plot: [64, 660],
+  power: [40, 252],
+  labelX: 690,
+  labelPitch: 23,
+  labelDrop: 5,
+  tickCount: 4,
+  tickDrop: 22,
+  handleRadius: 9,
+};
+
 const MEASURES: Readonly<Record<EnvelopeFrame, EnvelopeMeasures>> = {
-  wide: {
-    width: 880,
-    height: 300,
-    plot: [64, 660],
-    power: [40, 252],
-    labelX: 690,
-    labelPitch: 23,
-    labelDrop: 5,
-    tickCount: 4,
-    tickDrop: 22,
-    handleRadius: 9,
-  },
+  wide: WIDE,
   narrow: {
     width: 300,
     height: 232,
@@ -53,18 +55,21 @@ const MEASURES: Readonly<Record<EnvelopeFrame, EnvelopeMeasures>> = {
     tickDrop: 44,
     handleRadius: 12,
   },
-  card: {
-    width: 1080,
-    height: 262,
-    plot: [110, 640],
-    power: [48, 206],
-    labelX: 690,
-    labelPitch: 48,
-    labelDrop: 15,
-    tickCount: 2,
-    tickDrop: 46,
-    handleRadius: 12,
-  },
+  // cards are drawn by the build alone: no reader's script carries their measures
+  card: import.meta.env.SSR
+    ? {
+        width: 1080,
+        height: 262,
+        plot: [110, 640],
+        power: [48, 206],
+        labelX: 690,
+        labelPitch: 48,
+        labelDrop: 15,
+        tickCount: 2,
+        tickDrop: 46,
+        handleRadius: 12,
+      }
+    : WIDE,
 };
 
 export const envelopeMeasures = (frame: EnvelopeFrame): EnvelopeMeasures => MEASURES[frame];

@@ -25,24 +25,26 @@ export interface GyrationMeasures {
   readonly handleRadius: number;
 }
 
+const WIDE: GyrationMeasures = {
+  width: 880,
+  height: 386,
+  across: [20, 860],
+  bar: [32, 158],
+  rod: 216,
+  strip: 276,
+  axis: 312,
+  stripHalf: 11,
+  lumpRadius: 11,
+  rise: { bar: 14, rod: 24, strip: 20 },
+  ticks: 9,
+  tickRoom: 60,
+  tickDrop: 36,
+  wordsDrop: 64,
+  handleRadius: 9,
+};
+
 const MEASURES: Readonly<Record<GyrationFrame, GyrationMeasures>> = {
-  wide: {
-    width: 880,
-    height: 386,
-    across: [20, 860],
-    bar: [32, 158],
-    rod: 216,
-    strip: 276,
-    axis: 312,
-    stripHalf: 11,
-    lumpRadius: 11,
-    rise: { bar: 14, rod: 24, strip: 20 },
-    ticks: 9,
-    tickRoom: 60,
-    tickDrop: 36,
-    wordsDrop: 64,
-    handleRadius: 9,
-  },
+  wide: WIDE,
   narrow: {
     width: 300,
     height: 318,
@@ -77,23 +79,26 @@ const MEASURES: Readonly<Record<GyrationFrame, GyrationMeasures>> = {
     wordsDrop: 106,
     handleRadius: 12,
   },
-  card: {
-    width: 1080,
-    height: 276,
-    across: [20, 1060],
-    bar: [46, 86],
-    rod: 148,
-    strip: 208,
-    axis: 222,
-    stripHalf: 10,
-    lumpRadius: 12,
-    rise: { bar: 10, rod: 22, strip: 8 },
-    ticks: 6,
-    tickRoom: 140,
-    tickDrop: 46,
-    wordsDrop: 46,
-    handleRadius: 12,
-  },
+  // cards are drawn by the build alone: no reader's script carries their measures
+  card: import.meta.env.SSR
+    ? {
+        width: 1080,
+        height: 276,
+        across: [20, 1060],
+        bar: [46, 86],
+        rod: 148,
+        strip: 208,
+        axis: 222,
+        stripHalf: 10,
+        lumpRadius: 12,
+        rise: { bar: 10, rod: 22, strip: 8 },
+        ticks: 6,
+        tickRoom: 140,
+        tickDrop: 46,
+        wordsDrop: 46,
+        handleRadius: 12,
+      }
+    : WIDE,
 };
 
 export const gyrationMeasures = (frame: GyrationFrame): GyrationMeasures => MEASURES[frame];

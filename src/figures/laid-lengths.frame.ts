@@ -26,24 +26,26 @@ export interface LaidMeasures {
   readonly handleRadius: number;
 }
 
+const WIDE: LaidMeasures = {
+  width: 880,
+  height: 472,
+  across: [20, 860],
+  above: [12, 262],
+  bars: [310, 366],
+  barHalf: 9,
+  axis: 396,
+  rise: 19,
+  lineHalf: 2.5,
+  corner: 8,
+  ticks: 9,
+  tickRoom: 60,
+  tickDrop: 36,
+  wordsDrop: 64,
+  handleRadius: 9,
+};
+
 const MEASURES: Readonly<Record<LaidFrame, LaidMeasures>> = {
-  wide: {
-    width: 880,
-    height: 472,
-    across: [20, 860],
-    above: [12, 262],
-    bars: [310, 366],
-    barHalf: 9,
-    axis: 396,
-    rise: 19,
-    lineHalf: 2.5,
-    corner: 8,
-    ticks: 9,
-    tickRoom: 60,
-    tickDrop: 36,
-    wordsDrop: 64,
-    handleRadius: 9,
-  },
+  wide: WIDE,
   narrow: {
     width: 300,
     height: 342,
@@ -78,23 +80,26 @@ const MEASURES: Readonly<Record<LaidFrame, LaidMeasures>> = {
     wordsDrop: 106,
     handleRadius: 12,
   },
-  card: {
-    width: 1080,
-    height: 284,
-    across: [20, 1060],
-    above: [2, 138],
-    bars: [166, 208],
-    barHalf: 13,
-    axis: 232,
-    rise: 22,
-    lineHalf: 4,
-    corner: 12,
-    ticks: 6,
-    tickRoom: 140,
-    tickDrop: 44,
-    wordsDrop: 44,
-    handleRadius: 12,
-  },
+  // cards are drawn by the build alone: no reader's script carries their measures
+  card: import.meta.env.SSR
+    ? {
+        width: 1080,
+        height: 284,
+        across: [20, 1060],
+        above: [2, 138],
+        bars: [166, 208],
+        barHalf: 13,
+        axis: 232,
+        rise: 22,
+        lineHalf: 4,
+        corner: 12,
+        ticks: 6,
+        tickRoom: 140,
+        tickDrop: 44,
+        wordsDrop: 44,
+        handleRadius: 12,
+      }
+    : WIDE,
 };
 
 export const laidMeasures = (frame: LaidFrame): LaidMeasures => MEASURES[frame];

@@ -24,26 +24,28 @@ export interface LevelMeasures {
   readonly handleRadius: number;
 }
 
+const WIDE: LevelMeasures = {
+  width: 880,
+  axis: [300, 740],
+  head: 52,
+  foot: 42,
+  rowPitch: 56,
+  labelY: 25,
+  detailY: 44,
+  stepY: 30,
+  labelX: 0,
+  numberX: 880,
+  numberY: 35,
+  tickRoom: 52,
+  tickCount: 7,
+  tickDrop: 22,
+  unitBeside: true,
+  showDetail: true,
+  handleRadius: 9,
+};
+
 const MEASURES: Readonly<Record<LevelFrame, LevelMeasures>> = {
-  wide: {
-    width: 880,
-    axis: [300, 740],
-    head: 52,
-    foot: 42,
-    rowPitch: 56,
-    labelY: 25,
-    detailY: 44,
-    stepY: 30,
-    labelX: 0,
-    numberX: 880,
-    numberY: 35,
-    tickRoom: 52,
-    tickCount: 7,
-    tickDrop: 22,
-    unitBeside: true,
-    showDetail: true,
-    handleRadius: 9,
-  },
+  wide: WIDE,
   narrow: {
     width: 300,
     axis: [14, 286],
@@ -82,25 +84,28 @@ const MEASURES: Readonly<Record<LevelFrame, LevelMeasures>> = {
     showDetail: false,
     handleRadius: 12,
   },
-  card: {
-    width: 1080,
-    axis: [330, 800],
-    head: 10,
-    foot: 52,
-    rowPitch: 42,
-    labelY: 34,
-    detailY: 0,
-    stepY: 20,
-    labelX: 0,
-    numberX: 1080,
-    numberY: 34,
-    tickRoom: 120,
-    tickCount: 4,
-    tickDrop: 44,
-    unitBeside: true,
-    showDetail: false,
-    handleRadius: 12,
-  },
+  // cards are drawn by the build alone: no reader's script carries their measures
+  card: import.meta.env.SSR
+    ? {
+        width: 1080,
+        axis: [330, 800],
+        head: 10,
+        foot: 52,
+        rowPitch: 42,
+        labelY: 34,
+        detailY: 0,
+        stepY: 20,
+        labelX: 0,
+        numberX: 1080,
+        numberY: 34,
+        tickRoom: 120,
+        tickCount: 4,
+        tickDrop: 44,
+        unitBeside: true,
+        showDetail: false,
+        handleRadius: 12,
+      }
+    : WIDE,
 };
 
 export const levelMeasures = (frame: LevelFrame): LevelMeasures => MEASURES[frame];

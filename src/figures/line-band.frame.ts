@@ -27,23 +27,25 @@ export interface LineBandMeasures {
   readonly dotRadius: number;
 }
 
+const WIDE: LineBandMeasures = {
+  width: 880,
+  height: 396,
+  across: [60, 860],
+  down: [40, 322],
+  ticks: [8, 6],
+  tickRoom: 60,
+  tickDrop: 36,
+  wordsDrop: 62,
+  labelDrop: 5,
+  limitDrop: 17,
+  limitIndent: 4,
+  wordsRise: 18,
+  handleRadius: 9,
+  dotRadius: 6,
+};
+
 const MEASURES: Readonly<Record<LineBandFrame, LineBandMeasures>> = {
-  wide: {
-    width: 880,
-    height: 396,
-    across: [60, 860],
-    down: [40, 322],
-    ticks: [8, 6],
-    tickRoom: 60,
-    tickDrop: 36,
-    wordsDrop: 62,
-    labelDrop: 5,
-    limitDrop: 17,
-    limitIndent: 4,
-    wordsRise: 18,
-    handleRadius: 9,
-    dotRadius: 6,
-  },
+  wide: WIDE,
   narrow: {
     width: 300,
     height: 326,
@@ -76,22 +78,25 @@ const MEASURES: Readonly<Record<LineBandFrame, LineBandMeasures>> = {
     handleRadius: 12,
     dotRadius: 10,
   },
-  card: {
-    width: 1080,
-    height: 260,
-    across: [128, 1064],
-    down: [52, 204],
-    ticks: [6, 2],
-    tickRoom: 150,
-    tickDrop: 50,
-    wordsDrop: 50,
-    labelDrop: 15,
-    limitDrop: 40,
-    limitIndent: 4,
-    wordsRise: 14,
-    handleRadius: 12,
-    dotRadius: 12,
-  },
+  // cards are drawn by the build alone: no reader's script carries their measures
+  card: import.meta.env.SSR
+    ? {
+        width: 1080,
+        height: 260,
+        across: [128, 1064],
+        down: [52, 204],
+        ticks: [6, 2],
+        tickRoom: 150,
+        tickDrop: 50,
+        wordsDrop: 50,
+        labelDrop: 15,
+        limitDrop: 40,
+        limitIndent: 4,
+        wordsRise: 14,
+        handleRadius: 12,
+        dotRadius: 12,
+      }
+    : WIDE,
 };
 
 export const lineBandMeasures = (frame: LineBandFrame): LineBandMeasures => MEASURES[frame];

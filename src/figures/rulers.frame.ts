@@ -29,25 +29,27 @@ export interface RulersMeasures {
   readonly fontSize: number;
 }
 
+const WIDE: RulersMeasures = {
+  width: 880,
+  axis: [236, 862],
+  head: 8,
+  foot: 46,
+  lanePitch: 30,
+  rulerPitch: 78,
+  titleY: 30,
+  readingY: 52,
+  axisY: 40,
+  readingX: 0,
+  readingAnchor: 'start',
+  tickDrop: 22,
+  tickLength: 7,
+  stripHeight: 14,
+  knobRadius: 9,
+  fontSize: 15,
+};
+
 const MEASURES: Readonly<Record<RulersFrame, RulersMeasures>> = {
-  wide: {
-    width: 880,
-    axis: [236, 862],
-    head: 8,
-    foot: 46,
-    lanePitch: 30,
-    rulerPitch: 78,
-    titleY: 30,
-    readingY: 52,
-    axisY: 40,
-    readingX: 0,
-    readingAnchor: 'start',
-    tickDrop: 22,
-    tickLength: 7,
-    stripHeight: 14,
-    knobRadius: 9,
-    fontSize: 15,
-  },
+  wide: WIDE,
   narrow: {
     width: 300,
     axis: [14, 286],
@@ -84,24 +86,27 @@ const MEASURES: Readonly<Record<RulersFrame, RulersMeasures>> = {
     knobRadius: 12,
     fontSize: 34,
   },
-  card: {
-    width: 1080,
-    axis: [390, 1050],
-    head: 2,
-    foot: 4,
-    lanePitch: 46,
-    rulerPitch: 88,
-    titleY: 38,
-    readingY: 80,
-    axisY: 40,
-    readingX: 0,
-    readingAnchor: 'start',
-    tickDrop: 42,
-    tickLength: 12,
-    stripHeight: 22,
-    knobRadius: 13,
-    fontSize: 44,
-  },
+  // cards are drawn by the build alone: no reader's script carries their measures
+  card: import.meta.env.SSR
+    ? {
+        width: 1080,
+        axis: [390, 1050],
+        head: 2,
+        foot: 4,
+        lanePitch: 46,
+        rulerPitch: 88,
+        titleY: 38,
+        readingY: 80,
+        axisY: 40,
+        readingX: 0,
+        readingAnchor: 'start',
+        tickDrop: 42,
+        tickLength: 12,
+        stripHeight: 22,
+        knobRadius: 13,
+        fontSize: 44,
+      }
+    : WIDE,
 };
 
 export const rulersMeasuresOf = (frame: RulersFrame): RulersMeasures => MEASURES[frame];

@@ -29,26 +29,28 @@ export interface ShapeMeasures {
   readonly handleRadius: number;
 }
 
+const WIDE: ShapeMeasures = {
+  width: 880,
+  across: [190, 730],
+  down: [38, 224],
+  lanesDrop: 10,
+  lanePitch: 30,
+  labelY: 20,
+  middleY: 15,
+  stripHeight: 12,
+  numberX: 880,
+  axisDrop: 8,
+  tickDrop: 34,
+  wordsDrop: 58,
+  foot: 8,
+  tickCount: 7,
+  tickRoom: 56,
+  wordsRise: 16,
+  handleRadius: 9,
+};
+
 const MEASURES: Readonly<Record<ShapeFrame, ShapeMeasures>> = {
-  wide: {
-    width: 880,
-    across: [190, 730],
-    down: [38, 224],
-    lanesDrop: 10,
-    lanePitch: 30,
-    labelY: 20,
-    middleY: 15,
-    stripHeight: 12,
-    numberX: 880,
-    axisDrop: 8,
-    tickDrop: 34,
-    wordsDrop: 58,
-    foot: 8,
-    tickCount: 7,
-    tickRoom: 56,
-    wordsRise: 16,
-    handleRadius: 9,
-  },
+  wide: WIDE,
   narrow: {
     width: 300,
     across: [16, 284],
@@ -87,25 +89,28 @@ const MEASURES: Readonly<Record<ShapeFrame, ShapeMeasures>> = {
     wordsRise: 18,
     handleRadius: 13,
   },
-  card: {
-    width: 1080,
-    across: [350, 780],
-    down: [8, 84],
-    lanesDrop: 4,
-    lanePitch: 42,
-    labelY: 36,
-    middleY: 22,
-    stripHeight: 20,
-    numberX: 1080,
-    axisDrop: 4,
-    tickDrop: 46,
-    wordsDrop: 46,
-    foot: 10,
-    tickCount: 4,
-    tickRoom: 130,
-    wordsRise: -30,
-    handleRadius: 12,
-  },
+  // cards are drawn by the build alone: no reader's script carries their measures
+  card: import.meta.env.SSR
+    ? {
+        width: 1080,
+        across: [350, 780],
+        down: [8, 84],
+        lanesDrop: 4,
+        lanePitch: 42,
+        labelY: 36,
+        middleY: 22,
+        stripHeight: 20,
+        numberX: 1080,
+        axisDrop: 4,
+        tickDrop: 46,
+        wordsDrop: 46,
+        foot: 10,
+        tickCount: 4,
+        tickRoom: 130,
+        wordsRise: -30,
+        handleRadius: 12,
+      }
+    : WIDE,
 };
 
 export const shapeMeasures = (frame: ShapeFrame): ShapeMeasures => MEASURES[frame];

@@ -22,20 +22,22 @@ export interface TraceMeasures {
   readonly handleRadius: number;
 }
 
+const WIDE: TraceMeasures = {
+  width: 880,
+  height: 500,
+  plot: [64, 630],
+  volts: [28, 268],
+  power: [322, 458],
+  labelX: 668,
+  labelPitch: 23,
+  labelDrop: 5,
+  tickCount: 5,
+  tickDrop: 22,
+  handleRadius: 9,
+};
+
 const MEASURES: Readonly<Record<TraceFrame, TraceMeasures>> = {
-  wide: {
-    width: 880,
-    height: 500,
-    plot: [64, 630],
-    volts: [28, 268],
-    power: [322, 458],
-    labelX: 668,
-    labelPitch: 23,
-    labelDrop: 5,
-    tickCount: 5,
-    tickDrop: 22,
-    handleRadius: 9,
-  },
+  wide: WIDE,
   narrow: {
     width: 300,
     height: 428,
@@ -61,18 +63,21 @@ const MEASURES: Readonly<Record<TraceFrame, TraceMeasures>> = {
     tickDrop: 42,
     handleRadius: 12,
   },
-  card: {
-    width: 1080,
-    height: 272,
-    plot: [104, 640],
-    volts: [40, 224],
-    labelX: 690,
-    labelPitch: 46,
-    labelDrop: 15,
-    tickCount: 2,
-    tickDrop: 42,
-    handleRadius: 12,
-  },
+  // cards are drawn by the build alone: no reader's script carries their measures
+  card: import.meta.env.SSR
+    ? {
+        width: 1080,
+        height: 272,
+        plot: [104, 640],
+        volts: [40, 224],
+        labelX: 690,
+        labelPitch: 46,
+        labelDrop: 15,
+        tickCount: 2,
+        tickDrop: 42,
+        handleRadius: 12,
+      }
+    : WIDE,
 };
 
 export const traceMeasures = (frame: TraceFrame): TraceMeasures => MEASURES[frame];

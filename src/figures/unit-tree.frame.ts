@@ -23,20 +23,22 @@ export interface UnitTreeMeasures {
   readonly stroke: number;
 }
 
+const WIDE: UnitTreeMeasures = {
+  width: 984,
+  form: 'tree',
+  indent: 138,
+  row: 44,
+  pressed: 44,
+  box: 32,
+  boxWidth: 118,
+  margin: 4,
+  inset: 9,
+  drop: 5.5,
+  stroke: 5,
+};
+
 const MEASURES: Readonly<Record<UnitTreeFrame, UnitTreeMeasures>> = {
-  wide: {
-    width: 984,
-    form: 'tree',
-    indent: 138,
-    row: 44,
-    pressed: 44,
-    box: 32,
-    boxWidth: 118,
-    margin: 4,
-    inset: 9,
-    drop: 5.5,
-    stroke: 5,
-  },
+  wide: WIDE,
   narrow: {
     width: 300,
     form: 'list',
@@ -63,19 +65,22 @@ const MEASURES: Readonly<Record<UnitTreeFrame, UnitTreeMeasures>> = {
     drop: 12,
     stroke: 9,
   },
-  card: {
-    width: 1080,
-    form: 'tree',
-    indent: 190,
-    row: 46,
-    pressed: 46,
-    box: 42,
-    boxWidth: 140,
-    margin: 4,
-    inset: 12,
-    drop: 15,
-    stroke: 9,
-  },
+  // cards are drawn by the build alone: no reader's script carries their measures
+  card: import.meta.env.SSR
+    ? {
+        width: 1080,
+        form: 'tree',
+        indent: 190,
+        row: 46,
+        pressed: 46,
+        box: 42,
+        boxWidth: 140,
+        margin: 4,
+        inset: 12,
+        drop: 15,
+        stroke: 9,
+      }
+    : WIDE,
 };
 
 export const unitTreeMeasures = (frame: UnitTreeFrame): UnitTreeMeasures => MEASURES[frame];

@@ -25,24 +25,26 @@ export interface VerdictBandMeasures {
   readonly handleRadius: number;
 }
 
+const WIDE: VerdictBandMeasures = {
+  width: 880,
+  height: 330,
+  across: [24, 856],
+  numbersY: 18,
+  lane: [28, 64],
+  namesY: 52,
+  curve: [84, 206],
+  strip: [212, 232],
+  axisY: 252,
+  ticksY: 288,
+  unitY: 316,
+  tickCount: 8,
+  tickRoom: 70,
+  letterWidth: 8.6,
+  handleRadius: 9,
+};
+
 const MEASURES: Readonly<Record<VerdictBandFrame, VerdictBandMeasures>> = {
-  wide: {
-    width: 880,
-    height: 330,
-    across: [24, 856],
-    numbersY: 18,
-    lane: [28, 64],
-    namesY: 52,
-    curve: [84, 206],
-    strip: [212, 232],
-    axisY: 252,
-    ticksY: 288,
-    unitY: 316,
-    tickCount: 8,
-    tickRoom: 70,
-    letterWidth: 8.6,
-    handleRadius: 9,
-  },
+  wide: WIDE,
   narrow: {
     width: 300,
     height: 308,
@@ -77,23 +79,26 @@ const MEASURES: Readonly<Record<VerdictBandFrame, VerdictBandMeasures>> = {
     letterWidth: 19.5,
     handleRadius: 12,
   },
-  card: {
-    width: 1080,
-    height: 268,
-    across: [20, 1060],
-    numbersY: 34,
-    lane: [44, 94],
-    namesY: 84,
-    curve: [102, 182],
-    strip: [184, 206],
-    axisY: 216,
-    ticksY: 260,
-    unitY: 260,
-    tickCount: 5,
-    tickRoom: 150,
-    letterWidth: 22,
-    handleRadius: 12,
-  },
+  // cards are drawn by the build alone: no reader's script carries their measures
+  card: import.meta.env.SSR
+    ? {
+        width: 1080,
+        height: 268,
+        across: [20, 1060],
+        numbersY: 34,
+        lane: [44, 94],
+        namesY: 84,
+        curve: [102, 182],
+        strip: [184, 206],
+        axisY: 216,
+        ticksY: 260,
+        unitY: 260,
+        tickCount: 5,
+        tickRoom: 150,
+        letterWidth: 22,
+        handleRadius: 12,
+      }
+    : WIDE,
 };
 
 export const verdictBandMeasures = (frame: VerdictBandFrame): VerdictBandMeasures => MEASURES[frame];

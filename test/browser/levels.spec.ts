@@ -134,7 +134,7 @@ test('on the wall one press changes the pad, another the phase', async ({ page }
   await page.goto(`/stage${LESSON}#line`);
   await awake(page);
   await page.getByRole('button', { name: 'Less by 1 decibel' }).click();
-  await expect(page.locator('.stage-answer:visible')).toHaveText('0.0\u00a0dBm');
+  await expect(page.locator('.stage-answer:visible')).toHaveText('0.0\u00a0dBm was 1.0\u00a0dBm');
   await page.keyboard.press('End');
   await page.goto(`/stage${LESSON}#together`);
   await awake(page);
