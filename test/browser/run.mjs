@@ -3,6 +3,7 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
 import { serveSite } from '../../src/build/site-server.ts';
+import { builtPages } from '../site/pages.ts';
 import { built, underBase } from '../site/under-base.mjs';
 import { ensureChromium } from './chromium.mjs';
 
@@ -10,6 +11,8 @@ const here = fileURLToPath(new URL('.', import.meta.url));
 const playwright = fileURLToPath(new URL('../../node_modules/.bin/playwright', import.meta.url));
 const host = '127.0.0.1';
 
+// says which of the two builds is missing, and what makes it
+for (const { directory } of [built, underBase]) builtPages(directory);
 const sites = [
   await serveSite({ ...built, host, port: 0 }),
   await serveSite({ ...underBase, host, port: 0 }),

@@ -14,6 +14,7 @@ import {
 } from './markup.ts';
 import { builtPages } from './pages.ts';
 import { bareSymbols } from './spoken.ts';
+import { underBase } from './under-base.mjs';
 import { budget, weigh } from './weights.ts';
 
 const made: string[] = [];
@@ -33,6 +34,18 @@ function site(files: Record<string, string>, base = '/'): Site {
 }
 const start = (html: string, more: Record<string, string> = {}): Site =>
   site({ 'index.html': html, ...more });
+
+test('a build that is missing is asked for by what makes it, the second one by its own script', () => {
+  const nowhere = join(tmpdir(), 'no-site-here');
+  expect(() => builtPages(nowhere)).toThrow(`wish a built site (npm run build), got ${nowhere}`);
+  const { directory } = underBase;
+  underBase.directory = nowhere;
+  try {
+    expect(() => builtPages(nowhere)).toThrow('(npx node test/site/under-base.mjs)');
+  } finally {
+    underBase.directory = directory;
+  }
+});
 
 test('the pages of a site are found with their addresses', () => {
   const { pages } = site({ 'index.html': 'a', 'learn/index.html': 'b', '404.html': 'c', 'a.css': '' });

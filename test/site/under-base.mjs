@@ -1,4 +1,4 @@
-// Builds the site a second time as a club would publish it, under a path of its host: `node test/site/under-base.mjs`.
+// Builds the site a second time as a club would publish it, under a path of its host: `npx node test/site/under-base.mjs`.
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 
