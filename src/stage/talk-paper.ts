@@ -1,4 +1,4 @@
-import { renumbered } from './carry/borrow-steps.ts';
+import { renumberedStep } from './carry/borrow-steps.ts';
 import { pageOfPart, pagesOf } from './carry/pages.ts';
 import { strings } from './strings.ts';
 import type { Part } from './talk.ts';
@@ -8,15 +8,11 @@ const OWN_ID = /^P\d+-/;
 
 /** A step of another page as paper needs it: its markup alone, which neither wakes nor answers. */
 function stillStep(step: Element, turn: number): Element | undefined {
-  const holder = document.createElement('template');
-  // the site's own markup, as built, into a template, where nothing of it runs
-  holder.innerHTML = renumbered(step.outerHTML, turn);
-  for (const gone of holder.content.querySelectorAll('script, style, link, template')) gone.remove();
-  for (const island of holder.content.querySelectorAll('astro-island'))
-    island.replaceWith(...island.childNodes);
-  for (const place of holder.content.querySelectorAll('[id]'))
-    if (!OWN_ID.test(place.id)) place.removeAttribute('id');
-  return holder.content.firstElementChild ?? undefined;
+  const copy = renumberedStep(step, turn);
+  for (const gone of copy.querySelectorAll('script, style, link, template')) gone.remove();
+  for (const island of copy.querySelectorAll('astro-island')) island.replaceWith(...island.childNodes);
+  for (const place of copy.querySelectorAll('[id]')) if (!OWN_ID.test(place.id)) place.removeAttribute('id');
+  return copy.firstElementChild ?? undefined;
 }
 
 /** The step of a part with the name of its page under it, or undefined where there is none. */

@@ -42,6 +42,7 @@ for (const { path } of otherEmbeds) {
     await page.setViewportSize({ width: 320, height: 640 });
     await page.goto(path);
     await awake(page);
+    // soft, as above: one visit tells all that is wrong
     expect.soft(await overflowing(page), 'too wide').toEqual([]);
     expect.soft(await smallTexts(page, 12), 'texts of figures too small').toEqual([]);
     expect.soft(await cutTexts(page), 'texts of figures cut off').toEqual([]);

@@ -173,6 +173,7 @@ async function changed(page: Page): Promise<boolean> {
     // what computes the answer may be fetched first
     await ghost.waitFor({ timeout: 300 }).catch(() => undefined);
     const before = /^was (.*)/.exec((await ghost.textContent({ timeout: 1 }).catch(() => '')) ?? '')?.[1];
+    // soft: a wrong ghost on one step hides nothing of the next, and the test fails all the same
     for (const word of before?.split(' ') ?? [])
       expect.soft(was, 'the ghost is of the answer before').toContain(word);
   }

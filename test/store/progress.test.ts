@@ -7,34 +7,7 @@ import {
   keptProgress,
   remembers,
 } from '../../src/store/progress.ts';
-
-/** As much of a browser's storage as progress needs. */
-function storage(given: readonly (readonly [string, string])[] = []) {
-  const kept = new Map<string, string>(given);
-  return {
-    kept,
-    get length() {
-      return kept.size;
-    },
-    key: (index: number) => [...kept.keys()][index] ?? null,
-    getItem: (key: string) => kept.get(key) ?? null,
-    setItem: (key: string, value: string) => void kept.set(key, value),
-    removeItem: (key: string) => void kept.delete(key),
-  };
-}
-
-const refuse = (): never => {
-  throw new Error('SecurityError');
-};
-const refusing = {
-  get length(): number {
-    return refuse();
-  },
-  key: refuse,
-  getItem: refuse,
-  setItem: refuse,
-  removeItem: refuse,
-};
+import { refusing, storage } from './any-storage.ts';
 
 afterEach(() => vi.unstubAllGlobals());
 
@@ -62,7 +35,7 @@ describe('progress', () => {
   });
 
   it('of a kind that nobody knows is none', () => {
-    vi.stubGlobal('localStorage', storage([['lesson:a/b', 'half']]));
+    vi.stubGlobal('localStorage', storage({ 'lesson:a/b': 'half' }));
     expect(keptProgress('a/b')).toBeUndefined();
   });
 
@@ -74,7 +47,7 @@ describe('progress', () => {
     );
     fc.assert(
       fc.property(fc.uniqueArray(key), (keys) => {
-        const store = storage(keys.map((one) => [one, 'x'] as const));
+        const store = storage(Object.fromEntries(keys.map((one) => [one, 'x'])));
         vi.stubGlobal('localStorage', store);
         expect(forgetLearning()).toBe(true);
         expect([...store.kept.keys()]).toEqual(keys.filter((one) => !/^(lesson|guess):/.test(one)));

@@ -18,6 +18,13 @@ export function renumbered(markup: string, turn: number): string {
     .replace(/\bP(\d+)-(\d+)\b/g, (_, island: string, rest: string) => `P${moved(island)}-${rest}`);
 }
 
+/** A copy of a step of another page, its islands renumbered: the site's own markup, as built, in a template, where nothing of it runs. */
+export function renumberedStep(step: Element, turn: number): DocumentFragment {
+  const holder = document.createElement('template');
+  holder.innerHTML = renumbered(step.outerHTML, turn);
+  return holder.content;
+}
+
 /** Puts the steps that a talk borrows into its page, in their order; a part that no page has is left out. */
 export function borrowSteps(
   talk: Document,
@@ -30,10 +37,7 @@ export function borrowSteps(
     const id = part.split('.').at(-1) ?? '';
     const step = pages.get(pageOfPart(part))?.getElementById(id);
     if (!step?.classList.contains('slide')) continue;
-    const holder = talk.createElement('template');
-    // the site's own markup, as built, into a template, where nothing of it runs
-    holder.innerHTML = renumbered(step.outerHTML, turn);
-    const borrowed = holder.content.firstElementChild;
+    const borrowed = renumberedStep(step, turn).firstElementChild;
     if (borrowed === null) continue;
     borrowed.id = `s${turn + 1}`;
     place.before(borrowed);
