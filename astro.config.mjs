@@ -52,8 +52,7 @@ export default defineConfig({
       provider: fontProviders.local(),
       name: 'Page One',
       cssVariable: '--font-body',
-      // a face that comes late stays out of the page it is late for, so that nothing moves; the next page has it. No page fetches it
-      // ahead of its sheets and script either: on a slow line the words would wait half a second for it
+      // a face that comes late stays out of the page it is late for, so that nothing moves; the next page has it
       display: 'optional',
       optimizedFallbacks: false, // they have no bold letters; ours stand in base.css
       fallbacks: ['Page One S', 'Page One R', 'Page One A', 'Page One D', 'system-ui'],
