@@ -7,6 +7,7 @@ import { baseLinks } from './src/build/base-links.ts';
 import { carryScript } from './src/build/carry.ts';
 import { hoistStylesIntegration } from './src/build/hoist-styles.ts';
 import { hosting } from './src/build/hosting.ts';
+import { joinedSheets } from './src/build/joined-sheets.ts';
 import { katexSheet } from './src/build/katex-sheet.ts';
 import { neededDirective } from './src/build/needed.ts';
 import { offline } from './src/build/offline.ts';
@@ -40,7 +41,8 @@ export default defineConfig({
     neededDirective(),
     // the stage shows what a lesson's own page says, a frame what its figure's page does
     sitemap({ filter: (page) => !/\/(stage|embed)\//.test(page) && !hasMoved(page) }),
-    hoistStylesIntegration(),
+    joinedSheets(),
+    hoistStylesIntegration(), // after it: the styles of formulas are each page's own
     sharedScripts(),
     carryScript(),
     offline(), // after all that changes files

@@ -5,6 +5,12 @@ import { fontCharacters } from './font-characters.ts';
 const RESERVED = 'SourceSans3';
 const OWN = 'SitePageOne';
 
+/**
+ * What the pages ask of the face: what browsers apply without being asked, and figures of one width. Every other feature would bring
+ * its own shapes of all letters and figures, as much again as is kept.
+ */
+export const KEPT_FEATURES = 'calt ccmp clig kern liga locl mark mkmk rlig rvrn tnum'.split(' ');
+
 const utf16 = (text: string): Buffer => Buffer.from(text, 'utf16le').swap16();
 
 /** Writes our own name over the reserved one; the copyright line, which names the reserved word as such, stays. */
@@ -19,6 +25,11 @@ export function renamed(font: Uint8Array): Buffer {
 /** Source Sans 3 (OFL), cut to the characters and weights that the site uses, and renamed. The same input gives the same bytes. */
 export async function cutFont(face: Uint8Array): Promise<Uint8Array> {
   const variationAxes = { wght: { min: 400, max: 700 } };
-  const cut = await subsetFont(face, fontCharacters(), { targetFormat: 'truetype', variationAxes });
-  return subsetFont(renamed(cut), fontCharacters(), { targetFormat: 'woff2' });
+  const keepFeatures = KEPT_FEATURES;
+  const cut = await subsetFont(face, fontCharacters(), {
+    targetFormat: 'truetype',
+    variationAxes,
+    keepFeatures,
+  });
+  return subsetFont(renamed(cut), fontCharacters(), { targetFormat: 'woff2', keepFeatures });
 }

@@ -28,6 +28,12 @@ const everywhere = {
   'X-Content-Type-Options': 'nosniff',
   'Permissions-Policy': permissions,
 };
+/** What scripts, sheets and faces need of it: a worker takes its policy from here, and nothing else of it says anything of a file. */
+const ofFiles = {
+  'Content-Security-Policy': "default-src 'none'; script-src 'self'; connect-src 'self'",
+  'Referrer-Policy': everywhere['Referrer-Policy'],
+  'X-Content-Type-Options': everywhere['X-Content-Type-Options'],
+};
 /** Asked for anew each time, so that a new version is seen. */
 const fresh = { 'Cache-Control': 'no-cache' };
 /** The name changes with what is in it. */
@@ -55,9 +61,7 @@ const unframed = { ancestors: "'none'", options: 'DENY' };
 
 function folderRule({ base, policy }: SiteRoot, folder: string): HeaderRule {
   const path = `${base}${folder}/*`;
-  if (folder === assets) {
-    return { path, headers: { 'Content-Security-Policy': policy, ...everywhere, ...lasting } };
-  }
+  if (folder === assets) return { path, headers: { ...ofFiles, ...lasting } };
   const { ancestors, options } = framed[folder] ?? unframed;
   const frames = options === undefined ? {} : { 'X-Frame-Options': options };
   return {

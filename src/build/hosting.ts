@@ -1,7 +1,6 @@
 import { mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import type { AstroIntegration } from 'astro';
+import { afterBuild, type BuiltSite } from './after-build.ts';
 import { headersText, htaccessText, nginxText } from './header-files.ts';
 import { type HeaderRule, headerRules } from './header-rules.ts';
 
@@ -23,23 +22,13 @@ async function rulesOf(root: string, base: string): Promise<readonly HeaderRule[
   });
 }
 
-/** Writes files by which hosts learn what headers to send: the pages’ policy, and that only `embed/` may be framed. */
-export function hosting(): AstroIntegration {
-  let base = '/';
-  return {
-    name: 'hosting',
-    hooks: {
-      'astro:config:done': ({ config }) => {
-        base = config.base.replace(/\/?$/, '/');
-      },
-      'astro:build:done': async ({ dir }) => {
-        const root = fileURLToPath(dir);
-        const rules = await rulesOf(root, base);
-        await writeFile(join(root, '_headers'), headersText(rules));
-        await writeFile(join(root, '.htaccess'), htaccessText(rules, base));
-        await mkdir(join(root, 'hosting'), { recursive: true });
-        await writeFile(join(root, 'hosting/nginx.conf'), nginxText(rules, base));
-      },
-    },
-  };
+async function writeHeaderFiles({ root, base }: BuiltSite): Promise<void> {
+  const rules = await rulesOf(root, base);
+  await writeFile(join(root, '_headers'), headersText(rules));
+  await writeFile(join(root, '.htaccess'), htaccessText(rules, base));
+  await mkdir(join(root, 'hosting'), { recursive: true });
+  await writeFile(join(root, 'hosting/nginx.conf'), nginxText(rules, base));
 }
+
+/** Writes files by which hosts learn what headers to send: the pages’ policy, and that only `embed/` may be framed. */
+export const hosting = () => afterBuild('hosting', writeHeaderFiles);

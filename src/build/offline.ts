@@ -2,9 +2,9 @@ import { createHash } from 'node:crypto';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join, posix, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { AstroIntegration } from 'astro';
 import { build } from 'vite';
 import { bytesOf, type Listed, type ListedFile } from '../offline/listed.ts';
+import { afterBuild } from './after-build.ts';
 
 /** What pages are made of. */
 const parts = /\.(html|css|js|svg|png|woff2|json|webmanifest)$/;
@@ -54,24 +54,12 @@ async function bundled(entry: string, define: Record<string, string>): Promise<s
  * Writes the worker that keeps the whole site in the browser, and the small script by which each page starts it. It has to come after
  * whatever else changes files: it lists them by their bytes.
  */
-export function offline(): AstroIntegration {
-  let base = '/';
-  return {
-    name: 'offline',
-    hooks: {
-      'astro:config:done': ({ config }) => {
-        base = config.base.replace(/\/?$/, '/');
-      },
-      'astro:build:done': async ({ dir, logger }) => {
-        const root = fileURLToPath(dir);
-        await writeFile(join(root, 'offline.js'), await bundled('register.ts', {}));
-        const listed: Listed = { base, files: await listedFiles(root) };
-        const worker = await bundled('worker.ts', { __LISTED__: JSON.stringify(listed) });
-        await writeFile(join(root, 'offline-worker.js'), worker);
-        logger.info(
-          `${listed.files.length} files, ${bytesOf(listed.files)} bytes, for use without a network`,
-        );
-      },
-    },
-  };
-}
+export const offline = () =>
+  afterBuild('offline', async ({ root, base }, logger) => {
+    await writeFile(join(root, 'offline.js'), await bundled('register.ts', {}));
+    const listed: Listed = { base, files: await listedFiles(root) };
+    const worker = await bundled('worker.ts', { __LISTED__: JSON.stringify(listed) });
+    await writeFile(join(root, 'offline-worker.js'), worker);
+    const { length } = listed.files;
+    logger.info(`${length} files, ${bytesOf(listed.files)} bytes, for use without a network`);
+  });

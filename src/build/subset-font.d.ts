@@ -1,7 +1,9 @@
-/** The part of subset-font that `fonts.mjs` uses; the package brings no types. */
+/** The part of subset-font that the build uses; the package brings no types. */
 declare module 'subset-font' {
   interface Options {
     readonly targetFormat: 'woff2' | 'truetype';
+    /** Tags of the layout features that stay; all unless given. */
+    readonly keepFeatures?: readonly string[];
     readonly variationAxes?: Record<string, { readonly min: number; readonly max: number }>;
   }
   export default function subsetFont(

@@ -1,6 +1,8 @@
 import { readFileSync } from 'node:fs';
+import { create } from 'fontkit';
+import subsetFont from 'subset-font';
 import { expect, test } from 'vitest';
-import { cutFont, renamed } from '../../src/build/cut-font.ts';
+import { cutFont, KEPT_FEATURES, renamed } from '../../src/build/cut-font.ts';
 import { fontCharacters } from '../../src/build/font-characters.ts';
 import { filesBelow } from '../rules/sources.ts';
 
@@ -33,4 +35,47 @@ test('the face has every character that lessons and widgets write', () => {
     ...text,
   ]);
   expect([...new Set(texts)].filter((character) => character !== '\n' && !kept.has(character))).toEqual([]);
+});
+
+/** A face as a browser shapes with it: where each glyph of a text ends, in units of the face. */
+function advances(file: Buffer, text: string, features: Record<string, boolean>): readonly number[] {
+  const face = create(file);
+  if (!('unitsPerEm' in face)) throw new TypeError('wish one face in the file');
+  // the whole face begins at a lighter weight than the cut one
+  return face
+    .getVariation({ wght: 600 })
+    .layout(text, features)
+    .positions.map(({ xAdvance }) => xAdvance);
+}
+
+test('letters and figures stand in the cut face as in the one it is cut from', async () => {
+  const whole = original();
+  // unpacked, for the library shapes no packed face that has weights
+  const cut = Buffer.from(
+    await subsetFont(read('src/assets/fonts/page-one.woff2'), fontCharacters(), { targetFormat: 'truetype' }),
+  );
+  const line = 'AVATAR, Tolerance: 0.11 ± 0.07 dB; 25 Ω, fi, “Yes”';
+  for (const tnum of [false, true]) {
+    const expected = advances(whole, line, { tnum });
+    const found = advances(cut, line, { tnum });
+    expect(found.length).toBe(expected.length);
+    // weights between two masters are kept to whole units of a thousandth
+    const apart = found.map((advance, index) => Math.abs(advance - (expected[index] ?? Number.NaN)));
+    expect(Math.max(...apart)).toBeLessThan(1);
+  }
+  expect(advances(cut, 'AV', {}), 'pairs are drawn together').not.toEqual(
+    advances(cut, 'AV', { kern: false }),
+  );
+  expect(new Set(advances(cut, '0123456789', { tnum: true })).size, 'figures of one width').toBe(1);
+});
+
+test('no style asks for a feature of the face that was not kept', () => {
+  const sheets = filesBelow('src', ['.css']).map(({ text }) => text);
+  const asked = new Set(
+    sheets.flatMap((text) =>
+      [...text.matchAll(/font-(?:variant|feature)[\w-]*:\s*([^;]+);/g)].map(([, value]) => value),
+    ),
+  );
+  expect([...asked]).toEqual(['tabular-nums']);
+  expect(KEPT_FEATURES).toContain('tnum');
 });

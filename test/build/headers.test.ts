@@ -15,13 +15,35 @@ const site = (base: string) =>
 describe.each(['/', '/club/watt/'])('a site at %s', (base) => {
   const rules = site(base);
   const at = (path: string): Readonly<Record<string, string>> => headersFor(rules, base + path);
-  const paths = ['', '404.html', 'learn/', 'learn/decibels/halves/', 'bench/', 'embed/band/', '_astro/a.js'];
+  const pages = ['', '404.html', 'learn/', 'learn/decibels/halves/', 'bench/', 'embed/band/'];
 
-  test.each(paths)('has just one rule for %s, for hosts join those of several', (path) => {
-    const fitting = rules.filter((rule) => headersFor([rule], base + path)['Referrer-Policy'] !== undefined);
-    expect(fitting).toHaveLength(1);
-    expect(at(path)).toMatchObject({ 'Referrer-Policy': 'no-referrer', 'X-Content-Type-Options': 'nosniff' });
+  test.each([...pages, '_astro/a.js'])(
+    'has just one rule for %s, for hosts join those of several',
+    (path) => {
+      const fitting = rules.filter(
+        (rule) => headersFor([rule], base + path)['Referrer-Policy'] !== undefined,
+      );
+      expect(fitting).toHaveLength(1);
+      expect(at(path)).toMatchObject({
+        'Referrer-Policy': 'no-referrer',
+        'X-Content-Type-Options': 'nosniff',
+      });
+    },
+  );
+
+  test.each(pages)('sends %s with the policy that the page carries', (path) => {
     expect(at(path)['Content-Security-Policy']).toContain(policy);
+  });
+
+  test('lets a worker fetch from here alone, and tells files nothing that only pages heed', () => {
+    const { 'Content-Security-Policy': ofFile = '', ...others } = at('_astro/a.worker.js');
+    expect(ofFile).toContain("default-src 'none'");
+    expect(ofFile.match(/'[^']*'|https?:|\*/g)).toEqual(["'none'", "'self'", "'self'"]);
+    expect(Object.keys(others).sort()).toEqual([
+      'Cache-Control',
+      'Referrer-Policy',
+      'X-Content-Type-Options',
+    ]);
   });
 
   test('may be framed in what is meant for it, and nowhere else', () => {
