@@ -11,14 +11,20 @@ const OWN = 'SitePageOne';
  */
 export const KEPT_FEATURES = 'calt ccmp clig kern liga locl mark mkmk rlig rvrn tnum'.split(' ');
 
-const utf16 = (text: string): Buffer => Buffer.from(text, 'utf16le').swap16();
+/** How a name is kept: two bytes a letter, or one. */
+const encodings = [
+  (text: string): Buffer => Buffer.from(text, 'utf16le').swap16(),
+  (text: string): Buffer => Buffer.from(text, 'latin1'),
+];
 
-/** Writes our own name over the reserved one; the copyright line, which names the reserved word as such, stays. */
-export function renamed(font: Uint8Array): Buffer {
+/** Writes a name of our own over a reserved one of the same length; the copyright line, which declares it reserved, stays. */
+export function renamed(font: Uint8Array, reserved = RESERVED, own = OWN): Buffer {
   const bytes = Buffer.from(font);
-  const [from, to] = [utf16(RESERVED), utf16(OWN)];
-  for (let at = bytes.indexOf(from); at !== -1; at = bytes.indexOf(from, at + from.length))
-    to.copy(bytes, at);
+  for (const encode of encodings) {
+    const [from, to, declaring] = [encode(reserved), encode(own), encode('Font Name ')];
+    for (let at = bytes.indexOf(from); at !== -1; at = bytes.indexOf(from, at + from.length))
+      if (!bytes.subarray(0, at).subarray(-declaring.length).equals(declaring)) to.copy(bytes, at);
+  }
   return bytes;
 }
 

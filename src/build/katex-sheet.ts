@@ -1,8 +1,13 @@
-const olderFormats = /,\s*url\([^)]*\.(?:woff|ttf)\) format\("(?:woff|truetype)"\)/g;
+import { FORMULA_FACES, fileOfFace, OWN } from './formula-face-names.ts';
 
-/** Alphabets that no formula here uses; a test of the formulas holds them to it. */
-const unusedFaces =
-  /@font-face\s*\{[^}]*font-family:\s*"?KaTeX_(?:Fraktur|SansSerif|Typewriter|Script|Caligraphic)"?[^}]*\}/g;
+const FACE = /@font-face\s*\{[^}]*?url\(fonts\/KaTeX_([\w-]+)\.woff2\)[^}]*\}/g;
+const kept: ReadonlySet<string> = new Set(FORMULA_FACES);
+
+/** A face that formulas are set in, from the file that holds just their characters; nothing of another. */
+const ownFace = (rule: string, face: string): string =>
+  kept.has(face)
+    ? rule.replace(/src:[^;}]*/, `src:url(/src/assets/fonts/${fileOfFace(face)}) format("woff2")`)
+    : '';
 
 /** Every class of KaTeX's sheet that a formula here is made with; a test renders all formulas and holds the list to them. */
 export const USED_CLASSES: ReadonlySet<string> = new Set(
@@ -24,8 +29,8 @@ function usedRule(rule: string, selectors: string, body: string): string {
 }
 
 /**
- * Vite plugin: of KaTeX's sheet only what the formulas here need. Of its faces those that are used, and of them only the woff2 files,
- * which every browser this site serves reads; of its rules those for classes that occur.
+ * Vite plugin: of KaTeX's sheet only what the formulas here need. Of its faces those that are used, each cut to the characters that
+ * occur, as woff2 files, which every browser this site serves reads; of its rules those for classes that occur.
  */
 export function katexSheet() {
   return {
@@ -35,9 +40,9 @@ export function katexSheet() {
       filter: { id: /katex(-swap)?(\.min)?\.css$/ },
       handler: (code: string) => ({
         code: code
-          .replace(olderFormats, '')
-          .replace(unusedFaces, '')
-          .replace(/([^{}]+)\{([^{}]*)\}/g, usedRule),
+          .replace(FACE, ownFace)
+          .replace(/([^{}]+)\{([^{}]*)\}/g, usedRule)
+          .replaceAll('KaTeX_', OWN),
         map: null,
       }),
     },

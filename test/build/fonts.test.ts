@@ -4,14 +4,42 @@ import subsetFont from 'subset-font';
 import { expect, test } from 'vitest';
 import { cutFont, KEPT_FEATURES, renamed } from '../../src/build/cut-font.ts';
 import { fontCharacters } from '../../src/build/font-characters.ts';
+import { FORMULA_FACES, fileOfFace } from '../../src/build/formula-face-names.ts';
+import { cutFormulaFace, formulaCharacters, renderedFormulas } from '../../src/build/formula-faces.ts';
 import { filesBelow } from '../rules/sources.ts';
 
 const read = (path: string): Buffer => readFileSync(new URL(`../../${path}`, import.meta.url));
 
 const original = () => read('node_modules/source-sans/VF/SourceSans3VF-Upright.ttf');
 
+/** The characters that a face has, by number. */
+function codePoints(file: Buffer): readonly number[] {
+  const face = create(file);
+  if (!('characterSet' in face)) throw new TypeError('wish one face in the file');
+  return face.characterSet;
+}
+
 test('the face in the project is the one that `npm run fonts` makes', { timeout: 60_000 }, async () => {
   expect(Buffer.from(await cutFont(original())).equals(read('src/assets/fonts/page-one.woff2'))).toBe(true);
+});
+
+test('so are those of the formulas, which have every character that a formula is set with', {
+  timeout: 60_000,
+}, async () => {
+  const characters = formulaCharacters(renderedFormulas());
+  expect(characters).toContain('µΩ'.at(1));
+  expect(characters).not.toMatch(/[&;]/);
+  for (const face of FORMULA_FACES) {
+    const whole = read(`node_modules/katex/dist/fonts/KaTeX_${face}.ttf`);
+    const cut = Buffer.from(await cutFormulaFace(whole, characters));
+    expect(cut.equals(read(`src/assets/fonts/${fileOfFace(face)}`)), `${face} is what is made now`).toBe(
+      true,
+    );
+    const [had, has] = [whole, cut].map((file) => new Set(codePoints(file)));
+    const wished = [...characters].filter((letter) => had?.has(letter.codePointAt(0) ?? 0));
+    expect(wished.filter((letter) => !has?.has(letter.codePointAt(0) ?? 0))).toEqual([]);
+    expect(has?.size).toBeLessThan(had?.size ?? 0);
+  }
 });
 
 test('a cut face does not bear the reserved name, which its copyright line still declares', () => {

@@ -1,17 +1,24 @@
-import { readFileSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import katex from 'katex';
 import { expect, test } from 'vitest';
+import { FORMULA_FACES, fileOfFace } from '../../src/build/formula-face-names.ts';
 import { classesIn, katexSheet, USED_CLASSES } from '../../src/build/katex-sheet.ts';
 import { rowsOf, TOPICS, type TopicId } from '../../src/formulas/index.ts';
 
 const css = readFileSync(new URL('../../node_modules/katex/dist/katex.min.css', import.meta.url), 'utf8');
 const { code } = katexSheet().transform.handler(css);
+/** The faces of a sheet by the names of their files, however they begin. */
 const faces = (sheet: string): readonly string[] =>
-  (sheet.match(/@font-face\s*\{[^}]*\}/g) ?? []).map((face) => /KaTeX_\w+/.exec(face)?.[0] ?? face);
+  [...sheet.matchAll(/@font-face\s*\{[^}]*url\([^)]*_([\w-]+)\.woff2\)/g)].map(([, face]) => face ?? '');
 
-test('of the faces in the stylesheet of KaTeX only woff2 files are left', () => {
+test('of the faces in the stylesheet of KaTeX only woff2 files are left, cut and renamed', () => {
   expect(code).not.toMatch(/\.(woff|ttf)\)/);
-  expect(code.match(/\.woff2\)/g)).toHaveLength(faces(code).length);
+  expect(code).not.toContain('KaTeX_');
+  expect([...new Set(faces(code))].sort()).toEqual([...FORMULA_FACES].sort());
+  for (const face of FORMULA_FACES) {
+    expect(code).toContain(`url(/src/assets/fonts/${fileOfFace(face)})`);
+    expect(existsSync(new URL(`../../src/assets/fonts/${fileOfFace(face)}`, import.meta.url))).toBe(true);
+  }
 });
 
 const rows = (Object.keys(TOPICS) as TopicId[]).flatMap((topic) => rowsOf(topic));
@@ -25,6 +32,10 @@ const rendered = rows
 const made = new Set(
   [...rendered.matchAll(/class="([^"]*)"/g)].flatMap(([, names]) => (names ?? '').split(/\s+/)),
 );
+const selectorsWithBodies = (sheet: string): readonly (readonly [string, string])[] =>
+  [...sheet.matchAll(/([^{}]+)\{([^{}]*)\}/g)]
+    .map(([, selector = '', body = '']) => [selector, body] as const)
+    .filter(([selector]) => !selector.startsWith('@'));
 const selectors = (sheet: string): readonly string[] =>
   [...sheet.matchAll(/([^{}]+)\{[^{}]*\}/g)].flatMap(([, names]) => (names ?? '').split(','));
 
@@ -38,13 +49,18 @@ test('every rule that can meet a formula is left, and no other', () => {
   expect(code.length).toBeLessThan(css.length / 2);
 });
 
-test('only alphabets that no formula uses are taken out', () => {
-  const unused = ['Caligraphic', 'Fraktur', 'SansSerif', 'Script', 'Typewriter'].map(
-    (name) => `KaTeX_${name}`,
-  );
-  expect(new Set(faces(css).filter((face) => !faces(code).includes(face)))).toEqual(new Set(unused));
+test('a face is taken out only where no rule that is left asks for it', () => {
+  // what a rule asks for: a family, and upright or slanted, regular or bold; a file's name says the same
+  const asked = selectorsWithBodies(code).flatMap(([, body]) => {
+    const [, family] = /font(?:-family)?:[^;]*Signs_(\w+)/.exec(body) ?? [];
+    const slant = /font-style:\s*italic/.test(body) ? 'Italic' : '';
+    const weight = /font-weight:\s*(bold|700)/.test(body) ? 'Bold' : '';
+    return family === undefined ? [] : [`${family}-${`${weight}${slant}` || 'Regular'}`];
+  });
+  expect(asked.length).toBeGreaterThan(5);
+  expect(new Set(asked)).toEqual(new Set(FORMULA_FACES));
   const tex = rows.flatMap((row) => [row.tex, ...Object.values(row.symbols).map((symbol) => symbol.tex)]);
-  expect(tex.filter((text) => /\\(math|text)(cal|frak|sf|tt|scr)/.test(text))).toEqual([]);
+  expect(tex.filter((text) => /\\(math|text)(cal|frak|sf|tt|scr|bf|it)|\\boldsymbol/.test(text))).toEqual([]);
 });
 
 test('the plugin takes only that stylesheet', () => {

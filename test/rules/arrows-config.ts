@@ -57,7 +57,9 @@ function patterns(folder: Folder): readonly Pattern[] {
 
 function paths(folder: Folder): Paths {
   if (folder === 'compute') return {};
-  const out: Paths = { katex: 'Only the formula tag renders formulas.' };
+  const out: Paths = {};
+  // the build learns from it which letters formulas are set in
+  if (folder !== 'build') out.katex = 'Only the formula tag renders formulas.';
   if (withoutSums.includes(folder)) out['#compute'] = 'No sums here.';
   if (folder === 'exchange') {
     out.d3 = { message: 'Only figures/ draws with D3.', allowImportNames: ['dsvFormat'] };

@@ -92,5 +92,5 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   layouts: [...frames, 'cards'],
   lessons: frames,
   pages: [...frames, 'cards', 'lessons', 'corrections', 'access'],
-  build: ['styles', 'figures', 'text', 'offline'],
+  build: ['styles', 'formulas', 'figures', 'text', 'offline'],
 };

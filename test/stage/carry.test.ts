@@ -93,17 +93,17 @@ describe('the typefaces of a carried page', () => {
     `@font-face{font-family:${family};src:url(${file}) format("woff2")}`;
   const css = [
     face('"Page One"', '/_astro/fonts/a.woff2'),
-    face('KaTeX_Main', '/_astro/KaTeX_Main-Regular.B1.woff2'),
-    face('KaTeX_AMS', '/_astro/KaTeX_AMS-Regular.B2.woff2'),
+    face('Signs_Main', '/_astro/Signs_Main-Regular.B1.woff2'),
+    face('Signs_Size2', '/_astro/Signs_Size2-Regular.B2.woff2'),
     '@font-face{font-family:"Page One fallback";src:local("Arial")}',
-    '.katex{font-family:KaTeX_Main}',
+    '.katex{font-family:Signs_Main}',
   ].join('');
 
   it('are those that something on it asks for', () => {
     const kept = withoutIdleFaces(css, (selector) => selector === '.katex');
-    expect(faceFiles(kept)).toEqual(['/_astro/fonts/a.woff2', '/_astro/KaTeX_Main-Regular.B1.woff2']);
+    expect(faceFiles(kept)).toEqual(['/_astro/fonts/a.woff2', '/_astro/Signs_Main-Regular.B1.woff2']);
     expect(kept).toContain('local("Arial")');
-    expect(kept).toContain('.katex{font-family:KaTeX_Main}');
+    expect(kept).toContain('.katex{font-family:Signs_Main}');
   });
 
   it('are the text’s alone where there is no formula', () => {

@@ -1,12 +1,7 @@
 /** What in a page asks for each face of the formulas, by the name of its file. A face that nothing asks for stays at home. */
 const ASKS: Readonly<Record<string, string>> = {
   'Main-Regular': '.katex',
-  'Main-Bold': '.mathbf, .textbf',
-  'Main-Italic': '.mathit, .textit',
-  'Main-BoldItalic': '.mathboldsf',
   'Math-Italic': '.mathnormal',
-  'Math-BoldItalic': '.boldsymbol',
-  'AMS-Regular': '.amsrm, .mathbb',
   'Size1-Regular': '.size1, .small-op',
   'Size2-Regular': '.size2, .large-op',
   'Size3-Regular': '.size3',
@@ -14,7 +9,7 @@ const ASKS: Readonly<Record<string, string>> = {
 };
 
 const FACE = /@font-face\s*\{[^}]*\}/g;
-const FORMULA_FACE = /KaTeX_([A-Za-z0-9]+-[A-Za-z]+)\./;
+const FORMULA_FACE = /Signs_([A-Za-z0-9]+-[A-Za-z]+)\./;
 const FILE = /url\((["']?)([^"')]+\.woff2)\1\)/;
 
 /** The address of the file of a face; undefined for one that the reader's machine has. */
