@@ -108,8 +108,8 @@ test('a carried formula has its typeface with it, and a link leads to the site',
     await Promise.all([...document.fonts].map((face) => face.load().catch(() => undefined)));
     return [...document.fonts].map(({ family, status }) => `${family} ${status}`);
   });
-  expect(faces.filter((face) => /katex/i.test(face)).length).toBeGreaterThan(0);
-  expect(faces.filter((face) => /katex/i.test(face) && !face.endsWith('loaded'))).toEqual([]);
+  expect(faces.filter((face) => /Signs_/.test(face)).length).toBeGreaterThan(0);
+  expect(faces.filter((face) => /Signs_/.test(face) && !face.endsWith('loaded'))).toEqual([]);
   const leave = carried.getByRole('link', { name: 'Leave' });
   await expect(leave).toHaveAttribute('href', /^https:\/\/[^/]+\/learn\/decibels\/ratios-that-add\/$/);
   expect(wrong).toEqual([]);
