@@ -17,9 +17,9 @@ export const USED_CLASSES: ReadonlySet<string> = new Set(
   vlist-t2`.split(/\s+/),
 );
 
-/** Names of classes in a selector or in several. */
+/** Names of classes that what a selector meets must have; those that it must not have are none of them. */
 export const classesIn = (selector: string): readonly string[] =>
-  [...selector.matchAll(/\.([a-zA-Z][\w-]*)/g)].map(([, name]) => name ?? '');
+  [...selector.replace(/:not\([^)]*\)/g, '').matchAll(/\.([a-zA-Z][\w-]*)/g)].map(([, name]) => name ?? '');
 
 /** A rule with those of its selectors that can meet something; nothing where none can. */
 function usedRule(rule: string, selectors: string, body: string): string {

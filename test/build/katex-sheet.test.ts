@@ -63,6 +63,12 @@ test('a face is taken out only where no rule that is left asks for it', () => {
   expect(tex.filter((text) => /\\(math|text)(cal|frak|sf|tt|scr|bf|it)|\\boldsymbol/.test(text))).toEqual([]);
 });
 
+test('a bar over a letter keeps the rule that centres it, which speaks of a class that the bar has not', () => {
+  expect(css).toContain('.accent-body:not(.accent-full){width:0}');
+  expect(code).toContain('.accent-body:not(.accent-full){width:0}');
+  expect(made.has('accent-full')).toBe(false);
+});
+
 test('the plugin takes only that stylesheet', () => {
   const { id } = katexSheet().transform.filter;
   expect(['a/katex.min.css', 'a/katex.css', 'a/base.css', 'katex.mjs'].map((file) => id.test(file))).toEqual([
