@@ -1,10 +1,10 @@
 import { useMemo, useReducer, useState } from 'preact/hooks';
 import { useDecimal } from '../widgets/parts/use-decimal.ts';
 import { useResting } from '../widgets/parts/use-resting.ts';
-import { benchIn, spelledState } from './decimal.ts';
 import { KeptLine } from './keep/KeptLine.tsx';
-import { isOwn } from './own.ts';
-import { demonstration, shownPoint } from './state.ts';
+import { benchIn, spelledState } from './state/decimal.ts';
+import { isOwn } from './state/own.ts';
+import { demonstration, shownPoint } from './state/state.ts';
 import { useBenchAddress } from './use-address.ts';
 import { useAnswering } from './use-answering.ts';
 import { useResults } from './use-results.ts';

@@ -1,9 +1,9 @@
 import type { Envelope, PowerDelivery } from '#compute';
 import type { SheetEntries } from '../sheet/entries.ts';
-import { linkStrings } from './link-strings.ts';
-import { pointStrings } from './point-strings.ts';
-import { resultStrings } from './result-strings.ts';
-import { setupStrings } from './setup-strings.ts';
+import { linkStrings } from './form/link-strings.ts';
+import { pointStrings } from './form/point-strings.ts';
+import { setupStrings } from './form/setup-strings.ts';
+import { resultStrings } from './words/result-strings.ts';
 
 type SheetLabels = Readonly<
   Record<Exclude<keyof SheetEntries, 'links' | 'points' | 'log' | 'checks'>, string>

@@ -1,20 +1,20 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SheetEntries } from '../sheet/entries.ts';
 import { whileOpening } from '../widgets/parts/opening.ts';
-import type { BenchAction } from './actions.ts';
+import type { BenchAction } from './state/actions.ts';
 
 /** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
 const REST_MS = 300;
 
 /** Reading and writing addresses, fetched when there is one to read or to write. */
-const codec = () => import('./fragment.ts');
+const codec = () => import('./address/fragment.ts');
 
 /**
  * The whole address that opens a sheet as it was typed, with what was agreed and checked; the demonstration's too: what a text
  * carries must open the same when the demonstration has changed. Undefined where an address cannot hold it.
  */
 export async function sheetAddress(entries: SheetEntries): Promise<string | undefined> {
-  const { encodeEntries } = await import('./address.ts');
+  const { encodeEntries } = await import('./address/address.ts');
   const fragment = encodeEntries(entries);
   return fragment === undefined ? undefined : `${location.href.split('#')[0]}#${fragment}`;
 }

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Measurement } from '../sheet/measurement.ts';
-import type { BenchChain } from './chain.ts';
-import type { PointResult } from './point-result.ts';
+import type { BenchChain } from './results/chain.ts';
+import type { PointResult } from './results/point-result.ts';
 import { inSlices } from './slices.ts';
 import type { Answering } from './use-answering.ts';
 

@@ -1,5 +1,5 @@
 import { useCallback, useRef } from 'preact/hooks';
-import type { BenchAction } from './actions.ts';
+import type { BenchAction } from './state/actions.ts';
 
 /** What a reader types letter by letter. */
 const TYPING: readonly BenchAction['type'][] = ['edit', 'editPoint', 'editLink'];

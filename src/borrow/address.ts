@@ -2,7 +2,7 @@ import { decode } from '../address/decode.ts';
 import { encode } from '../address/encode.ts';
 import type { AddressSpec, TextSpec } from '../address/field-spec.ts';
 import { LONGEST_ADDRESS } from '../address/repair.ts';
-import { choice, lines, text } from '../bench/address-codes.ts';
+import { choice, lines, text } from '../bench/address/address-codes.ts';
 import { demonstrationEntries } from './demonstration.ts';
 import { type BorrowEntries, type BorrowTextKey, blankEntries, MOST_PLACES } from './entries.ts';
 import { strings } from './strings.ts';

@@ -1,5 +1,5 @@
 import { mean } from '#compute';
-import { linkPath } from '../bench/keys.ts';
+import { linkPath } from '../bench/form/keys.ts';
 import type { CheckedAlternation, CheckedPlace, LaterReading } from './checked.ts';
 import { placeText } from './place-text.ts';
 import { earlierOf, type Fields, notesOf } from './read-fields.ts';

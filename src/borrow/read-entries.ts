@@ -1,4 +1,4 @@
-import type { EntryProblem } from '../bench/collector.ts';
+import type { EntryProblem } from '../bench/read/collector.ts';
 import type { Checked } from './checked.ts';
 import type { BorrowEntries } from './entries.ts';
 import { readAlternation } from './read-alternation.ts';

@@ -1,4 +1,4 @@
-import { type Collector, collector } from '../bench/collector.ts';
+import { type Collector, collector } from '../bench/read/collector.ts';
 import type { CheckedAlternation, Notes } from './checked.ts';
 import type { BorrowEntries } from './entries.ts';
 import { type NumberKey, SPECS } from './specs.ts';

@@ -1,4 +1,4 @@
-import { typed } from '../bench/typed.ts';
+import { typed } from '../bench/entries/typed.ts';
 import { blankInstrument, withCalibration } from '../instruments/blank.ts';
 import type { CalibrationEntries, InstrumentEntries, InstrumentKind } from '../instruments/instrument.ts';
 import { plusMinusText } from '../text/deviation-text.ts';

@@ -32,7 +32,7 @@ export default function Compare() {
   const wanted = state.decode === undefined && entries.rows.some(needsDecoder);
   useEffect(() => {
     if (!wanted) return;
-    void import('../bench/address.ts').then(({ decodeEntries }) =>
+    void import('../bench/address/address.ts').then(({ decodeEntries }) =>
       send({ type: 'decoder', decode: decodeEntries }),
     );
   }, [wanted]);

@@ -2,7 +2,7 @@ import { decode } from '../address/decode.ts';
 import { encode } from '../address/encode.ts';
 import type { AddressSpec } from '../address/field-spec.ts';
 import { LONGEST_ADDRESS } from '../address/repair.ts';
-import { text } from '../bench/address-codes.ts';
+import { text } from '../bench/address/address-codes.ts';
 import { demonstrationCompare } from './demonstration.ts';
 import { blankCompare, type CompareEntries, FEWEST_ROWS, MOST_ROWS } from './entries.ts';
 import { strings } from './strings.ts';

@@ -1,4 +1,4 @@
-import { demonstrationEntries, freshEntries } from '../bench/fresh.ts';
+import { demonstrationEntries, freshEntries } from '../bench/entries/fresh.ts';
 import { blankLink, type LinkEntries, type SheetEntries } from '../sheet/entries.ts';
 import type { CompareEntries } from './entries.ts';
 

@@ -1,6 +1,6 @@
 import type { OutOfRange } from '#compute';
-import type { decodeEntries } from '../bench/address.ts';
-import { readMeasurement } from '../bench/read-measurement.ts';
+import type { decodeEntries } from '../bench/address/address.ts';
+import { readMeasurement } from '../bench/read/read-measurement.ts';
 import type { SheetEntries } from '../sheet/entries.ts';
 import type { Measurement, Point } from '../sheet/measurement.ts';
 import { outOfRangeText } from '../text/out-of-range-text.ts';

@@ -28,7 +28,7 @@ export function useKept(onAddress: (address: string) => void): KeptUse {
     else setTold(found.value.items.length === 0 ? strings.kept.none : undefined);
   };
   const take = async ({ value }: Kept<SheetEntries>): Promise<void> => {
-    const { encodeEntries } = await import('../bench/address.ts');
+    const { encodeEntries } = await import('../bench/address/address.ts');
     const address = encodeEntries(value);
     setTold(address === undefined ? strings.kept.tooLong : undefined);
     if (address !== undefined) onAddress(address);

@@ -1,6 +1,6 @@
 import type { Fields, ScalarSpec } from '../address/field-spec.ts';
+import { sheetFileForm } from '../bench/export/sheet-file.ts';
 import { instrumentFileForm } from '../bench/instruments/instrument-file.ts';
-import { sheetFileForm } from '../bench/sheet-file.ts';
 import { longestIn } from '../exchange/schema.ts';
 import { practiceFileForm } from '../practice/answers-file.ts';
 

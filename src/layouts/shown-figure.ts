@@ -1,4 +1,4 @@
-import { pictureStrings as strings } from '../bench/picture-strings.ts';
+import { pictureStrings as strings } from '../bench/export/picture-strings.ts';
 import { type Picture, standalonePicture } from '../exchange/picture.ts';
 import { resolveStyles, stripPage } from '../exchange/resolve-styles.ts';
 import { styleRules } from '../exchange/style-rules.ts';

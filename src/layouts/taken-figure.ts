@@ -1,4 +1,4 @@
-import { type FigureWish, figureOfAddress } from '../bench/figure-of-address.ts';
+import { type FigureWish, figureOfAddress } from '../bench/export/figure-of-address.ts';
 import { fileName } from '../exchange/file-name.ts';
 import type { Picture } from '../exchange/picture.ts';
 import { pngOf } from '../exchange/png.ts';

@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { bytesOf, lettersOf } from '../../src/address/letters.ts';
 import { packed, unpacked } from '../../src/address/packed.ts';
-import { wordsOfVersion3 } from '../../src/bench/address-words.ts';
+import { wordsOfVersion3 } from '../../src/bench/address/address-words.ts';
 
 const WORDS = 'l1n=20-dB-pad&l1a=0.5&t=The-transmitter&';
 const anyBytes = fc.uint8Array({ maxLength: 60 });

@@ -2,11 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { specFaults } from '../../src/address/spec-faults.ts';
 import { cleanLines } from '../../src/address/text-code.ts';
-import { decodeEntries, encodeEntries, encodePlainly, sheetFragment } from '../../src/bench/address.ts';
-import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
-import { entriesOf } from '../../src/bench/entries-of.ts';
-import { fragmentOf, openingOf } from '../../src/bench/fragment.ts';
-import { demonstrationEntries, freshEntries } from '../../src/bench/fresh.ts';
+import {
+  decodeEntries,
+  encodeEntries,
+  encodePlainly,
+  sheetFragment,
+} from '../../src/bench/address/address.ts';
+import { sheetAddressSpec } from '../../src/bench/address/address-spec.ts';
+import { fragmentOf, openingOf } from '../../src/bench/address/fragment.ts';
+import { entriesOf } from '../../src/bench/entries/entries-of.ts';
+import { demonstrationEntries, freshEntries } from '../../src/bench/entries/fresh.ts';
 import { clubMeasurement } from '../../src/sheet/club-measurement.ts';
 import { blankLink, type SheetEntries } from '../../src/sheet/entries.ts';
 import { METHODS } from '../../src/sheet/method.ts';

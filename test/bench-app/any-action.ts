@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { BenchAction } from '../../src/bench/actions.ts';
+import type { BenchAction } from '../../src/bench/state/actions.ts';
 import { CHECK_KEYS } from '../../src/sheet/check-keys.ts';
 import { METHODS } from '../../src/sheet/method.ts';
 import { LINK_KINDS } from '../../src/sheet/sheet.ts';

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { DELIVERIES, KEYINGS, PERCENT_OF, POWER_KINDS, SOURCES } from '../../src/bench/spec.ts';
+import { DELIVERIES, KEYINGS, PERCENT_OF, POWER_KINDS, SOURCES } from '../../src/bench/read/spec.ts';
 import { blankChecks, blankSheet } from '../../src/sheet/blank-sheet.ts';
 import { CHECK_KEYS } from '../../src/sheet/check-keys.ts';
 import {

@@ -1,6 +1,6 @@
 import type fc from 'fast-check';
-import { type PointResult, pointResult } from '../../src/bench/point-result.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { type PointResult, pointResult } from '../../src/bench/results/point-result.ts';
 import type { SheetEntries } from '../../src/sheet/entries.ts';
 import type { Measurement } from '../../src/sheet/measurement.ts';
 import { usableEntries } from './any-entries.ts';

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { entriesOf } from '../../src/bench/entries-of.ts';
-import { demonstrationEntries } from '../../src/bench/fresh.ts';
+import { entriesOf } from '../../src/bench/entries/entries-of.ts';
+import { demonstrationEntries } from '../../src/bench/entries/fresh.ts';
 import { readInstrument } from '../../src/bench/instruments/read-instrument.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
-import { SETUP_FIELDS, SETUP_SPECS } from '../../src/bench/setup-spec.ts';
-import { demonstration, reduceBench } from '../../src/bench/state.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { SETUP_FIELDS, SETUP_SPECS } from '../../src/bench/read/setup-spec.ts';
+import { demonstration, reduceBench } from '../../src/bench/state/state.ts';
 import { demonstrationEntries as borrowed } from '../../src/borrow/demonstration.ts';
 import { readEntries } from '../../src/borrow/read-entries.ts';
 import { blankInstrument } from '../../src/instruments/blank.ts';

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cautionsAt, cautionsElsewhere, largestPowerAt } from '../../src/bench/caution-elsewhere.ts';
-import { cautionBasis, cautionWords } from '../../src/bench/caution-words.ts';
-import { sheetCautions, upperPowersOf } from '../../src/bench/cautions.ts';
-import type { PointResult } from '../../src/bench/point-result.ts';
+import { sheetCautions, upperPowersOf } from '../../src/bench/results/cautions.ts';
+import type { PointResult } from '../../src/bench/results/point-result.ts';
+import { cautionsAt, cautionsElsewhere, largestPowerAt } from '../../src/bench/words/caution-elsewhere.ts';
+import { cautionBasis, cautionWords } from '../../src/bench/words/caution-words.ts';
 import { anyComputed } from './any-measurement.ts';
 import { firstNumber, resultsOf, type Typing, typedMeasurement } from './typed-sheet.ts';
 

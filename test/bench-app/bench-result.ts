@@ -1,5 +1,5 @@
-import { type BenchChain, benchChainOf } from '../../src/bench/chain.ts';
-import { type BenchResult, resultOfModel } from '../../src/bench/result.ts';
+import { type BenchChain, benchChainOf } from '../../src/bench/results/chain.ts';
+import { type BenchResult, resultOfModel } from '../../src/bench/results/result.ts';
 import type { Sheet } from '../../src/sheet/sheet.ts';
 import { toModel } from '../../src/sheet/to-model.ts';
 

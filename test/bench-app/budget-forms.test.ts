@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type BudgetLine, budgetLines, freedomText } from '../../src/bench/budget.ts';
-import { robustnessWords } from '../../src/bench/robustness-words.ts';
-import { statedForms } from '../../src/bench/stated-words.ts';
+import { type BudgetLine, budgetLines, freedomText } from '../../src/bench/words/budget.ts';
+import { robustnessWords } from '../../src/bench/words/robustness-words.ts';
+import { statedForms } from '../../src/bench/words/stated-words.ts';
 import type { LinkEntries } from '../../src/sheet/entries.ts';
 import { anyComputed, numberedOf } from './any-measurement.ts';
 import { firstNumber, type Typing } from './typed-sheet.ts';

@@ -1,5 +1,5 @@
 import { ohms, powerW } from '#compute';
-import type { CheckQuestion } from '../../src/bench/check-reader.ts';
+import type { CheckQuestion } from '../../src/bench/validity/check-reader.ts';
 import { measurementOf } from '../../src/sheet/at-point.ts';
 import { CHECK_KEYS, type CheckKey } from '../../src/sheet/check-keys.ts';
 import { clubSheet } from '../../src/sheet/club.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { CHECKS_OF } from '../../src/bench/check-kinds.ts';
-import { allowanceNote, checkLines, failedChecks } from '../../src/bench/check-words.ts';
+import { CHECKS_OF } from '../../src/bench/validity/check-kinds.ts';
+import { allowanceNote, checkLines, failedChecks } from '../../src/bench/validity/check-words.ts';
 import { METHODS } from '../../src/sheet/method.ts';
 import { checkQuestion } from './check-question.ts';
 

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { CheckOutcome } from '../../src/bench/check-found.ts';
-import { CHECK_FIELDS, CHECKS_OF, type CheckKind, respondsTo } from '../../src/bench/check-kinds.ts';
-import { checkOutcomes } from '../../src/bench/check-outcome.ts';
-import { checkSpec } from '../../src/bench/check-spec.ts';
-import { checkStrings } from '../../src/bench/check-strings.ts';
+import type { CheckOutcome } from '../../src/bench/validity/check-found.ts';
+import { CHECK_FIELDS, CHECKS_OF, type CheckKind, respondsTo } from '../../src/bench/validity/check-kinds.ts';
+import { checkOutcomes } from '../../src/bench/validity/check-outcome.ts';
+import { checkSpec } from '../../src/bench/validity/check-spec.ts';
+import { checkStrings } from '../../src/bench/validity/check-strings.ts';
 import { CHECK_KEYS, type CheckKey } from '../../src/sheet/check-keys.ts';
 import { METHODS, type MethodKind } from '../../src/sheet/method.ts';
 import { checkQuestion, SETUPS } from './check-question.ts';

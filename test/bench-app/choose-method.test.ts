@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chooseMethod } from '../../src/bench/choose-method.ts';
-import { demonstrationEntries, freshEntries } from '../../src/bench/fresh.ts';
-import { withNamedUnits } from '../../src/bench/named-units.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
-import { MOST_LINKS } from '../../src/bench/spec.ts';
+import { demonstrationEntries, freshEntries } from '../../src/bench/entries/fresh.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { MOST_LINKS } from '../../src/bench/read/spec.ts';
+import { chooseMethod } from '../../src/bench/state/choose-method.ts';
+import { withNamedUnits } from '../../src/bench/state/named-units.ts';
 import type { SheetEntries } from '../../src/sheet/entries.ts';
 import { METHODS, UNITS_OF } from '../../src/sheet/method.ts';
 import { anyEntries } from './any-entries.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { columnOutlier, columnSummary } from '../../src/bench/column-summary.ts';
+import { columnOutlier, columnSummary } from '../../src/bench/form/column-summary.ts';
 import { COLUMNS, METHODS } from '../../src/sheet/method.ts';
 
 /** Spaces of every kind as ordinary ones. */

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sharesSentence, stripSentence, wholeOf } from '../../src/bench/distribution-words.ts';
-import { type CurvePoint, drawnCurve } from '../../src/bench/drawn-curve.ts';
-import { drawnSpecification, reachOfChain, reachOfInputs } from '../../src/bench/reach.ts';
+import { type CurvePoint, drawnCurve } from '../../src/bench/results/drawn-curve.ts';
+import { drawnSpecification, reachOfChain, reachOfInputs } from '../../src/bench/results/reach.ts';
+import { sharesSentence, stripSentence, wholeOf } from '../../src/bench/words/distribution-words.ts';
 import { anyComputed, numberedOf } from './any-measurement.ts';
 import type { Typing } from './typed-sheet.ts';
 import { firstNumber } from './typed-sheet.ts';

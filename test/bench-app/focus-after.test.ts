@@ -5,9 +5,9 @@ import {
   focusAfter,
   pointButtonId,
   type Shown,
-} from '../../src/bench/focus-after.ts';
-import { controlId, linkPath, pointPath } from '../../src/bench/keys.ts';
-import { stamped } from '../../src/bench/stamped.ts';
+} from '../../src/bench/form/focus-after.ts';
+import { controlId, linkPath, pointPath } from '../../src/bench/form/keys.ts';
+import { stamped } from '../../src/bench/state/stamped.ts';
 import { blankSheet } from '../../src/sheet/blank-sheet.ts';
 import { blankLink, blankPoint } from '../../src/sheet/entries.ts';
 

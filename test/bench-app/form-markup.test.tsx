@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import type { EntryProblem } from '../../src/bench/collector.ts';
-import { controlId, linkPath, pointPath } from '../../src/bench/keys.ts';
-import { pointResult } from '../../src/bench/point-result.ts';
-import { SPECIFICATION_KEYS } from '../../src/bench/point-spec.ts';
-import { DELIVERIES, KEYINGS, POWER_KINDS, SOURCES } from '../../src/bench/spec.ts';
-import type { BenchState } from '../../src/bench/state.types.ts';
+import { controlId, linkPath, pointPath } from '../../src/bench/form/keys.ts';
+import type { EntryProblem } from '../../src/bench/read/collector.ts';
+import { SPECIFICATION_KEYS } from '../../src/bench/read/point-spec.ts';
+import { DELIVERIES, KEYINGS, POWER_KINDS, SOURCES } from '../../src/bench/read/spec.ts';
+import { pointResult } from '../../src/bench/results/point-result.ts';
+import type { BenchState } from '../../src/bench/state/state.types.ts';
 import { strings } from '../../src/bench/strings.ts';
 import { EntryForm } from '../../src/bench/views/EntryForm.tsx';
 import { FORM_GROUPS } from '../../src/bench/views/LinkStatement.tsx';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type HelpLink, helpOf, targetsOf } from '../../src/bench/help.ts';
+import { type HelpLink, helpOf, targetsOf } from '../../src/bench/help/help.ts';
 import {
   changeWords,
   cheapestWords,
@@ -7,8 +7,8 @@ import {
   linkName,
   readingsWords,
   targetWords,
-} from '../../src/bench/help-words.ts';
-import { pointResult } from '../../src/bench/point-result.ts';
+} from '../../src/bench/help/help-words.ts';
+import { pointResult } from '../../src/bench/results/point-result.ts';
 import { measurementOf } from '../../src/sheet/at-point.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Rule } from '#compute';
 import { judge, propagate } from '#compute';
-import { betterInputs } from '../../src/bench/better-inputs.ts';
-import { helpOf, readingsHelp, targetsOf } from '../../src/bench/help.ts';
-import { type HelpFound, helpWork } from '../../src/bench/help-work.ts';
-import { type NumberedPoint, pointResult } from '../../src/bench/point-result.ts';
+import { betterInputs } from '../../src/bench/help/better-inputs.ts';
+import { helpOf, readingsHelp, targetsOf } from '../../src/bench/help/help.ts';
+import { type HelpFound, helpWork } from '../../src/bench/help/help-work.ts';
+import { type NumberedPoint, pointResult } from '../../src/bench/results/point-result.ts';
 import { inSlices } from '../../src/bench/slices.ts';
 import { measurementOf } from '../../src/sheet/at-point.ts';
 import { clubSheet } from '../../src/sheet/club.ts';

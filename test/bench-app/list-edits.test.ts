@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { changed, changedIn, freeId } from '../../src/bench/changed.ts';
-import { addLink, duplicateLink, editLink, moveLink, removeLink } from '../../src/bench/edit-links.ts';
-import { addPoint, editPoint, removePoint } from '../../src/bench/edit-points.ts';
-import { MOST_LINKS, MOST_POINTS, STARTS } from '../../src/bench/spec.ts';
+import { MOST_LINKS, MOST_POINTS, STARTS } from '../../src/bench/read/spec.ts';
+import { changed, changedIn, freeId } from '../../src/bench/state/changed.ts';
+import { addLink, duplicateLink, editLink, moveLink, removeLink } from '../../src/bench/state/edit-links.ts';
+import { addPoint, editPoint, removePoint } from '../../src/bench/state/edit-points.ts';
 import type { SheetEntries } from '../../src/sheet/entries.ts';
 import { LINK_KINDS } from '../../src/sheet/sheet.ts';
 import { anyEntries } from './any-entries.ts';

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { levelDbm, ohms, powerW } from '#compute';
-import { demandText, measurandText, recordSentences } from '../../src/bench/measured-words.ts';
-import { methodText, rangeText } from '../../src/bench/method-words.ts';
+import { demandText, measurandText, recordSentences } from '../../src/bench/words/measured-words.ts';
+import { methodText, rangeText } from '../../src/bench/words/method-words.ts';
 import type { MethodSetup } from '../../src/sheet/method.ts';
 import { anyComputed } from './any-measurement.ts';
 import { firstNumber } from './typed-sheet.ts';

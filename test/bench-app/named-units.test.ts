@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chooseMethod } from '../../src/bench/choose-method.ts';
-import { demonstrationEntries } from '../../src/bench/fresh.ts';
-import { withNamedUnits } from '../../src/bench/named-units.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
+import { demonstrationEntries } from '../../src/bench/entries/fresh.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { chooseMethod } from '../../src/bench/state/choose-method.ts';
+import { withNamedUnits } from '../../src/bench/state/named-units.ts';
 import { METHODS } from '../../src/sheet/method.ts';
 import { blankPoint } from '../../src/sheet/point-entries.ts';
 

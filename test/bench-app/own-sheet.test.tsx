@@ -1,14 +1,19 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { blankStrings } from '../../src/bench/blank-strings.ts';
-import { demonstrationEntries, freshEntries } from '../../src/bench/fresh.ts';
-import { measurandText } from '../../src/bench/measured-words.ts';
-import { isOwn } from '../../src/bench/own.ts';
-import { remembered } from '../../src/bench/remembered.ts';
-import { type BenchAction, type BenchState, demonstration, reduceBench } from '../../src/bench/state.ts';
+import { demonstrationEntries, freshEntries } from '../../src/bench/entries/fresh.ts';
+import { remembered } from '../../src/bench/results/remembered.ts';
+import { isOwn } from '../../src/bench/state/own.ts';
+import {
+  type BenchAction,
+  type BenchState,
+  demonstration,
+  reduceBench,
+} from '../../src/bench/state/state.ts';
 import { Parts } from '../../src/bench/views/Parts.tsx';
 import { ResultSection } from '../../src/bench/views/ResultSection.tsx';
 import { RunningWords } from '../../src/bench/views/RunningWords.tsx';
+import { measurandText } from '../../src/bench/words/measured-words.ts';
 import type { PointEntries } from '../../src/sheet/entries.ts';
 
 const on = (state: BenchState, ...actions: readonly BenchAction[]): BenchState =>

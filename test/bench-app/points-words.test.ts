@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type PointWithResult, pointLabel, pointsInOrder } from '../../src/bench/point-order.ts';
-import { chartPoints, coverageNote, pointLines, pointsSummary } from '../../src/bench/points-words.ts';
+import { type PointWithResult, pointLabel, pointsInOrder } from '../../src/bench/words/point-order.ts';
+import { chartPoints, coverageNote, pointLines, pointsSummary } from '../../src/bench/words/points-words.ts';
 import type { Measurement, Point } from '../../src/sheet/measurement.ts';
 import { anyComputed } from './any-measurement.ts';
 import { resultsOf, type Typing, typedMeasurement } from './typed-sheet.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gainAs, limitsAs, readAs } from '../../src/bench/read-as.ts';
-import { LEVEL } from '../../src/bench/spec.ts';
+import { gainAs, limitsAs, readAs } from '../../src/bench/form/read-as.ts';
+import { LEVEL } from '../../src/bench/read/spec.ts';
 import { blankLink, blankPoint, type PointEntries } from '../../src/sheet/entries.ts';
 
 /** Spaces of every kind as ordinary ones. */

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeEntries, encodeEntries } from '../../src/bench/address.ts';
-import { entriesOf } from '../../src/bench/entries-of.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
+import { decodeEntries, encodeEntries } from '../../src/bench/address/address.ts';
+import { entriesOf } from '../../src/bench/entries/entries-of.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
 import { sheetAt } from '../../src/sheet/at-point.ts';
 import type { SheetEntries } from '../../src/sheet/entries.ts';
 import { outcomeOf } from '../../src/sheet/to-model.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { entriesOf } from '../../src/bench/entries-of.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
+import { entriesOf } from '../../src/bench/entries/entries-of.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
 import { clubMeasurement } from '../../src/sheet/club-measurement.ts';
 import {
   blankLink,

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { demonstrationEntries } from '../../src/bench/fresh.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
-import { readOnce } from '../../src/bench/read-once.ts';
+import { demonstrationEntries } from '../../src/bench/entries/fresh.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { readOnce } from '../../src/bench/read/read-once.ts';
 
 describe('reading once', () => {
   it('reads again only for other entries, or where something else is different that the reading hangs on', () => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { levelDbm, ohms, powerW } from '#compute';
-import { resultAsText, type SheetRecord, sheetSummary } from '../../src/bench/plain-text.ts';
-import { pointResult } from '../../src/bench/point-result.ts';
+import { resultAsText, type SheetRecord, sheetSummary } from '../../src/bench/export/plain-text.ts';
+import { pointResult } from '../../src/bench/results/point-result.ts';
 import { measurementOf } from '../../src/sheet/at-point.ts';
 import { blankSheet } from '../../src/sheet/blank-sheet.ts';
 import { clubSheet } from '../../src/sheet/club.ts';

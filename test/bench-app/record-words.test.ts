@@ -6,7 +6,7 @@ import {
   noteLines,
   RECORD_KEYS,
   recordLines,
-} from '../../src/bench/record-words.ts';
+} from '../../src/bench/words/record-words.ts';
 import {
   blankLink,
   blankPoint,

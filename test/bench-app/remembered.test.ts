@@ -1,7 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { levelDbm } from '#compute';
-import { pointResult } from '../../src/bench/point-result.ts';
-import { remembered } from '../../src/bench/remembered.ts';
+import { pointResult } from '../../src/bench/results/point-result.ts';
+import { remembered } from '../../src/bench/results/remembered.ts';
 import { inSlices } from '../../src/bench/slices.ts';
 import type { Measurement, Point } from '../../src/sheet/measurement.ts';
 import { typedMeasurement } from './typed-sheet.ts';

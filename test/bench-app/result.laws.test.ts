@@ -1,21 +1,26 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { budgetLines } from '../../src/bench/budget.ts';
-import { cautionsAt, cautionsElsewhere } from '../../src/bench/caution-elsewhere.ts';
-import { cautionBasis, cautionWords } from '../../src/bench/caution-words.ts';
-import { sharesSentence, stripSentence, wholeOf } from '../../src/bench/distribution-words.ts';
-import { drawnCurve } from '../../src/bench/drawn-curve.ts';
-import { recordSentences } from '../../src/bench/measured-words.ts';
-import { outlierWords } from '../../src/bench/outlier-words.ts';
-import { resultAsText, sheetSummary } from '../../src/bench/plain-text.ts';
-import { pointsInOrder } from '../../src/bench/point-order.ts';
-import type { NumberedPoint } from '../../src/bench/point-result.ts';
-import { coverageNote, pointLines, pointsSummary } from '../../src/bench/points-words.ts';
-import { aloneWords, expandedWords, improvementWords, summarise } from '../../src/bench/result-words.ts';
-import { robustnessWords } from '../../src/bench/robustness-words.ts';
-import { statedForms } from '../../src/bench/stated-words.ts';
-import { verdictReasons } from '../../src/bench/verdict-words.ts';
-import { waysOf, whyWaysDiffer } from '../../src/bench/ways.ts';
+import { resultAsText, sheetSummary } from '../../src/bench/export/plain-text.ts';
+import { drawnCurve } from '../../src/bench/results/drawn-curve.ts';
+import type { NumberedPoint } from '../../src/bench/results/point-result.ts';
+import { budgetLines } from '../../src/bench/words/budget.ts';
+import { cautionsAt, cautionsElsewhere } from '../../src/bench/words/caution-elsewhere.ts';
+import { cautionBasis, cautionWords } from '../../src/bench/words/caution-words.ts';
+import { sharesSentence, stripSentence, wholeOf } from '../../src/bench/words/distribution-words.ts';
+import { recordSentences } from '../../src/bench/words/measured-words.ts';
+import { outlierWords } from '../../src/bench/words/outlier-words.ts';
+import { pointsInOrder } from '../../src/bench/words/point-order.ts';
+import { coverageNote, pointLines, pointsSummary } from '../../src/bench/words/points-words.ts';
+import {
+  aloneWords,
+  expandedWords,
+  improvementWords,
+  summarise,
+} from '../../src/bench/words/result-words.ts';
+import { robustnessWords } from '../../src/bench/words/robustness-words.ts';
+import { statedForms } from '../../src/bench/words/stated-words.ts';
+import { verdictReasons } from '../../src/bench/words/verdict-words.ts';
+import { waysOf, whyWaysDiffer } from '../../src/bench/words/ways.ts';
 import { asBbcode, asMarkdown, asUnicodeText } from '../../src/text/summary/format.ts';
 import { anyComputed, type Computed, numberedOf } from './any-measurement.ts';
 

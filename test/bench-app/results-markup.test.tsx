@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { levelDbm } from '#compute';
-import { pointResult } from '../../src/bench/point-result.ts';
+import { pointResult } from '../../src/bench/results/point-result.ts';
 import { AllPoints } from '../../src/bench/views/AllPoints.tsx';
 import { AllPointsPart } from '../../src/bench/views/AllPointsPart.tsx';
 import { BehindParts } from '../../src/bench/views/BehindParts.tsx';

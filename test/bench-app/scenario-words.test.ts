@@ -1,14 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { budgetLines } from '../../src/bench/budget.ts';
-import { cautionWords } from '../../src/bench/caution-words.ts';
-import { pointsInOrder } from '../../src/bench/point-order.ts';
-import { type NumberedPoint, type PointResult, pointResult } from '../../src/bench/point-result.ts';
-import { pointLines, pointsSummary } from '../../src/bench/points-words.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
-import { aloneWords, summarise } from '../../src/bench/result-words.ts';
-import { statedForms } from '../../src/bench/stated-words.ts';
-import { conformityText, verdictReasons, verdictSentence } from '../../src/bench/verdict-words.ts';
-import { waysOf, whyWaysDiffer } from '../../src/bench/ways.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { type NumberedPoint, type PointResult, pointResult } from '../../src/bench/results/point-result.ts';
+import { budgetLines } from '../../src/bench/words/budget.ts';
+import { cautionWords } from '../../src/bench/words/caution-words.ts';
+import { pointsInOrder } from '../../src/bench/words/point-order.ts';
+import { pointLines, pointsSummary } from '../../src/bench/words/points-words.ts';
+import { aloneWords, summarise } from '../../src/bench/words/result-words.ts';
+import { statedForms } from '../../src/bench/words/stated-words.ts';
+import { conformityText, verdictReasons, verdictSentence } from '../../src/bench/words/verdict-words.ts';
+import { waysOf, whyWaysDiffer } from '../../src/bench/words/ways.ts';
 import { blankSheet } from '../../src/sheet/blank-sheet.ts';
 import {
   blankLink,

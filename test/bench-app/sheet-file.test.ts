@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeEntries, encodeEntries } from '../../src/bench/address.ts';
-import { carriedOf } from '../../src/bench/carried.ts';
-import { demonstrationEntries, freshEntries } from '../../src/bench/fresh.ts';
-import { sheetFileForm, sheetsAsFile, sheetsInFile } from '../../src/bench/sheet-file.ts';
+import { decodeEntries, encodeEntries } from '../../src/bench/address/address.ts';
+import { carriedOf } from '../../src/bench/address/carried.ts';
+import { demonstrationEntries, freshEntries } from '../../src/bench/entries/fresh.ts';
+import { sheetFileForm, sheetsAsFile, sheetsInFile } from '../../src/bench/export/sheet-file.ts';
 import type { SheetEntries } from '../../src/sheet/entries.ts';
 import { METHODS } from '../../src/sheet/method.ts';
 import { bytesOf, fileOf } from '../exchange/demonstration.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type NumberedPoint, pointResult } from '../../src/bench/point-result.ts';
-import { simulationWords, withinNoise } from '../../src/bench/simulation-words.ts';
+import { type NumberedPoint, pointResult } from '../../src/bench/results/point-result.ts';
+import { simulationWords, withinNoise } from '../../src/bench/words/simulation-words.ts';
 import { measurementOf } from '../../src/sheet/at-point.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import type { Measurement, StatedLink } from '../../src/sheet/measurement.ts';

@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { MOST_STEPS } from '../../src/bench/history.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { MOST_STEPS } from '../../src/bench/state/history.ts';
 import {
   type BenchAction,
   type BenchState,
   demonstration,
   reduceBench,
   shownPoint,
-} from '../../src/bench/state.ts';
+} from '../../src/bench/state/state.ts';
 import type { SheetEntries } from '../../src/sheet/entries.ts';
 import { anyAction, anyForward, anyTyping, redo, undo } from './any-action.ts';
 

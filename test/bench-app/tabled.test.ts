@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { decodeEntries, encodeEntries } from '../../src/bench/address.ts';
-import { pulledLink } from '../../src/bench/pull.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
-import { statedText } from '../../src/bench/stated-link-text.ts';
+import { decodeEntries, encodeEntries } from '../../src/bench/address/address.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { pulledLink } from '../../src/bench/state/pull.ts';
+import { statedText } from '../../src/bench/words/stated-link-text.ts';
 import { sheetAt } from '../../src/sheet/at-point.ts';
 import type { LinkEntries, PointEntries } from '../../src/sheet/entries.ts';
 import { firstNumber, resultsOf, typedEntries, typedMeasurement } from './typed-sheet.ts';

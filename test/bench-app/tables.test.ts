@@ -1,12 +1,12 @@
 import { csvParseRows, dsvFormat } from 'd3';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { budgetRows } from '../../src/bench/budget-table.ts';
-import { demonstrationEntries } from '../../src/bench/fresh.ts';
-import { pointResult } from '../../src/bench/point-result.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
-import { readingRows } from '../../src/bench/reading-table.ts';
-import { tableStrings } from '../../src/bench/table-strings.ts';
+import { demonstrationEntries } from '../../src/bench/entries/fresh.ts';
+import { budgetRows } from '../../src/bench/export/budget-table.ts';
+import { readingRows } from '../../src/bench/export/reading-table.ts';
+import { tableStrings } from '../../src/bench/export/table-strings.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { pointResult } from '../../src/bench/results/point-result.ts';
 import { csvText, type Row } from '../../src/exchange/csv.ts';
 import type { Measurement } from '../../src/sheet/measurement.ts';
 import { usableEntries } from './any-entries.ts';

@@ -1,5 +1,5 @@
-import { type NumberedPoint, type PointResult, pointResult } from '../../src/bench/point-result.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { type NumberedPoint, type PointResult, pointResult } from '../../src/bench/results/point-result.ts';
 import { blankSheet } from '../../src/sheet/blank-sheet.ts';
 import {
   blankLink,

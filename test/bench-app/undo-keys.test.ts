@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { undoKey } from '../../src/bench/undo-keys.ts';
+import { undoKey } from '../../src/bench/form/undo-keys.ts';
 
 const bare = { ctrlKey: false, metaKey: false, shiftKey: false, altKey: false };
 

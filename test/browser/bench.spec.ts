@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { copyStrings } from '../../src/bench/copy-strings.ts';
+import { copyStrings } from '../../src/bench/export/copy-strings.ts';
 import { awake } from './awake.ts';
 import { expect, test } from './site.ts';
 

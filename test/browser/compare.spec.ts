@@ -1,4 +1,4 @@
-import { encodeEntries } from '../../src/bench/address.ts';
+import { encodeEntries } from '../../src/bench/address/address.ts';
 import { demonstrationSheets } from '../../src/compare/demonstration.ts';
 import { awake } from './awake.ts';
 import { expect, test } from './site.ts';

@@ -1,8 +1,8 @@
 import { readFile } from 'node:fs/promises';
 import type { Download, Page } from '@playwright/test';
-import { copyStrings } from '../../src/bench/copy-strings.ts';
-import { filesPartStrings } from '../../src/bench/files-part-strings.ts';
-import { filesStrings } from '../../src/bench/files-strings.ts';
+import { copyStrings } from '../../src/bench/export/copy-strings.ts';
+import { filesPartStrings } from '../../src/bench/export/files-part-strings.ts';
+import { filesStrings } from '../../src/bench/export/files-strings.ts';
 import { strings } from '../../src/bench/strings.ts';
 import { textFormNames } from '../../src/text/summary/forms.ts';
 import { decimalStrings } from '../../src/widgets/parts/decimal-strings.ts';

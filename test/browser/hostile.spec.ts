@@ -1,13 +1,13 @@
 import type { Page } from '@playwright/test';
 import fc from 'fast-check';
-import { encodePlainly } from '../../src/bench/address.ts';
-import { filesPartStrings } from '../../src/bench/files-part-strings.ts';
-import { filesStrings } from '../../src/bench/files-strings.ts';
-import { demonstrationEntries } from '../../src/bench/fresh.ts';
+import { encodePlainly } from '../../src/bench/address/address.ts';
+import { demonstrationEntries } from '../../src/bench/entries/fresh.ts';
+import { filesPartStrings } from '../../src/bench/export/files-part-strings.ts';
+import { filesStrings } from '../../src/bench/export/files-strings.ts';
+import { sheetsAsFile } from '../../src/bench/export/sheet-file.ts';
 import { instrumentsAsFile } from '../../src/bench/instruments/instrument-file.ts';
 import { shelfFileStrings } from '../../src/bench/instruments/shelf-file-strings.ts';
 import { shelfStrings } from '../../src/bench/instruments/shelf-strings.ts';
-import { sheetsAsFile } from '../../src/bench/sheet-file.ts';
 import { strings } from '../../src/bench/strings.ts';
 import { clubInstruments } from '../../src/instruments/club.ts';
 import { cleanText } from '../../src/text/clean.ts';

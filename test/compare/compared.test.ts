@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { decodeEntries, encodeEntries } from '../../src/bench/address.ts';
+import { decodeEntries, encodeEntries } from '../../src/bench/address/address.ts';
 import { type Comparison, comparisonOf as compareBy } from '../../src/compare/compared.ts';
 import { demonstrationCompare, demonstrationSheets, SPREAD } from '../../src/compare/demonstration.ts';
 import { blankCompare, type CompareEntries } from '../../src/compare/entries.ts';

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { render } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { specFaults } from '../../src/address/spec-faults.ts';
-import { decodeEntries } from '../../src/bench/address.ts';
+import { decodeEntries } from '../../src/bench/address/address.ts';
 import { compareAddressSpec, compareFragment, readCompareFragment } from '../../src/compare/address.ts';
 import Compare from '../../src/compare/Compare.tsx';
 import { demonstrationCompare, SPREAD } from '../../src/compare/demonstration.ts';

@@ -1,5 +1,5 @@
 import type { AddressSpec } from '../../src/address/field-spec.ts';
-import { sheetAddressSpec } from '../../src/bench/address-spec.ts';
+import { sheetAddressSpec } from '../../src/bench/address/address-spec.ts';
 import { borrowAddressSpec } from '../../src/borrow/address.ts';
 import { compareAddressSpec } from '../../src/compare/address.ts';
 import { bandRulersSpec } from '../../src/widgets/band-rulers/spec.ts';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { specFaults } from '../../src/address/spec-faults.ts';
-import { pointResult } from '../../src/bench/point-result.ts';
+import { pointResult } from '../../src/bench/results/point-result.ts';
 import { exampleTexts } from '../../src/examples/copy.ts';
 import type { ChainExample, SumExample } from '../../src/examples/example.ts';
 import { exampleAt, examples } from '../../src/examples/index.ts';

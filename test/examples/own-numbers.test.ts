@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { decode } from '../../src/address/decode.ts';
 import type { AddressSpec } from '../../src/address/field-spec.ts';
-import { decodeEntries, encodePlainly } from '../../src/bench/address.ts';
-import { pointResult } from '../../src/bench/point-result.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
+import { decodeEntries, encodePlainly } from '../../src/bench/address/address.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { pointResult } from '../../src/bench/results/point-result.ts';
 import { readBorrowFragment } from '../../src/borrow/address.ts';
 import { outcomeOf } from '../../src/borrow/outcome.ts';
 import { readEntries } from '../../src/borrow/read-entries.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { pointResult } from '../../src/bench/point-result.ts';
+import { pointResult } from '../../src/bench/results/point-result.ts';
 import { beyondTheBandwidth } from '../../src/examples/beyond-the-bandwidth.ts';
 import { borrowedCalibration, comparedSheet } from '../../src/examples/borrowed-calibration.ts';
 import { clubTransmitter } from '../../src/examples/club-transmitter.ts';

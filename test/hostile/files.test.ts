@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { demonstrationEntries } from '../../src/bench/fresh.ts';
+import { demonstrationEntries } from '../../src/bench/entries/fresh.ts';
+import { sheetsAsFile, sheetsInFile } from '../../src/bench/export/sheet-file.ts';
 import { instrumentsAsFile, instrumentsInFile } from '../../src/bench/instruments/instrument-file.ts';
 import { readInstrument } from '../../src/bench/instruments/read-instrument.ts';
-import { readMeasurement } from '../../src/bench/read-measurement.ts';
-import { sheetsAsFile, sheetsInFile } from '../../src/bench/sheet-file.ts';
+import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
 import type { FileWritten } from '../../src/exchange/write-file.ts';
 import { clubInstruments } from '../../src/instruments/club.ts';
 import { damagedFile } from './any-damage.ts';

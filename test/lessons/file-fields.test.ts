@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { sheetsInFile } from '../../src/bench/sheet-file.ts';
+import { sheetsInFile } from '../../src/bench/export/sheet-file.ts';
 import { blankInstrument } from '../../src/instruments/blank.ts';
 import { fileTables } from '../../src/layouts/file-fields.ts';
 import { blankSheet } from '../../src/sheet/blank-sheet.ts';

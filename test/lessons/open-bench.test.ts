@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { decodeEntries } from '../../src/bench/address.ts';
+import { decodeEntries } from '../../src/bench/address/address.ts';
 import { benchLink } from '../../src/layouts/prose/open-bench.ts';
 import { METHODS } from '../../src/sheet/method.ts';
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { sheetsInFile } from '../../src/bench/sheet-file.ts';
+import { sheetsInFile } from '../../src/bench/export/sheet-file.ts';
 import {
   type Answer,
   answerFrom,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { upperPowersOf } from '../../src/bench/cautions.ts';
+import { upperPowersOf } from '../../src/bench/results/cautions.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import { behindClubPad, clubPadHeat, clubUpperLevel } from '../../src/sheet/club-pad.ts';
 

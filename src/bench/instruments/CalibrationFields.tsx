@@ -1,5 +1,5 @@
 import { CALIBRATED_FROM, CORRECTED_BY } from '../../instruments/instrument.ts';
-import { LONGEST_TABLE } from '../read-tabled.ts';
+import { LONGEST_TABLE } from '../read/read-tabled.ts';
 import { type FormProps, InstrumentChoice, InstrumentText } from './InstrumentField.tsx';
 import { isCorrectable } from './read-instrument.ts';
 import { UnitFields } from './SheetFields.tsx';

@@ -1,9 +1,9 @@
 import type { InstrumentEntries, InstrumentTextKey } from '../../instruments/instrument.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { TextField } from '../../widgets/parts/TextField.tsx';
-import type { EntryProblem } from '../collector.ts';
-import { controlId } from '../keys.ts';
-import { LONGEST_LABEL, LONGEST_TEXT } from '../spec.ts';
+import { controlId } from '../form/keys.ts';
+import type { EntryProblem } from '../read/collector.ts';
+import { LONGEST_LABEL, LONGEST_TEXT } from '../read/spec.ts';
 import { problemAt } from '../views/context.ts';
 import { fieldPath } from './read-instrument.ts';
 import { instrumentStrings as strings } from './strings.ts';

@@ -1,6 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { BASES, INSTRUMENT_KINDS, type InstrumentEntries } from '../../instruments/instrument.ts';
-import { controlId } from '../keys.ts';
+import { controlId } from '../form/keys.ts';
 import { hasLoss } from './as-link.ts';
 import { CalibrationFields } from './CalibrationFields.tsx';
 import { type FormProps, InstrumentChoice, InstrumentText } from './InstrumentField.tsx';

@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { type Day, dayIn, dayOf } from '../../instruments/day.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
-import { controlId, linkPath } from '../keys.ts';
+import { controlId, linkPath } from '../form/keys.ts';
 import type { LinkInstrumentProps } from '../views/LinkInstrument.tsx';
 import { ageWords, linkAgeWords } from './age-words.ts';
 import { choiceStrings as strings } from './choice-strings.ts';

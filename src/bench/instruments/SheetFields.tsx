@@ -1,6 +1,6 @@
 import { INSTRUMENT_UNITS, SHEET_FORMS, TERM_READINGS } from '../../instruments/instrument.ts';
-import { linkStrings } from '../link-strings.ts';
-import { PERCENT_OF } from '../spec.ts';
+import { linkStrings } from '../form/link-strings.ts';
+import { PERCENT_OF } from '../read/spec.ts';
 import { type FormProps, InstrumentChoice, InstrumentText } from './InstrumentField.tsx';
 import { instrumentStrings as strings } from './strings.ts';
 import { methodsFor } from './units.ts';

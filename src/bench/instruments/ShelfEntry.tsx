@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { Day } from '../../instruments/day.ts';
 import type { InstrumentEntries } from '../../instruments/instrument.ts';
 import { isolated } from '../../text/isolate.ts';
-import { controlId } from '../keys.ts';
+import { controlId } from '../form/keys.ts';
 import { ageWords } from './age-words.ts';
 import { choiceStrings } from './choice-strings.ts';
 import { InstrumentForm } from './InstrumentForm.tsx';

@@ -4,7 +4,7 @@ import { fileName } from '../../exchange/file-name.ts';
 import { type FileToSave, saveFile } from '../../exchange/save-file.ts';
 import { newId } from '../../store/kept.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
-import { controlId } from '../keys.ts';
+import { controlId } from '../form/keys.ts';
 import { FileField, type FileTold } from '../views/FileField.tsx';
 import { instrumentsAsFile, instrumentsInFile } from './instrument-file.ts';
 import { fullName, nameOf } from './instrument-words.ts';

@@ -6,7 +6,7 @@ import { newId } from '../../store/kept.ts';
 import { fieldTexts } from '../../text/field-texts.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { useDecimal } from '../../widgets/parts/use-decimal.ts';
-import { controlId } from '../keys.ts';
+import { controlId } from '../form/keys.ts';
 import { choiceStrings } from './choice-strings.ts';
 import { fieldPath } from './read-instrument.ts';
 import { MOST_INSTRUMENTS, type Shelf } from './shelf.ts';

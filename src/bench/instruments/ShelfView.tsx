@@ -4,7 +4,7 @@ import { newId } from '../../store/kept.ts';
 import { isolated } from '../../text/isolate.ts';
 import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
 import { FIELDS_HELP } from '../../widgets/parts/decimal-help.ts';
-import { controlId } from '../keys.ts';
+import { controlId } from '../form/keys.ts';
 import { nameOf } from './instrument-words.ts';
 import { type EntryActs, editButtonId, ShelfEntry } from './ShelfEntry.tsx';
 import { ShelfFilesPart } from './ShelfFilesPart.tsx';

@@ -5,7 +5,7 @@ import { type FileWritten, writeFile } from '../../exchange/write-file.ts';
 import { blankInstrument } from '../../instruments/blank.ts';
 import type { InstrumentEntries } from '../../instruments/instrument.ts';
 import { CHOICES, LONGEST_KEPT, readEntries } from '../../instruments/read-kept.ts';
-import { LONGEST_TEXT } from '../spec.ts';
+import { LONGEST_TEXT } from '../read/spec.ts';
 import { shelfFileStrings as words } from './shelf-file-strings.ts';
 import { instrumentStrings as strings } from './strings.ts';
 import type { Known } from './take.ts';

@@ -3,7 +3,7 @@ import { isolated } from '../../text/isolate.ts';
 import { fewestDecimals } from '../../text/place.ts';
 import { dbText, quantityText } from '../../text/quantity-text.ts';
 import { statementText } from '../../text/statement-text.ts';
-import { statedText } from '../stated-link-text.ts';
+import { statedText } from '../words/stated-link-text.ts';
 import { hasLoss } from './as-link.ts';
 import { type Instrument, readInstrument } from './read-instrument.ts';
 import { instrumentStrings as strings } from './strings.ts';

@@ -9,7 +9,7 @@ import type {
   TermReading,
 } from '../../instruments/instrument.ts';
 import { quoted } from '../../text/clean.ts';
-import { linkStrings } from '../link-strings.ts';
+import { linkStrings } from '../form/link-strings.ts';
 
 const { labels, forms, percentsOf, units } = linkStrings;
 

@@ -1,4 +1,4 @@
-import type { BenchAction } from '../actions.ts';
+import type { BenchAction } from '../state/actions.ts';
 import type { Choices } from './keeper.ts';
 import type { KeepingState } from './place.ts';
 import { keepStrings as strings } from './strings.ts';

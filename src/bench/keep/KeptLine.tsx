@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { SheetEntries } from '../../sheet/entries.ts';
-import type { BenchAction } from '../actions.ts';
-import type { BenchState } from '../state.types.ts';
+import type { BenchAction } from '../state/actions.ts';
+import type { BenchState } from '../state/state.types.ts';
 import { openAddress } from '../use-address.ts';
 import { useInUse } from '../use-answering.ts';
 import { useFetched } from '../views/use-fetched.ts';

@@ -1,6 +1,6 @@
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { KeptStore, StoreProblem } from '../../store/kept.ts';
-import type { BenchAction } from '../actions.ts';
+import type { BenchAction } from '../state/actions.ts';
 import { openAddress } from '../use-address.ts';
 import type { Keeper } from './keeper.ts';
 import { idIn, markIn } from './mark.ts';

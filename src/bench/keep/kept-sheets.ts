@@ -12,7 +12,7 @@ import {
 import { METHODS, UNITS_OF } from '../../sheet/method.ts';
 import { LINK_KINDS } from '../../sheet/sheet.ts';
 import { type KeptForm, type KeptStore, keptStore } from '../../store/kept.ts';
-import { DELIVERIES, KEYINGS, PERCENT_OF, POWER_KINDS, SOURCES } from '../spec.ts';
+import { DELIVERIES, KEYINGS, PERCENT_OF, POWER_KINDS, SOURCES } from '../read/spec.ts';
 
 const YES_NO = ['yes', 'no'];
 

@@ -1,6 +1,6 @@
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { Kept, KeptHead, KeptStore, StoreProblem } from '../../store/kept.ts';
-import type { BenchAction } from '../actions.ts';
+import type { BenchAction } from '../state/actions.ts';
 import { idIn, type KeptMark } from './mark.ts';
 
 /** What a page that is opened has to go by. */
@@ -20,7 +20,7 @@ export type Opening =
   | { readonly kind: 'address'; readonly problem?: StoreProblem };
 
 /** Reading addresses, fetched where there is one to read. */
-const codec = () => import('../fragment.ts');
+const codec = () => import('../address/fragment.ts');
 
 /** What the address carries, if it carries anything. */
 async function carriedBy(hash: string): Promise<BenchAction | undefined> {

@@ -1,6 +1,6 @@
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { KeptStore } from '../../store/kept.ts';
-import type { BenchState } from '../state.types.ts';
+import type { BenchState } from '../state/state.types.ts';
 import { writeAddress } from '../use-address.ts';
 import { type Arrived, arrive } from './arrive.ts';
 import type { KeptLineProps } from './KeptLine.tsx';
@@ -57,7 +57,7 @@ async function turned(
 ): Promise<boolean> {
   const mark = markIn(history.state);
   if (mark === undefined && idIn(location.hash) === undefined) {
-    const { openingOf } = await import('../fragment.ts');
+    const { openingOf } = await import('../address/fragment.ts');
     return openingOf(location.hash)?.type === 'open'; // which the address does by itself
   }
   if (mark === undefined || mark.id !== standing?.id) return (await come()).opened;

@@ -2,9 +2,9 @@ import type { SheetEntries } from '../../sheet/entries.ts';
 import type { Kept } from '../../store/kept.ts';
 import { isolated } from '../../text/isolate.ts';
 import { timeText } from '../../text/time-text.ts';
+import { setupStrings } from '../form/setup-strings.ts';
 import { isFuture } from '../keep/future.ts';
 import { KEPT_PLACE } from '../keep/mark.ts';
-import { setupStrings } from '../setup-strings.ts';
 import { sheetStrings as strings } from './strings.ts';
 
 interface SheetRowProps {

@@ -8,7 +8,7 @@ import {
   type Outcome,
 } from '../../store/kept.ts';
 import { cleanText } from '../../text/clean.ts';
-import { LONGEST_TEXT } from '../spec.ts';
+import { LONGEST_TEXT } from '../read/spec.ts';
 import { sheetStrings as strings } from './strings.ts';
 
 type Store = KeptStore<SheetEntries>;

@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import { LINK_KINDS, type LinkKind } from '../../sheet/sheet.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
-import { FORM_CONTROLS } from '../focus-after.ts';
-import { controlId } from '../keys.ts';
-import { MOST_LINKS } from '../spec.ts';
+import { FORM_CONTROLS } from '../form/focus-after.ts';
+import { controlId } from '../form/keys.ts';
+import { MOST_LINKS } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import type { PartProps } from './context.ts';
 

@@ -1,7 +1,7 @@
 import { timeText } from '../../text/time-text.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
-import { controlId } from '../keys.ts';
-import { LONGEST_TEXT } from '../spec.ts';
+import { controlId } from '../form/keys.ts';
+import { LONGEST_TEXT } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import type { PartProps, PointProps } from './context.ts';
 

@@ -1,8 +1,8 @@
 import { PointsChart } from '../../figures/PointsChart.tsx';
 import type { Point } from '../../sheet/measurement.ts';
-import { pointsInOrder } from '../point-order.ts';
-import type { PointResult } from '../point-result.ts';
-import { pointsStrings as strings } from '../points-strings.ts';
+import type { PointResult } from '../results/point-result.ts';
+import { pointsInOrder } from '../words/point-order.ts';
+import { pointsStrings as strings } from '../words/points-strings.ts';
 import {
   chartPoints,
   coverageNote,
@@ -10,8 +10,8 @@ import {
   type PointLine,
   pointLines,
   pointsSummary,
-} from '../points-words.ts';
-import { shownWords } from '../verdict-words.ts';
+} from '../words/points-words.ts';
+import { shownWords } from '../words/verdict-words.ts';
 
 const FRAMES = ['wide', 'narrow'] as const;
 const COLUMNS = [

@@ -1,7 +1,7 @@
 import type { Point } from '../../sheet/measurement.ts';
 import { partStrings } from '../part-strings.ts';
-import type { PointResult } from '../point-result.ts';
-import { pointsStrings as strings } from '../points-strings.ts';
+import type { PointResult } from '../results/point-result.ts';
+import { pointsStrings as strings } from '../words/points-strings.ts';
 import { useFetched } from './use-fetched.ts';
 
 const loadPoints = () => import('./AllPoints.tsx');

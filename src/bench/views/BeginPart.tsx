@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { METHODS, type MethodKind } from '../../sheet/method.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
-import { controlId } from '../keys.ts';
+import { controlId } from '../form/keys.ts';
 import { strings } from '../strings.ts';
 import type { PartProps } from './context.ts';
 

@@ -1,6 +1,6 @@
 import type { Measurement } from '../../sheet/measurement.ts';
-import { pointsInOrder } from '../point-order.ts';
-import type { PointResult } from '../point-result.ts';
+import type { PointResult } from '../results/point-result.ts';
+import { pointsInOrder } from '../words/point-order.ts';
 import { BudgetPart } from './BudgetPart.tsx';
 import { CautionsPart } from './CautionsPart.tsx';
 import { RobustnessPart } from './RobustnessPart.tsx';

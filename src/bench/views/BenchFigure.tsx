@@ -1,9 +1,9 @@
 import { BandFigure } from '../../widgets/parts/BandFigure.tsx';
 import { pulling } from '../../widgets/parts/pulling.ts';
-import type { BenchChain } from '../chain.ts';
-import { benchBand } from '../figure-rows.ts';
-import { reachOfChain } from '../reach.ts';
-import type { BenchAction, BenchState } from '../state.ts';
+import type { BenchChain } from '../results/chain.ts';
+import { benchBand } from '../results/figure-rows.ts';
+import { reachOfChain } from '../results/reach.ts';
+import type { BenchAction, BenchState } from '../state/state.ts';
 import { strings } from '../strings.ts';
 
 interface BenchFigureProps {

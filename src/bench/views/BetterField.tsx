@@ -1,9 +1,9 @@
 import type { LinkEntries } from '../../sheet/entries.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
-import { betterStrings } from '../better-strings.ts';
-import { controlId, linkPath } from '../keys.ts';
-import { hasUnit } from '../link-spec.ts';
-import { readBetter } from '../read-link.ts';
+import { betterStrings } from '../form/better-strings.ts';
+import { controlId, linkPath } from '../form/keys.ts';
+import { hasUnit } from '../read/link-spec.ts';
+import { readBetter } from '../read/read-link.ts';
 import { strings } from '../strings.ts';
 import { editLink, type LinkProps } from './LinkField.tsx';
 

@@ -2,10 +2,10 @@ import { ShareBar } from '../../figures/ShareBar.tsx';
 import type { Measurement } from '../../sheet/measurement.ts';
 import { coverageText } from '../../text/probability-text.ts';
 import { dbText } from '../../text/quantity-text.ts';
-import { type BudgetLine, budgetLines, freedomText } from '../budget.ts';
-import { budgetStrings as strings } from '../budget-strings.ts';
-import type { BenchResult } from '../result.ts';
-import { halfWidthText } from '../result-words.ts';
+import type { BenchResult } from '../results/result.ts';
+import { type BudgetLine, budgetLines, freedomText } from '../words/budget.ts';
+import { budgetStrings as strings } from '../words/budget-strings.ts';
+import { halfWidthText } from '../words/result-words.ts';
 
 /** Columns in their order; those of figures stand right-aligned. */
 const COLUMNS = [

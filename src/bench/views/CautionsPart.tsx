@@ -1,7 +1,7 @@
-import { cautionsAt, cautionsElsewhere, type NamedResult } from '../caution-elsewhere.ts';
-import { cautionStrings as strings } from '../caution-strings.ts';
-import { cautionBasis, cautionWords } from '../caution-words.ts';
-import type { PointResult } from '../point-result.ts';
+import type { PointResult } from '../results/point-result.ts';
+import { cautionsAt, cautionsElsewhere, type NamedResult } from '../words/caution-elsewhere.ts';
+import { cautionStrings as strings } from '../words/caution-strings.ts';
+import { cautionBasis, cautionWords } from '../words/caution-words.ts';
 
 /**
  * What the chain has to stand: always there, whatever else is folded or failing. Of the other points only what passes a limit is

@@ -1,8 +1,8 @@
-import { anyCheck, checkQuestion } from '../check-question.ts';
+import { anyCheck, checkQuestion } from '../validity/check-question.ts';
 import { useFetched } from './use-fetched.ts';
 import type { DefenceProps } from './ValidityPart.tsx';
 
-const load = () => import('../check-words.ts');
+const load = () => import('../validity/check-words.ts');
 
 /** Checks that failed, near the result that they cast doubt on. Nothing as long as none did. */
 export function ChecksCaution({ entries, measurement, shown }: Omit<DefenceProps, 'problems' | 'send'>) {

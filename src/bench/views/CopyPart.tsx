@@ -1,10 +1,10 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { TEXT_FORMS, type TextForm, textFormNames } from '../../text/summary/forms.ts';
 import { useDecimal } from '../../widgets/parts/use-decimal.ts';
-import { copyStrings as strings } from '../copy-strings.ts';
-import { forumLink, LONGEST_FOR_FORUM } from '../forum.ts';
-import type { Taken } from '../taken.ts';
-import { textStrings } from '../text-strings.ts';
+import { copyStrings as strings } from '../export/copy-strings.ts';
+import { forumLink, LONGEST_FOR_FORUM } from '../export/forum.ts';
+import type { Taken } from '../export/taken.ts';
+import { textStrings } from '../export/text-strings.ts';
 import { sheetAddress } from '../use-address.ts';
 import { type Copied, useCopy } from '../use-copy.ts';
 
@@ -32,8 +32,8 @@ export function CopyPart({ take, of }: CopyPartProps) {
   const onRecord = async (): Promise<void> => {
     const taken = take();
     const [{ recordAsText }, { takenChecks }] = await Promise.all([
-      import('../plain-text.ts'),
-      import('../taken.ts'),
+      import('../export/plain-text.ts'),
+      import('../export/taken.ts'),
     ]);
     const linked = forumLink(await sheetAddress(taken.linked), textStrings.noLink);
     setDone('link' in linked ? strings.done : strings.withoutAddress);

@@ -1,8 +1,8 @@
 import { DistributionCurve } from '../../figures/DistributionCurve.tsx';
-import { sharesSentence, stripSentence, wholeOf } from '../distribution-words.ts';
-import { drawnCurve } from '../drawn-curve.ts';
-import type { BenchResult } from '../result.ts';
-import { resultStrings } from '../result-strings.ts';
+import { drawnCurve } from '../results/drawn-curve.ts';
+import type { BenchResult } from '../results/result.ts';
+import { sharesSentence, stripSentence, wholeOf } from '../words/distribution-words.ts';
+import { resultStrings } from '../words/result-strings.ts';
 
 const strings = resultStrings.distribution;
 const FRAMES = ['wide', 'narrow'] as const;

@@ -1,8 +1,8 @@
 import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
-import type { BenchAction } from '../actions.ts';
-import type { BenchState } from '../state.types.ts';
+import type { BenchAction } from '../state/actions.ts';
+import type { BenchState } from '../state/state.types.ts';
 import { strings } from '../strings.ts';
 import { useLate } from '../use-late.ts';
 import { HowPart } from './HowPart.tsx';

@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useId } from 'preact/hooks';
-import { filesStrings as strings } from '../files-strings.ts';
+import { filesStrings as strings } from '../export/files-strings.ts';
 
 /** What there is to say of the file that was chosen last. */
 export interface FileTold {

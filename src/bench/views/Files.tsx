@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import { saveFile } from '../../exchange/save-file.ts';
 import { useDecimal } from '../../widgets/parts/use-decimal.ts';
-import { FILE_KINDS, type FileKind, fileOf } from '../files.ts';
-import { filesStrings as strings } from '../files-strings.ts';
+import { FILE_KINDS, type FileKind, fileOf } from '../export/files.ts';
+import { filesStrings as strings } from '../export/files-strings.ts';
 import type { FilesProps } from './FilesPart.tsx';
 import { OpenFile } from './OpenFile.tsx';
 

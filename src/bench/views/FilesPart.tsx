@@ -1,6 +1,6 @@
-import type { BenchAction } from '../actions.ts';
-import { filesPartStrings as strings } from '../files-part-strings.ts';
-import type { Taken } from '../taken.ts';
+import { filesPartStrings as strings } from '../export/files-part-strings.ts';
+import type { Taken } from '../export/taken.ts';
+import type { BenchAction } from '../state/actions.ts';
 import { FetchedPart } from './FetchedPart.tsx';
 
 export interface FilesProps {

@@ -1,11 +1,11 @@
 import { useMemo } from 'preact/hooks';
 import type { LinkEntries } from '../../sheet/entries.ts';
 import { numberText } from '../../text/quantity-text.ts';
-import { helpOf, readingsHelp, targetsOf } from '../help.ts';
-import { helpStrings as strings } from '../help-strings.ts';
-import { cheapestWords, readingsWords, targetWords } from '../help-words.ts';
-import { linkStrings } from '../link-strings.ts';
-import type { NumberedPoint, PointResult } from '../point-result.ts';
+import { linkStrings } from '../form/link-strings.ts';
+import { helpOf, readingsHelp, targetsOf } from '../help/help.ts';
+import { helpStrings as strings } from '../help/help-strings.ts';
+import { cheapestWords, readingsWords, targetWords } from '../help/help-words.ts';
+import type { NumberedPoint, PointResult } from '../results/point-result.ts';
 import { HelpTable } from './HelpTable.tsx';
 import { useHelp } from './use-help.ts';
 

@@ -1,4 +1,4 @@
-import { helpPartStrings as strings } from '../help-part-strings.ts';
+import { helpPartStrings as strings } from '../help/help-part-strings.ts';
 import { FetchedPart } from './FetchedPart.tsx';
 import type { DefenceProps } from './ValidityPart.tsx';
 

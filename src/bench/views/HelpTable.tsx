@@ -1,8 +1,8 @@
 import type { LinkHelp } from '#compute';
-import type { HelpLink } from '../help.ts';
-import { helpStrings as strings } from '../help-strings.ts';
-import { type ChangeWords, changeWords, helpLine } from '../help-words.ts';
-import type { NumberedPoint } from '../point-result.ts';
+import type { HelpLink } from '../help/help.ts';
+import { helpStrings as strings } from '../help/help-strings.ts';
+import { type ChangeWords, changeWords, helpLine } from '../help/help-words.ts';
+import type { NumberedPoint } from '../results/point-result.ts';
 
 interface HelpTableProps {
   readonly shown: NumberedPoint;

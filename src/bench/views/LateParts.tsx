@@ -1,6 +1,6 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { useResting } from '../../widgets/parts/use-resting.ts';
-import type { BenchAction } from '../actions.ts';
+import type { BenchAction } from '../state/actions.ts';
 import { useLate } from '../use-late.ts';
 import { AsWritten } from './AsWritten.tsx';
 import type { PartsProps } from './Parts.tsx';

@@ -1,5 +1,5 @@
-import { actionId } from '../focus-after.ts';
-import { MOST_LINKS } from '../spec.ts';
+import { actionId } from '../form/focus-after.ts';
+import { MOST_LINKS } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import type { LinkItemProps } from './LinkItem.tsx';
 

@@ -1,10 +1,10 @@
 import type { LinkEntries, LinkTextKey } from '../../sheet/entries.ts';
 import type { MethodKind } from '../../sheet/method.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
-import type { BenchAction } from '../actions.ts';
-import type { EntryProblem } from '../collector.ts';
-import { controlId, linkPath } from '../keys.ts';
-import { gainAs } from '../read-as.ts';
+import { controlId, linkPath } from '../form/keys.ts';
+import { gainAs } from '../form/read-as.ts';
+import type { EntryProblem } from '../read/collector.ts';
+import type { BenchAction } from '../state/actions.ts';
 import { strings } from '../strings.ts';
 import { problemAt } from './context.ts';
 

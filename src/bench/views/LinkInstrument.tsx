@@ -1,8 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { LinkEntries } from '../../sheet/entries.ts';
 import type { MethodKind } from '../../sheet/method.ts';
-import type { BenchAction } from '../actions.ts';
 import { partStrings } from '../part-strings.ts';
+import type { BenchAction } from '../state/actions.ts';
 import { strings } from '../strings.ts';
 import { useFetched } from './use-fetched.ts';
 

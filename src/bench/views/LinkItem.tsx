@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { isolated } from '../../text/isolate.ts';
-import { controlId, linkPath } from '../keys.ts';
-import { LONGEST_LABEL } from '../spec.ts';
+import { controlId, linkPath } from '../form/keys.ts';
+import { LONGEST_LABEL } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import { LinkActions } from './LinkActions.tsx';
 import { editLink, LinkField, type LinkProps } from './LinkField.tsx';

@@ -1,9 +1,9 @@
 import { type EntryForm, type LinkTextKey, TABLED_BY } from '../../sheet/entries.ts';
 import { type LinkUnit, UNITS_OF } from '../../sheet/method.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
-import { controlId, linkPath } from '../keys.ts';
-import { FORM_KEYS, hasUnit } from '../link-spec.ts';
-import { LONGEST_TABLE } from '../read-tabled.ts';
+import { controlId, linkPath } from '../form/keys.ts';
+import { FORM_KEYS, hasUnit } from '../read/link-spec.ts';
+import { LONGEST_TABLE } from '../read/read-tabled.ts';
 import { strings } from '../strings.ts';
 import { editLink, LinkField, type LinkProps } from './LinkField.tsx';
 

@@ -1,5 +1,5 @@
 import { Folded } from '../../widgets/parts/Folded.tsx';
-import { linkPath } from '../keys.ts';
+import { linkPath } from '../form/keys.ts';
 import { strings } from '../strings.ts';
 import { faultyAt } from './context.ts';
 import { LinkField, type LinkProps } from './LinkField.tsx';

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
-import type { EntryProblem } from '../collector.ts';
-import { linkPath } from '../keys.ts';
+import { linkPath } from '../form/keys.ts';
+import type { EntryProblem } from '../read/collector.ts';
 import { strings } from '../strings.ts';
 import { AddLink } from './AddLink.tsx';
 import type { PartProps } from './context.ts';

@@ -1,5 +1,5 @@
 import { Folded } from '../../widgets/parts/Folded.tsx';
-import { DELIVERIES, KEYINGS, LONGEST_TEXT, POWER_KINDS } from '../spec.ts';
+import { DELIVERIES, KEYINGS, LONGEST_TEXT, POWER_KINDS } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import { faultyAt, type PartProps } from './context.ts';
 import { SheetChoice } from './SheetChoice.tsx';

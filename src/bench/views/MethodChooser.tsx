@@ -1,5 +1,5 @@
 import { METHODS } from '../../sheet/method.ts';
-import { controlId } from '../keys.ts';
+import { controlId } from '../form/keys.ts';
 import { strings } from '../strings.ts';
 import type { PartProps } from './context.ts';
 

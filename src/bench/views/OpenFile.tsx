@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import { readChosen } from '../../exchange/chosen-file.ts';
 import type { SheetEntries } from '../../sheet/entries.ts';
 import { isolated } from '../../text/isolate.ts';
-import { filesStrings as strings } from '../files-strings.ts';
-import { sheetsInFile } from '../sheet-file.ts';
+import { filesStrings as strings } from '../export/files-strings.ts';
+import { sheetsInFile } from '../export/sheet-file.ts';
 import { FileField, type FileTold } from './FileField.tsx';
 import type { FilesProps } from './FilesPart.tsx';
 

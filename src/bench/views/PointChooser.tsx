@@ -1,7 +1,7 @@
-import type { EntryProblem } from '../collector.ts';
-import { FORM_CONTROLS, pointButtonId } from '../focus-after.ts';
-import { pointPath } from '../keys.ts';
-import { MOST_POINTS } from '../spec.ts';
+import { FORM_CONTROLS, pointButtonId } from '../form/focus-after.ts';
+import { pointPath } from '../form/keys.ts';
+import type { EntryProblem } from '../read/collector.ts';
+import { MOST_POINTS } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import type { PointProps } from './context.ts';
 

@@ -1,9 +1,9 @@
 import type { PointTextKey } from '../../sheet/entries.ts';
 import type { ReadSpec } from '../../text/read/quantity.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
-import { controlId, pointPath } from '../keys.ts';
-import { POINT_SPECS } from '../point-spec.ts';
-import { readAs } from '../read-as.ts';
+import { controlId, pointPath } from '../form/keys.ts';
+import { readAs } from '../form/read-as.ts';
+import { POINT_SPECS } from '../read/point-spec.ts';
 import { strings } from '../strings.ts';
 import { editPointText, type PointProps, problemAt } from './context.ts';
 

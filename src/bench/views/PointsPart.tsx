@@ -1,5 +1,5 @@
 import { Folded } from '../../widgets/parts/Folded.tsx';
-import { LONGEST_LABEL } from '../spec.ts';
+import { LONGEST_LABEL } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import { LockNote, LoggedChanges } from './AgreementNotes.tsx';
 import { faultyAt, type PointProps } from './context.ts';

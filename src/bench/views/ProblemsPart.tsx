@@ -1,9 +1,9 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { isolated } from '../../text/isolate.ts';
-import type { BenchAction } from '../actions.ts';
 import { blankStrings } from '../blank-strings.ts';
-import { controlId, type FieldPath, pointPath } from '../keys.ts';
-import type { BenchState } from '../state.types.ts';
+import { controlId, type FieldPath, pointPath } from '../form/keys.ts';
+import type { BenchAction } from '../state/actions.ts';
+import type { BenchState } from '../state/state.types.ts';
 import { strings } from '../strings.ts';
 
 interface ProblemsPartProps {

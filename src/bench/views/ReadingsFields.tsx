@@ -1,9 +1,9 @@
 import { useMemo } from 'preact/hooks';
 import { COLUMNS_OF, type ColumnName, type MethodKind } from '../../sheet/method.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
-import { columnOutlier, columnSummary, type TypedColumn } from '../column-summary.ts';
-import { columnTexts } from '../column-texts.ts';
-import { controlId, pointPath } from '../keys.ts';
+import { columnOutlier, columnSummary, type TypedColumn } from '../form/column-summary.ts';
+import { controlId, pointPath } from '../form/keys.ts';
+import { columnTexts } from '../read/column-texts.ts';
 import { strings } from '../strings.ts';
 import { editPointText, type PointProps, problemAt } from './context.ts';
 

@@ -1,15 +1,15 @@
 import { TextField } from '../../widgets/parts/TextField.tsx';
-import { anyCheck, checkQuestion } from '../check-question.ts';
-import { controlId } from '../keys.ts';
-import { recordStrings as strings } from '../record-strings.ts';
+import { controlId } from '../form/keys.ts';
+import { LONGEST_TEXT } from '../read/spec.ts';
+import { anyCheck, checkQuestion } from '../validity/check-question.ts';
+import { recordStrings as strings } from '../words/record-strings.ts';
 import {
   agreementLines,
   calibrationLines,
   noteLines,
   RECORD_KEYS,
   type RecordLine,
-} from '../record-words.ts';
-import { LONGEST_TEXT } from '../spec.ts';
+} from '../words/record-words.ts';
 import { editText } from './context.ts';
 import { useFetched } from './use-fetched.ts';
 import type { DefenceProps } from './ValidityPart.tsx';
@@ -64,7 +64,7 @@ export function RecordPart(props: RecordProps) {
   );
 }
 
-const load = () => import('../check-words.ts');
+const load = () => import('../validity/check-words.ts');
 
 function ChecksOnPaper({ entries, measurement, shown, own }: RecordProps) {
   const any = anyCheck(entries);

@@ -2,12 +2,12 @@ import { exceeded } from '#compute';
 import { outOfRangeText } from '../../text/out-of-range-text.ts';
 import { strings as bandStrings } from '../../widgets/reading-band/strings.ts';
 import { levelAnswer, wattsAnswer } from '../../widgets/reading-band/words.ts';
-import { cautionStrings } from '../caution-strings.ts';
-import { outlierWords } from '../outlier-words.ts';
-import type { NumberedPoint, PointResult } from '../point-result.ts';
-import { resultStrings } from '../result-strings.ts';
-import { aloneWords, expandedWords, improvementWords } from '../result-words.ts';
-import { shownWords, verdictReasons, verdictSentence } from '../verdict-words.ts';
+import type { NumberedPoint, PointResult } from '../results/point-result.ts';
+import { cautionStrings } from '../words/caution-strings.ts';
+import { outlierWords } from '../words/outlier-words.ts';
+import { resultStrings } from '../words/result-strings.ts';
+import { aloneWords, expandedWords, improvementWords } from '../words/result-words.ts';
+import { shownWords, verdictReasons, verdictSentence } from '../words/verdict-words.ts';
 import { VerdictFigure } from './VerdictFigure.tsx';
 
 /** The three answers in a row and the verdict with what it rests on; or why the method gives no number, in place of all of them. */

@@ -1,13 +1,13 @@
 import { useMemo } from 'preact/hooks';
 import { useResting } from '../../widgets/parts/use-resting.ts';
 import { blankStrings } from '../blank-strings.ts';
-import { recordSentences } from '../measured-words.ts';
-import { isOwn } from '../own.ts';
-import { summarise } from '../result-words.ts';
-import type { BenchAction, BenchState } from '../state.ts';
-import { shownPoint } from '../state.ts';
+import { isOwn } from '../state/own.ts';
+import type { BenchAction, BenchState } from '../state/state.ts';
+import { shownPoint } from '../state/state.ts';
 import { useLate } from '../use-late.ts';
 import type { Results } from '../use-results.ts';
+import { recordSentences } from '../words/measured-words.ts';
+import { summarise } from '../words/result-words.ts';
 import { AllPointsPart } from './AllPointsPart.tsx';
 import { BenchFigure } from './BenchFigure.tsx';
 import { ChecksCaution } from './ChecksCaution.tsx';

@@ -1,7 +1,7 @@
-import type { BenchResult } from '../result.ts';
-import { resultStrings } from '../result-strings.ts';
-import { type RobustnessLine, robustnessWords } from '../robustness-words.ts';
+import type { BenchResult } from '../results/result.ts';
 import { useSettled } from '../use-settled.ts';
+import { resultStrings } from '../words/result-strings.ts';
+import { type RobustnessLine, robustnessWords } from '../words/robustness-words.ts';
 
 const strings = resultStrings.robustness;
 const COLUMNS = [

@@ -1,6 +1,6 @@
 import { RULE_KINDS } from '../../sheet/entries.ts';
 import { Folded } from '../../widgets/parts/Folded.tsx';
-import { RULE_KEYS } from '../spec.ts';
+import { RULE_KEYS } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import { LoggedChanges } from './AgreementNotes.tsx';
 import { faultyAt, type PartProps } from './context.ts';

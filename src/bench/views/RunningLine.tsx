@@ -1,8 +1,8 @@
 import type { VNode } from 'preact';
 import { UndoButtons } from '../../widgets/parts/UndoButtons.tsx';
-import type { BenchAction } from '../actions.ts';
-import { FORM_CONTROLS } from '../focus-after.ts';
-import type { BenchState } from '../state.types.ts';
+import { FORM_CONTROLS } from '../form/focus-after.ts';
+import type { BenchAction } from '../state/actions.ts';
+import type { BenchState } from '../state/state.types.ts';
 import { strings } from '../strings.ts';
 import { AsWritten } from './AsWritten.tsx';
 

@@ -1,8 +1,8 @@
 import { levelAnswer, wattsAnswer } from '../../widgets/reading-band/words.ts';
 import { blankStrings } from '../blank-strings.ts';
-import type { PointResult } from '../point-result.ts';
+import type { PointResult } from '../results/point-result.ts';
 import { strings } from '../strings.ts';
-import { verdictSentence } from '../verdict-words.ts';
+import { verdictSentence } from '../words/verdict-words.ts';
 
 interface RunningWordsProps {
   readonly result: PointResult;

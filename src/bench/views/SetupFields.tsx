@@ -1,5 +1,5 @@
 import { Folded } from '../../widgets/parts/Folded.tsx';
-import { SETUP_FIELDS, type SetupKey } from '../setup-spec.ts';
+import { SETUP_FIELDS, type SetupKey } from '../read/setup-spec.ts';
 import { strings } from '../strings.ts';
 import { faultyAt, type PartProps } from './context.ts';
 import { SheetChoice } from './SheetChoice.tsx';

@@ -1,6 +1,6 @@
 import type { SheetEntries } from '../../sheet/entries.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
-import { controlId } from '../keys.ts';
+import { controlId } from '../form/keys.ts';
 import { strings } from '../strings.ts';
 import type { PartProps } from './context.ts';
 

@@ -1,10 +1,10 @@
 import type { SheetTextKey } from '../../sheet/entries.ts';
 import type { ReadSpec } from '../../text/read/quantity.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
-import { controlId } from '../keys.ts';
-import { readAs } from '../read-as.ts';
-import { SETUP_SPECS } from '../setup-spec.ts';
-import { SHEET_SPECS } from '../spec.ts';
+import { controlId } from '../form/keys.ts';
+import { readAs } from '../form/read-as.ts';
+import { SETUP_SPECS } from '../read/setup-spec.ts';
+import { SHEET_SPECS } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import { editText, type PartProps, problemAt } from './context.ts';
 

@@ -1,4 +1,4 @@
-import { simulationPartStrings as strings } from '../simulation-strings.ts';
+import { simulationPartStrings as strings } from '../words/simulation-strings.ts';
 import { FetchedPart } from './FetchedPart.tsx';
 import type { DefenceProps } from './ValidityPart.tsx';
 

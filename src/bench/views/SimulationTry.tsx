@@ -2,10 +2,10 @@ import { ComparedTable } from '../../widgets/simulation/ComparedTable.tsx';
 import type { SimulatedSheet } from '../../widgets/simulation/messages.ts';
 import { SimulationRun } from '../../widgets/simulation/SimulationRun.tsx';
 import { strings as simulationStrings } from '../../widgets/simulation/strings.ts';
-import type { NumberedPoint, PointResult } from '../point-result.ts';
-import { wholeInterval } from '../result.ts';
-import { simulationWords } from '../simulation-words.ts';
-import { tryStrings as strings } from '../try-strings.ts';
+import type { NumberedPoint, PointResult } from '../results/point-result.ts';
+import { wholeInterval } from '../results/result.ts';
+import { simulationWords } from '../words/simulation-words.ts';
+import { tryStrings as strings } from '../words/try-strings.ts';
 import type { DefenceProps } from './ValidityPart.tsx';
 
 /** Runs the simulation of the shown point, and sets its interval beside the computed ones of the state it was started for. */

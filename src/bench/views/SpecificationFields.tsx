@@ -1,8 +1,8 @@
 import { SPECIFICATION_FORMS } from '../../sheet/entries.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
-import { controlId, pointPath } from '../keys.ts';
-import { MAY_BE_EMPTY, SPECIFICATION_KEYS } from '../point-spec.ts';
-import { limitsAs } from '../read-as.ts';
+import { controlId, pointPath } from '../form/keys.ts';
+import { limitsAs } from '../form/read-as.ts';
+import { MAY_BE_EMPTY, SPECIFICATION_KEYS } from '../read/point-spec.ts';
 import { strings } from '../strings.ts';
 import type { PointProps } from './context.ts';
 import { PointField } from './PointField.tsx';

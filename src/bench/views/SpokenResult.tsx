@@ -1,7 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { Announcer } from '../../widgets/parts/Announcer.tsx';
 import { useResting } from '../../widgets/parts/use-resting.ts';
-import type { PointResult } from '../point-result.ts';
+import type { PointResult } from '../results/point-result.ts';
 import { strings } from '../strings.ts';
 import type { Answering } from '../use-answering.ts';
 import { useLate } from '../use-late.ts';

@@ -1,10 +1,10 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { styleWith } from '../../text/style.ts';
 import { useDecimal } from '../../widgets/parts/use-decimal.ts';
-import type { BenchResult } from '../result.ts';
-import { statedStrings as strings } from '../stated-strings.ts';
-import { type StatedForm, statedForms } from '../stated-words.ts';
+import type { BenchResult } from '../results/result.ts';
 import { useCopy } from '../use-copy.ts';
+import { statedStrings as strings } from '../words/stated-strings.ts';
+import { type StatedForm, statedForms } from '../words/stated-words.ts';
 
 /** The result in the standard forms, each to be copied, and how numbers were rounded. */
 export function StatedPart({ result }: { result: BenchResult }) {

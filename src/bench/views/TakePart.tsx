@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
-import { copyStrings as strings } from '../copy-strings.ts';
-import { takenOf } from '../taken.ts';
+import { copyStrings as strings } from '../export/copy-strings.ts';
+import { takenOf } from '../export/taken.ts';
 import { CopyPart } from './CopyPart.tsx';
 import { FilesPart } from './FilesPart.tsx';
 import type { DefenceProps } from './ValidityPart.tsx';

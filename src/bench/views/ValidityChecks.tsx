@@ -1,8 +1,8 @@
-import { CHECK_FIELDS, type CheckKind } from '../check-kinds.ts';
-import { checkOutcomes } from '../check-outcome.ts';
-import { checkQuestion } from '../check-question.ts';
-import { checkStrings as strings } from '../check-strings.ts';
-import { allowanceNote, checkLine } from '../check-words.ts';
+import { CHECK_FIELDS, type CheckKind } from '../validity/check-kinds.ts';
+import { checkOutcomes } from '../validity/check-outcome.ts';
+import { checkQuestion } from '../validity/check-question.ts';
+import { checkStrings as strings } from '../validity/check-strings.ts';
+import { allowanceNote, checkLine } from '../validity/check-words.ts';
 import { CheckField } from './CheckField.tsx';
 import type { DefenceProps } from './ValidityPart.tsx';
 

@@ -1,6 +1,6 @@
 import type { Measurement } from '../../sheet/measurement.ts';
-import type { PointResult } from '../point-result.ts';
-import { validityStrings as strings } from '../validity-strings.ts';
+import type { PointResult } from '../results/point-result.ts';
+import { validityStrings as strings } from '../validity/validity-strings.ts';
 import type { PartProps } from './context.ts';
 import { FetchedPart } from './FetchedPart.tsx';
 

@@ -1,10 +1,10 @@
 import { VerdictZones } from '../../figures/VerdictZones.tsx';
 import { verdictLabel } from '../../text/words.ts';
-import { demandText } from '../measured-words.ts';
-import type { NumberedPoint } from '../point-result.ts';
-import { resultStrings } from '../result-strings.ts';
-import { summarise } from '../result-words.ts';
-import { shownWords } from '../verdict-words.ts';
+import type { NumberedPoint } from '../results/point-result.ts';
+import { demandText } from '../words/measured-words.ts';
+import { resultStrings } from '../words/result-strings.ts';
+import { summarise } from '../words/result-words.ts';
+import { shownWords } from '../words/verdict-words.ts';
 
 /** The verdict as a picture: zones among the limits, hatched where this measurement cannot tell. */
 export function VerdictFigure({ shown }: { shown: NumberedPoint }) {

@@ -1,6 +1,6 @@
-import type { BenchResult } from '../result.ts';
-import { resultStrings } from '../result-strings.ts';
-import { waysOf, whyWaysDiffer } from '../ways.ts';
+import type { BenchResult } from '../results/result.ts';
+import { resultStrings } from '../words/result-strings.ts';
+import { waysOf, whyWaysDiffer } from '../words/ways.ts';
 import { DistributionPart } from './DistributionPart.tsx';
 
 const strings = resultStrings.ways;

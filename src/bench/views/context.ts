@@ -1,7 +1,7 @@
 import type { PointEntries, PointTextKey, SheetEntries, SheetTextKey } from '../../sheet/entries.ts';
-import type { BenchAction } from '../actions.ts';
-import type { EntryProblem } from '../collector.ts';
-import { type FieldPath, pointPath } from '../keys.ts';
+import { type FieldPath, pointPath } from '../form/keys.ts';
+import type { EntryProblem } from '../read/collector.ts';
+import type { BenchAction } from '../state/actions.ts';
 
 /** What each part of the form gets. */
 export interface PartProps {

@@ -1,7 +1,7 @@
 import { useCallback, useLayoutEffect, useRef } from 'preact/hooks';
-import type { BenchAction } from '../actions.ts';
-import { focusAfter, type Shown } from '../focus-after.ts';
-import { stamped } from '../stamped.ts';
+import { focusAfter, type Shown } from '../form/focus-after.ts';
+import type { BenchAction } from '../state/actions.ts';
+import { stamped } from '../state/stamped.ts';
 
 /**
  * Sends actions with the time, and keeps the focus at hand when what had it moves or goes. A pointer that drags has no focus to keep,

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
-import type { Help } from '../help.ts';
-import { type HelpFound, helpWork, NOTHING_FOUND } from '../help-work.ts';
+import type { Help } from '../help/help.ts';
+import { type HelpFound, helpWork, NOTHING_FOUND } from '../help/help-work.ts';
 import { inSlices } from '../slices.ts';
 
 /** What would help, as far as it is found: computed in slices while `wanted`, begun anew for another question. */

@@ -1,6 +1,6 @@
 import { useRef } from 'preact/hooks';
 import type { SheetEntries } from '../../sheet/entries.ts';
-import type { EntryProblem } from '../collector.ts';
+import type { EntryProblem } from '../read/collector.ts';
 
 /** Whether two sheets differ in nothing but what is left aside. */
 export const isSameBut = (

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'preact/hooks';
-import { undoKey } from '../undo-keys.ts';
+import { undoKey } from '../form/undo-keys.ts';
 
 /** Inside these the browser's own undo of typing stays. */
 const TYPING = 'textarea, input:not([type="radio"], [type="checkbox"], [type="range"], [type="button"])';

@@ -1,4 +1,4 @@
-import { controlId } from '../../bench/keys.ts';
+import { controlId } from '../../bench/form/keys.ts';
 import { problemAt } from '../../bench/views/context.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
 import type { BorrowTextKey } from '../entries.ts';

@@ -1,4 +1,4 @@
-import { controlId } from '../../bench/keys.ts';
+import { controlId } from '../../bench/form/keys.ts';
 import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
 import { FIELDS_HELP } from '../../widgets/parts/decimal-help.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';

@@ -1,4 +1,4 @@
-import { controlId } from '../../bench/keys.ts';
+import { controlId } from '../../bench/form/keys.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { strings } from '../strings.ts';
 import type { PartProps } from './context.ts';

@@ -1,4 +1,4 @@
-import { controlId, linkPath } from '../../bench/keys.ts';
+import { controlId, linkPath } from '../../bench/form/keys.ts';
 import { problemAt } from '../../bench/views/context.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
 import { MOST_PLACES, type PlaceEntries } from '../entries.ts';

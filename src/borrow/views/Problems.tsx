@@ -1,5 +1,5 @@
-import type { EntryProblem } from '../../bench/collector.ts';
-import { controlId } from '../../bench/keys.ts';
+import { controlId } from '../../bench/form/keys.ts';
+import type { EntryProblem } from '../../bench/read/collector.ts';
 import { strings } from '../strings.ts';
 
 /** What cannot be used yet, each with a way to its field. */

@@ -1,4 +1,4 @@
-import type { EntryProblem } from '../../bench/collector.ts';
+import type { EntryProblem } from '../../bench/read/collector.ts';
 import type { BorrowEntries } from '../entries.ts';
 import type { BorrowAction } from '../state.ts';
 

@@ -1,4 +1,4 @@
-import { controlId } from '../../bench/keys.ts';
+import { controlId } from '../../bench/form/keys.ts';
 import { isolated } from '../../text/isolate.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { TextField } from '../../widgets/parts/TextField.tsx';

@@ -1,4 +1,4 @@
-import { sheetFragment } from '../../bench/address.ts';
+import { sheetFragment } from '../../bench/address/address.ts';
 import { borrowFragment } from '../../borrow/address.ts';
 import { type BorrowEntries, blankEntries } from '../../borrow/entries.ts';
 import type { Example } from '../../examples/example.ts';

@@ -1,4 +1,4 @@
-import { type NumberedPoint, pointResult } from '../../bench/point-result.ts';
+import { type NumberedPoint, pointResult } from '../../bench/results/point-result.ts';
 import { measurementOf } from '../../sheet/at-point.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 

@@ -1,5 +1,5 @@
-import { sheetFragment } from '../../bench/address.ts';
-import { setupStrings } from '../../bench/setup-strings.ts';
+import { sheetFragment } from '../../bench/address/address.ts';
+import { setupStrings } from '../../bench/form/setup-strings.ts';
 import { clubMeasurement, sisterMeasurement } from '../../sheet/club-measurement.ts';
 import type { MethodKind } from '../../sheet/method.ts';
 

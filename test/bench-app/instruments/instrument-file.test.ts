@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { sheetsInFile } from '../../../src/bench/export/sheet-file.ts';
 import {
   instrumentFileForm,
   instrumentsAsFile,
@@ -8,7 +9,6 @@ import {
 } from '../../../src/bench/instruments/instrument-file.ts';
 import { readInstrument } from '../../../src/bench/instruments/read-instrument.ts';
 import type { Known } from '../../../src/bench/instruments/take.ts';
-import { sheetsInFile } from '../../../src/bench/sheet-file.ts';
 import { LARGEST_FILE } from '../../../src/exchange/file-form.ts';
 import { blankInstrument } from '../../../src/instruments/blank.ts';
 import { clubInstruments } from '../../../src/instruments/club.ts';

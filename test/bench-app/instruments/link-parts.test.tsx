@@ -1,7 +1,7 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { LinkAge } from '../../../src/bench/instruments/LinkParts.tsx';
-import { demonstration, reduceBench } from '../../../src/bench/state.ts';
+import { demonstration, reduceBench } from '../../../src/bench/state/state.ts';
 import { LinkInstrument } from '../../../src/bench/views/LinkInstrument.tsx';
 import { blankLink, type LinkEntries } from '../../../src/sheet/entries.ts';
 

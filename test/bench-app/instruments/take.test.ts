@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { type Known, taken, whyNot } from '../../../src/bench/instruments/take.ts';
-import { readMeasurement } from '../../../src/bench/read-measurement.ts';
+import { readMeasurement } from '../../../src/bench/read/read-measurement.ts';
 import { blankInstrument } from '../../../src/instruments/blank.ts';
 import { readDay } from '../../../src/instruments/day.ts';
 import type { InstrumentEntries } from '../../../src/instruments/instrument.ts';

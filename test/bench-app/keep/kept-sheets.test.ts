@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { demonstrationEntries, freshEntries } from '../../../src/bench/fresh.ts';
+import { demonstrationEntries, freshEntries } from '../../../src/bench/entries/fresh.ts';
 import { keptSheets, SHEET_FORM, sheetFrom } from '../../../src/bench/keep/kept-sheets.ts';
 import { blankSheet } from '../../../src/sheet/blank-sheet.ts';
 import { blankLink, blankPoint, type SheetEntries } from '../../../src/sheet/entries.ts';

@@ -1,12 +1,12 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import type { BenchAction } from '../../../src/bench/actions.ts';
-import { encodeEntries } from '../../../src/bench/address.ts';
-import { demonstrationEntries } from '../../../src/bench/fresh.ts';
+import { encodeEntries } from '../../../src/bench/address/address.ts';
+import { demonstrationEntries } from '../../../src/bench/entries/fresh.ts';
 import { type Arrived, arrive } from '../../../src/bench/keep/arrive.ts';
 import { type Keeper, keeper } from '../../../src/bench/keep/keeper.ts';
 import { keptSheets } from '../../../src/bench/keep/kept-sheets.ts';
 import type { KeptMark } from '../../../src/bench/keep/mark.ts';
 import { openingAt } from '../../../src/bench/keep/opening.ts';
+import type { BenchAction } from '../../../src/bench/state/actions.ts';
 import type { SheetEntries } from '../../../src/sheet/entries.ts';
 import type { Kept, KeptStore } from '../../../src/store/kept.ts';
 import { failed, type StoreProblem } from '../../../src/store/outcome.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { demonstrationEntries } from '../../../src/bench/fresh.ts';
+import { demonstrationEntries } from '../../../src/bench/entries/fresh.ts';
 import { isFuture } from '../../../src/bench/keep/future.ts';
 import {
   afterChange,

@@ -1,12 +1,17 @@
 import { IDBObjectStore } from 'fake-indexeddb';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { encodeEntries } from '../../../src/bench/address.ts';
-import { demonstrationEntries } from '../../../src/bench/fresh.ts';
+import { encodeEntries } from '../../../src/bench/address/address.ts';
+import { demonstrationEntries } from '../../../src/bench/entries/fresh.ts';
 import type { Keeper } from '../../../src/bench/keep/keeper.ts';
 import { keptSheets } from '../../../src/bench/keep/kept-sheets.ts';
 import { markIn } from '../../../src/bench/keep/mark.ts';
 import { startKeeping } from '../../../src/bench/keep/start-keeping.ts';
-import { type BenchAction, type BenchState, demonstration, reduceBench } from '../../../src/bench/state.ts';
+import {
+  type BenchAction,
+  type BenchState,
+  demonstration,
+  reduceBench,
+} from '../../../src/bench/state/state.ts';
 import type { SheetEntries } from '../../../src/sheet/entries.ts';
 import type { KeptStore } from '../../../src/store/kept.ts';
 import { freshDatabase } from '../../store/fresh-database.ts';

@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { demonstrationEntries } from '../../../src/bench/fresh.ts';
+import { demonstrationEntries } from '../../../src/bench/entries/fresh.ts';
 import { keptSheets } from '../../../src/bench/keep/kept-sheets.ts';
 import { type Shelf, withDuplicate, withRemoved, withRestored } from '../../../src/bench/sheets/changes.ts';
 import { sheetStrings as strings } from '../../../src/bench/sheets/strings.ts';

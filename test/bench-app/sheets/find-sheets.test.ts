@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { demonstrationEntries } from '../../../src/bench/fresh.ts';
+import { demonstrationEntries } from '../../../src/bench/entries/fresh.ts';
 import { findable, found } from '../../../src/bench/sheets/find-sheets.ts';
 import type { SheetEntries } from '../../../src/sheet/entries.ts';
 import type { Kept } from '../../../src/store/kept.ts';

@@ -1,12 +1,12 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { demonstrationEntries } from '../../../src/bench/fresh.ts';
+import { demonstrationEntries } from '../../../src/bench/entries/fresh.ts';
 import { ElsewhereNotice } from '../../../src/bench/keep/ElsewhereNotice.tsx';
 import { KeptLine } from '../../../src/bench/keep/KeptLine.tsx';
 import { keepStrings } from '../../../src/bench/keep/strings.ts';
 import { SheetRow } from '../../../src/bench/sheets/SheetRow.tsx';
 import { sheetStrings } from '../../../src/bench/sheets/strings.ts';
-import { demonstration } from '../../../src/bench/state.ts';
+import { demonstration } from '../../../src/bench/state/state.ts';
 import { METHODS } from '../../../src/sheet/method.ts';
 
 const NOW = Date.parse('2031-05-04T10:00:00Z');

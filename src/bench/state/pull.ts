@@ -1,0 +1,83 @@
+import { type Input, propagate, type SumModel } from '#compute';
+import { amountOf, withAmount, withLinkAmount } from '../../sheet/amount.ts';
+import { COVERAGE_FACTOR } from '../../sheet/coverage.ts';
+import type { LinkEntries } from '../../sheet/entries.ts';
+import type { Sheet } from '../../sheet/sheet.ts';
+import { outcomeOf, toModel } from '../../sheet/to-model.ts';
+import { statementEntries } from '../entries/statement-entries.ts';
+import { tidy, typed } from '../entries/typed.ts';
+import { amountSpec } from '../read/link-spec.ts';
+
+/** A handle moves in steps of this many dB, percent, volts ... */
+const STEP = 0.01;
+/** Amount small enough for its uncertainty to be in proportion. */
+const PROBE = 1e-3;
+
+/**
+ * The texts of a link after its handle was dragged to where the band below it has this expanded uncertainty. What stands
+ * above the link cannot be undone below it: then the link adds nothing. A sum of terms or two standing-wave ratios become plain
+ * limits, since nobody can say which of their numbers was meant; a table of corrections becomes the one that holds here. Undefined if
+ * there is no such link, or no number at all.
+ */
+export function pulledLink({
+  sheet,
+  id,
+  expandedDb,
+}: {
+  sheet: Sheet;
+  id: string;
+  expandedDb: number;
+}): Partial<LinkEntries> | undefined {
+  const link = sheet.links.find((candidate) => candidate.id === id);
+  if (link === undefined || !Number.isFinite(expandedDb) || !outcomeOf(sheet).inRange) return undefined;
+  const above = uncertaintyAbove(sheet, id);
+  const wanted = Math.max(0, expandedDb / COVERAGE_FACTOR);
+  const own = Math.sqrt(Math.max(0, wanted ** 2 - above ** 2));
+  const wish = own / uncertaintyPerAmount(sheet, id);
+  const amount = Math.min(amountSpec(link.unit).max, Math.round(wish / STEP) / Math.round(1 / STEP));
+  if (amount === amountOf(link.statement)) return {};
+  return {
+    ...tidied(statementEntries(withAmount(link.statement, amount))),
+    unit: link.unit,
+    ...(link.correctionDb !== undefined && { loss: typed(tidy(link.lossDb)) }),
+  };
+}
+
+/**
+ * Standard uncertainty in dB of everything above a link. Propagation is all that a handle asks for: what finds whole distributions
+ * is fetched with the results.
+ */
+export function uncertaintyAbove(sheet: Sheet, id: string): number {
+  const { inputs, sensitivities, ...model } = toModel(sheet);
+  const above = Math.max(
+    0,
+    inputs.findIndex((input) => input.id === id),
+  );
+  return propagate({
+    model: { ...model, inputs: inputs.slice(0, above), sensitivities: sensitivities.slice(0, above) },
+  }).standardUncertainty;
+}
+
+/** Standard uncertainty in dB of the result that one unit of a link's amount stands for, at this sheet's reading. */
+function uncertaintyPerAmount(sheet: Sheet, id: string): number {
+  const probe = withLinkAmount(sheet, id, PROBE);
+  const links = probe.links.map(({ reflections: _, ...link }) => link);
+  const outcome = outcomeOf({ ...probe, links });
+  return outcome.inRange ? contributionOf(outcome.model, id) / PROBE : Number.POSITIVE_INFINITY;
+}
+
+function contributionOf({ inputs, sensitivities }: SumModel, id: string): number {
+  const index = inputs.findIndex((input) => input.id === id);
+  const input: Input | undefined = inputs[index];
+  const own = input?.standardUncertainty ?? input?.distribution.standardDeviation ?? 0;
+  return own * Math.abs(sensitivities[index] ?? 1);
+}
+
+/** Ends of lopsided limits to the thousandth: dragging keeps their proportions, which may be no round numbers. */
+function tidied(texts: Partial<LinkEntries>): Partial<LinkEntries> {
+  const tidy = (text: string): string => typed(Math.round(Number(text) * 1000) / 1000);
+  const { lower, upper } = texts;
+  return lower === undefined || upper === undefined
+    ? texts
+    : { ...texts, lower: tidy(lower), upper: tidy(upper) };
+}
