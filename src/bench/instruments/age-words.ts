@@ -2,6 +2,8 @@ import { ageOf, yearsSince } from '../../instruments/age.ts';
 import type { Day } from '../../instruments/day.ts';
 import type { LinkEntries } from '../../sheet/entries.ts';
 import { numberText } from '../../text/quantity-text.ts';
+import { isGood, readField } from '../../text/read/field.ts';
+import { LINK_SPECS } from '../read/link-spec.ts';
 import { ageStrings as strings } from './age-strings.ts';
 
 /** How old a calibration is, in words. */
@@ -34,6 +36,12 @@ export function ageWords(
 /** Years that drift was reckoned for may be off by so much: a week. */
 const SAME_YEARS = 0.02;
 
+/** Whether drift was reckoned for so many years; a text that cannot be read was reckoned for none. */
+function isFor(text: string, years: number): boolean {
+  const field = readField(text, LINK_SPECS.years);
+  return isGood(field) && Math.abs(years - field.value) <= SAME_YEARS;
+}
+
 const years = (value: number): string => numberText('shown', { value, decimals: 2 });
 
 /**
@@ -46,7 +54,7 @@ export function linkAgeWords(
 ): AgeWords | undefined {
   const drifts = link.part === 'drift' || (link.form === 'terms' && link.perYear.trim() !== '');
   const now = drifts ? yearsSince(link.calibrated, on) : undefined;
-  const stale = now !== undefined && !(Math.abs(now - Number(link.years)) <= SAME_YEARS);
+  const stale = now !== undefined && !isFor(link.years, now);
   const age = link.part === 'drift' ? undefined : ageWords(link, on);
   if (!stale)
     return age ?? (now === undefined ? undefined : { text: strings.years(years(now)), warns: false });

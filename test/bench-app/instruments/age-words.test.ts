@@ -58,6 +58,14 @@ describe('a link that was taken from an instrument', () => {
     expect(on('2026-11-09', { ...drift, years: 'x' })?.warns).toBe(true);
   });
 
+  it('reads its years with either decimal sign', () => {
+    for (const years of ['0.5', '0,5'])
+      expect(on('2026-11-09', { ...drift, years }), years).toEqual({
+        text: 'Reckoned for 0.50 years since the calibration.',
+        warns: false,
+      });
+  });
+
   it('says of a term per year both the age and that the years are others', () => {
     expect(on('2027-05-09', terms)).toMatchObject({ warns: false, text: expect.stringContaining('ends on') });
     const found = on('2029-05-09', terms);
