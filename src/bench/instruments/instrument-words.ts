@@ -2,7 +2,9 @@ import type { InstrumentEntries } from '../../instruments/instrument.ts';
 import { isolated } from '../../text/isolate.ts';
 import { fewestDecimals } from '../../text/place.ts';
 import { dbText, quantityText } from '../../text/quantity-text.ts';
+import { isGood, readField } from '../../text/read/field.ts';
 import { statementText } from '../../text/statement-text.ts';
+import { SETUP_SPECS } from '../read/setup-spec.ts';
 import { statedText } from '../words/stated-link-text.ts';
 import { hasLoss } from './as-link.ts';
 import { type Instrument, readInstrument } from './read-instrument.ts';
@@ -47,8 +49,10 @@ const correctionText = ({ correctionDb }: Instrument): string =>
 
 function nominal(entries: InstrumentEntries, { lossDb }: Instrument): readonly string[] {
   if (hasLoss(entries)) return [lossDb < 0 ? strings.gain(db(-lossDb)) : strings.loss(db(lossDb))];
-  const value = Number(entries.resistance.replace(',', '.'));
-  if (entries.kind !== 'load' || !Number.isFinite(value)) return [];
+  if (entries.kind !== 'load') return [];
+  const field = readField(entries.resistance, SETUP_SPECS.load);
+  if (!isGood(field)) return [];
+  const { value } = field;
   return [quantityText('shown', { value, decimals: fewestDecimals(value, MOST_DECIMALS), unit: 'ohm' })];
 }
 

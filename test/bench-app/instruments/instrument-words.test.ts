@@ -30,6 +30,10 @@ describe('an instrument in a line', () => {
     );
   });
 
+  it.each(['49,8', '49.8 ohm', '49.8 Ω'])('of a load says its resistance, typed as %s', (resistance) => {
+    expect(plain(statementLine({ ...club('Dummy'), resistance }))).toMatch(/^49\.8 Ω;/);
+  });
+
   it('is none while its form is not finished', () => {
     expect(statementLine(blankInstrument('pad'))).toBeUndefined();
   });
