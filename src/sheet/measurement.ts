@@ -35,8 +35,10 @@ export interface StatedLink extends Omit<Link, 'statement' | 'reflections'> {
 /** One frequency or setting at which power was measured, with what is demanded there and what was read. */
 export interface Point {
   readonly id: string;
-  /** The reader's own words: "3.58 MHz". */
+  /** What it is called: in the reader's own words, "80 m, low power". */
   readonly label: string;
+  /** Nobody named it: the label is its frequency or its place, as the page writes them. */
+  readonly unnamed?: true;
   readonly frequencyHz?: number;
   readonly specification: Specification;
   /** Whether the upper limit is that of a licence, which has words of its own. */

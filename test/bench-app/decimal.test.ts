@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { entriesOf } from '../../src/bench/entries/entries-of.ts';
 import { demonstrationEntries } from '../../src/bench/entries/fresh.ts';
 import { budgetRows } from '../../src/bench/export/budget-table.ts';
 import { pictureWords } from '../../src/bench/export/picture-words.ts';
@@ -19,6 +20,7 @@ import { styleWith } from '../../src/text/style.ts';
 import { TEXT_FORMS } from '../../src/text/summary/forms.ts';
 import { usableEntries } from './any-entries.ts';
 import { anyComputed, numberedOf } from './any-measurement.ts';
+import { typedMeasurement } from './typed-sheet.ts';
 
 /** A text whose decimals have no sign that could differ. */
 const signless = (text: string): string =>
@@ -73,6 +75,18 @@ describe('what is taken along with decimal commas', () => {
     const own = (text: string): string =>
       text.replaceAll('\\', '').replaceAll(/\s+/g, ' ').replaceAll('GUM 7.2.6', '');
     for (const text of texts) expect(own(text)).not.toMatch(/\d\.\d/);
+  });
+
+  it('calls a point that nobody named by its frequency with the sign that was asked for', () => {
+    const points = [
+      { readings: '27', frequency: '3.58' },
+      { readings: '27', label: 'at 7.03' },
+      { readings: '27' },
+    ];
+    const measurement = typedMeasurement({ points });
+    const named = readingRows(measurement, 'comma').map(([name]) => name);
+    expect(named).toEqual(['Point', '3,58 MHz', 'at 7.03', 'Point 3']);
+    expect(entriesOf(measurement).points.map(({ label }) => label)).toEqual(['', 'at 7.03', '']);
   });
 
   it('says the same in a picture as with points', () => {

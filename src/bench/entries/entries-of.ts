@@ -57,7 +57,7 @@ function pointEntries(point: Point, method: MethodKind): PointEntries {
   });
   return {
     ...blankPoint(point.id),
-    label: point.label,
+    label: point.unnamed ? '' : point.label,
     frequency: point.frequencyHz === undefined ? '' : `${typed(tidy(point.frequencyHz / HZ_PER_MHZ))} MHz`,
     ...specificationEntries(point),
     ...Object.fromEntries(columns),

@@ -54,6 +54,6 @@ export const namelessMeasurement = (measurement: Measurement): Measurement => ({
   ...measurement,
   title: strings.title,
   links: namelessLinks(measurement.links),
-  points: measurement.points.map((point) => ({ ...point, label: '' })),
+  points: measurement.points.map((point) => ({ ...point, label: '', unnamed: true as const })),
   record: { ...measurement.record, ...NO_NAMES },
 });

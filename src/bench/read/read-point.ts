@@ -59,6 +59,7 @@ function readOne(context: PointContext, waiting: boolean): Point | undefined {
   return {
     id: entries.id,
     label: labelOf(entries.label, megahertz, position),
+    ...(entries.label.trim() === '' && { unnamed: true as const }),
     ...(megahertz !== undefined && { frequencyHz: megahertz * HZ_PER_MHZ }),
     specification,
     ...(entries.specification === 'licence' && { licence: true as const }),

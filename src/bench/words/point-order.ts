@@ -16,9 +16,10 @@ export interface PointWithResult {
 
 /** Nobody states a frequency in megahertz to more decimals than this: that is one hertz. */
 const FREQUENCY_DECIMALS = 6;
+
 /** How a point is called: by its own label, else its frequency, else its place in the sheet. */
-export function pointLabel(style: Style, { label, frequencyHz }: Point, position: number): string {
-  if (label.trim() !== '') return isolated(label);
+export function pointLabel(style: Style, { label, unnamed, frequencyHz }: Point, position: number): string {
+  if (!unnamed && label.trim() !== '') return isolated(label);
   if (frequencyHz === undefined) return strings.unnamed(position + 1);
   return frequencyText(style, frequencyHz);
 }
