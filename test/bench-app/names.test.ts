@@ -11,6 +11,7 @@ import { csvText } from '../../src/exchange/csv.ts';
 import { standalonePicture } from '../../src/exchange/picture.ts';
 import { light } from '../../src/styles/tokens.ts';
 import { TEXT_FORMS } from '../../src/text/summary/forms.ts';
+import { typedEntries } from './typed-sheet.ts';
 
 const TITLE = '\u05de\u05e9\u05d3\u05e8 7';
 const PAD = '\u0645\u062e\u0641\u0641 20';
@@ -64,6 +65,21 @@ describe('names from right to left beside numbers', () => {
     const table = csvText(budgetRows(measurement, [shown]), 'point');
     expect(table).toContain(PAD);
     expect(table).not.toMatch(/[\u2066-\u2069]/);
+  });
+
+  it('are kept apart where something is wrong with what they name', () => {
+    const frequency = '145 MHz';
+    const points = [{ readings: '7' }, { readings: '7', label: PAD, frequency }];
+    const table = { form: 'corrections', table: '1; 0.1; 0.06\n30; 0.1; 0.06', label: TITLE } as const;
+    const beyond = readMeasurement(
+      typedEntries({ points: points.map((point) => ({ frequency: '7', ...point })), links: [table] }),
+    ).problems[0];
+    keptApart(beyond?.label ?? '', TITLE);
+    keptApart(beyond?.problem ?? '', PAD);
+    const nothing = readMeasurement(
+      typedEntries({ points, links: [{ label: TITLE, form: 'terms', floor: '7 mW' }] }),
+    ).problems[0];
+    keptApart(nothing?.label ?? '', TITLE);
   });
 
   it('go back into the fields as they were typed', () => {

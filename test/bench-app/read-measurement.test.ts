@@ -204,6 +204,8 @@ describe('the points', () => {
     ]);
     expect(soleProblem(two({ nominal: 'x', label: 'Low power' }))?.label).toBe('Low power: Nominal level');
     expect(soleProblem(two({ nominal: 'x' }))?.label).toBe('Point 2: Nominal level');
+    const beyond = { label: '', frequency: '', readings: '119 dBm', nominal: '119' };
+    expect(soleProblem(two(beyond))?.label).toBe('Point 2: The whole chain');
   });
 
   it('wait for their first reading without holding the others up', () => {

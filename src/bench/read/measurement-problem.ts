@@ -1,7 +1,8 @@
 import { sheetAt } from '../../sheet/at-point.ts';
-import type { LinkEntries, PointEntries, SheetEntries } from '../../sheet/entries.ts';
+import type { LinkEntries, SheetEntries } from '../../sheet/entries.ts';
 import type { Measurement, Point } from '../../sheet/measurement.ts';
 import { outcomeOf } from '../../sheet/to-model.ts';
+import { isolated } from '../../text/isolate.ts';
 import { linkPath, pointPath } from '../form/keys.ts';
 import { reachOfInputs } from '../results/reach.ts';
 import { strings } from '../strings.ts';
@@ -68,10 +69,7 @@ function problemAtPoint(
   if (outcome === undefined) return culprit(measurement, point, entries);
   if (!outcome.inRange) return undefined;
   const { constant, inputs } = outcome.model;
-  const at = wholeChain(
-    measurement,
-    entries.points.find(({ id }) => id === point.id),
-  );
+  const at = wholeChain(measurement, point);
   if (Math.abs(constant) > LEVEL_LIMIT_DBM)
     return { ...at, problem: problemStrings.levelBeyond(LEVEL_LIMIT_DBM) };
   if (reachOfInputs(inputs) > WIDEST_CHAIN_DB)
@@ -89,16 +87,11 @@ function attempt<Of>(compute: () => Of): Of | undefined {
   }
 }
 
-function wholeChain({ links, points }: Measurement, point: PointEntries | undefined) {
+function wholeChain({ links, points }: Measurement, { id, label }: Point) {
   const [first] = links.filter(({ off }) => !off);
-  const path = first ? linkPath(first.id, 'loss') : pointPath(point?.id ?? '', 'readings');
-  const several = points.length > 1 && point !== undefined;
-  return {
-    path,
-    label: several
-      ? problemStrings.at(point.label.trim() || point.frequency, problemStrings.wholeChain)
-      : problemStrings.wholeChain,
-  };
+  const path = first ? linkPath(first.id, 'loss') : pointPath(id, 'readings');
+  const { at, wholeChain: words } = problemStrings;
+  return { path, label: points.length > 1 ? at(isolated(label), words) : words };
 }
 
 /** The link without which the sums would do; the readings where none is. */
@@ -111,11 +104,13 @@ function culprit(measurement: Measurement, point: Point, entries: SheetEntries):
   const index = entries.links.findIndex(({ id }) => id === refused?.id);
   const link = entries.links[index];
   const problem =
-    measurement.points.length > 1 ? problemStrings.noComponentAt(point.label) : problemStrings.noComponent;
+    measurement.points.length > 1
+      ? problemStrings.noComponentAt(isolated(point.label))
+      : problemStrings.noComponent;
   if (link === undefined)
     return { path: pointPath(point.id, 'readings'), label: strings.point.labels.readings, problem };
   const key = keyOf(link);
-  const label = strings.link.fieldOf(linkLabel(link, index + 1), strings.link.labels[key]);
+  const label = strings.link.fieldOf(isolated(linkLabel(link, index + 1)), strings.link.labels[key]);
   return { path: linkPath(link.id, key), label, problem };
 }
 

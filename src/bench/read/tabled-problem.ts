@@ -1,6 +1,7 @@
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { Measurement, Point, StatedLink, TabledStatement } from '../../sheet/measurement.ts';
 import { placeIn } from '../../sheet/resolve-corrections.ts';
+import { isolated } from '../../text/isolate.ts';
 import { linkPath } from '../form/keys.ts';
 import { strings } from '../strings.ts';
 import type { EntryProblem } from './collector.ts';
@@ -28,7 +29,7 @@ export function tabledProblem(
     const index = links.findIndex(({ id }) => id === link.id);
     const entries = links[index];
     const name = entries ? linkLabel(entries, index + 1) : link.label;
-    const label = strings.link.fieldOf(name, strings.link.labels.table);
+    const label = strings.link.fieldOf(isolated(name), strings.link.labels.table);
     return { path: linkPath(link.id, 'table'), label, problem };
   }
   return undefined;
@@ -39,7 +40,7 @@ function problemOf(measurement: Measurement, point: Point, { stated }: Tabled): 
   const { columns, frequencyHz } = point;
   const reading = { setup, columns, ...(frequencyHz !== undefined && { frequencyHz }) };
   const at = placeIn(stated, reading, measurand.delivery ?? 'intoIdeal');
-  const name = points.length > 1 ? point.label : problemStrings.thisPoint;
+  const name = points.length > 1 ? isolated(point.label) : problemStrings.thisPoint;
   if (at === undefined) return problemStrings.tableNoFrequency(name);
   const places = stated.points.map((each) => each.at);
   const [from, to] = [Math.min(...places), Math.max(...places)];

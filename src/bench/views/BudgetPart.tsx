@@ -1,5 +1,6 @@
 import { ShareBar } from '../../figures/ShareBar.tsx';
 import type { Measurement } from '../../sheet/measurement.ts';
+import { isolated } from '../../text/isolate.ts';
 import { coverageText } from '../../text/probability-text.ts';
 import { dbText } from '../../text/quantity-text.ts';
 import type { BenchResult } from '../results/result.ts';
@@ -23,7 +24,7 @@ const COLUMNS = [
 
 /** The table of links and the uncertainty budget in one. */
 export function BudgetPart({ result, links }: { result: BenchResult; links: Measurement['links'] }) {
-  const off = links.filter((link) => link.off).map(({ label }) => label);
+  const off = links.filter((link) => link.off).map(({ label }) => isolated(label));
   const assumed = new Set(links.filter((link) => link.assumed).map(({ id }) => id));
   return (
     <section aria-labelledby="budget">

@@ -1,3 +1,4 @@
+import { isolated } from '../../text/isolate.ts';
 import { FORM_CONTROLS, pointButtonId } from '../form/focus-after.ts';
 import { pointPath } from '../form/keys.ts';
 import type { EntryProblem } from '../read/collector.ts';
@@ -7,7 +8,7 @@ import type { PointProps } from './context.ts';
 
 /** Name of a point: the reader's own, else its frequency, else its number. */
 export const pointName = (point: PointProps['point'], index: number): string =>
-  point.label.trim() || point.frequency.trim() || strings.point.unnamed(index + 1);
+  isolated(point.label.trim()) || point.frequency.trim() || strings.point.unnamed(index + 1);
 
 const isFaulty = (problems: readonly EntryProblem[], id: string): boolean =>
   problems.some(({ path }) => path.startsWith(pointPath(id, '')));
