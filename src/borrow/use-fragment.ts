@@ -36,10 +36,10 @@ export function useFragment<Entries>({ entries, codec, open, refuse }: FragmentU
       if (found.entries) calls.current.open(found.entries, found.problems);
       else if (found.problems.length > 0) calls.current.refuse(found.problems);
     };
-    const open = (): void => void whileOpening(follow);
-    open();
-    addEventListener('hashchange', open);
-    return () => removeEventListener('hashchange', open);
+    const arrive = (): void => void whileOpening(follow);
+    arrive();
+    addEventListener('hashchange', arrive);
+    return () => removeEventListener('hashchange', arrive);
   }, [codec]);
   useEffect(() => {
     if (entries === first.current) return undefined;

@@ -1,13 +1,12 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { partStrings } from '../bench/part-strings.ts';
+import { LONGEST_TEXT } from '../bench/read/spec.ts';
 import type { InstrumentEntries } from '../instruments/instrument.ts';
 import type { Kept, KeptStore } from '../store/kept.ts';
 import { saveStrings as strings } from './save-strings.ts';
 
 /** Stands for an instrument that is not kept yet. */
 export const NEW = 'new';
-
-/** Longest name under which something is kept. */
-const LONGEST_NAME = 200;
 
 interface InstrumentsUse {
   /** Undefined until the reader asks for them. */
@@ -39,20 +38,24 @@ export function useInstruments(): InstrumentsUse {
     entries: InstrumentEntries,
   ): Promise<void> => {
     const { newId } = await import('../store/kept.ts');
-    const name = entries.label.slice(0, LONGEST_NAME);
+    const name = entries.label.slice(0, LONGEST_TEXT);
     const id = kept?.id ?? newId();
     const outcome = await store.current?.put({ id, name, value: entries, revision: kept?.revision });
     if (outcome === undefined) return;
     setTold(outcome.ok ? strings.saved(name) : strings.problems[outcome.problem]);
     await refresh();
   };
+  const failed = (): void => setTold(partStrings.failed);
   return {
     list,
     told,
     open: () => {
       setTold(strings.loading);
-      void refresh().then(() => setTold((before) => (before === strings.loading ? undefined : before)));
+      void refresh().then(
+        () => setTold((before) => (before === strings.loading ? undefined : before)),
+        failed,
+      );
     },
-    put: (kept, entries) => void put(kept, entries),
+    put: (kept, entries) => void put(kept, entries).catch(failed),
   };
 }

@@ -1,4 +1,6 @@
 import { useEffect, useReducer } from 'preact/hooks';
+import { Fetching } from '../bench/views/Fetching.tsx';
+import { useFetched } from '../bench/views/use-fetched.ts';
 import { useFragment } from '../borrow/use-fragment.ts';
 import { AddressProblems } from '../widgets/parts/AddressProblems.tsx';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
@@ -16,6 +18,8 @@ const codec = async () => {
   return { write, read };
 };
 
+const loadDecoder = () => import('../bench/address/address.ts');
+
 /**
  * Measurements of one transmitter side by side. After using it a reader knows whether they agree once what they share is taken out, what
  * they say together, and that agreement proves neither of them right.
@@ -29,13 +33,10 @@ export default function Compare() {
     open: (opened, problems) => send({ type: 'open', entries: opened, problems }),
     refuse: (problems) => send({ type: 'refuse', problems }),
   });
-  const wanted = state.decode === undefined && entries.rows.some(needsDecoder);
+  const { module, failed, again } = useFetched(loadDecoder, entries.rows.some(needsDecoder));
   useEffect(() => {
-    if (!wanted) return;
-    void import('../bench/address/address.ts').then(({ decodeEntries }) =>
-      send({ type: 'decoder', decode: decodeEntries }),
-    );
-  }, [wanted]);
+    if (module !== undefined) send({ type: 'decoder', decode: module.decodeEntries });
+  }, [module]);
   return (
     <div class="bench compare">
       <AddressProblems problems={[...addressProblems, ...(tooLong ? [strings.tooLong] : [])]} />
@@ -51,6 +52,7 @@ export default function Compare() {
         <UndoButtons state={state} send={send} words={strings} alone />
         <SharedPart state={state} send={send} />
         <SheetsPart state={state} send={send} />
+        {failed && <Fetching failed={failed} again={again} />}
         <KeptPart state={state} send={send} />
         <Begin send={send} />
       </section>

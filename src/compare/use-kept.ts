@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { partStrings } from '../bench/part-strings.ts';
 import type { SheetEntries } from '../sheet/entries.ts';
 import type { Kept, KeptStore } from '../store/kept.ts';
 import { strings } from './strings.ts';
@@ -33,5 +34,11 @@ export function useKept(onAddress: (address: string) => void): KeptUse {
     setTold(address === undefined ? strings.kept.tooLong : undefined);
     if (address !== undefined) onAddress(address);
   };
-  return { list, told, open: () => void look(), take: (sheet) => void take(sheet) };
+  const failed = (): void => setTold(partStrings.failed);
+  return {
+    list,
+    told,
+    open: () => void look().catch(failed),
+    take: (sheet) => void take(sheet).catch(failed),
+  };
 }

@@ -6,6 +6,7 @@ import { pointResult } from '../../src/bench/results/point-result.ts';
 import { AllPoints } from '../../src/bench/views/AllPoints.tsx';
 import { AllPointsPart } from '../../src/bench/views/AllPointsPart.tsx';
 import { BehindParts } from '../../src/bench/views/BehindParts.tsx';
+import { Fetching } from '../../src/bench/views/Fetching.tsx';
 import { ResultPart } from '../../src/bench/views/ResultPart.tsx';
 import { TakePart } from '../../src/bench/views/TakePart.tsx';
 import { measurementOf } from '../../src/sheet/at-point.ts';
@@ -134,5 +135,16 @@ describe('several points', () => {
     const markup = textsOf(several(1));
     expect(markup).toContain('1 is inside, 2 are still being worked out');
     expect(markup).toContain('being worked out');
+  });
+});
+
+describe('the place of a part that is fetched', () => {
+  const again = (): void => undefined;
+
+  it('says that it is on its way, or that it is not and how to ask for it again', () => {
+    expect(render(<Fetching failed={false} again={again} />)).toBe('<p role="status">Being fetched …</p>');
+    expect(render(<Fetching failed={true} again={again} class="late" />)).toBe(
+      '<p class="late" role="status">This part could not be fetched. <button type="button">Try again</button></p>',
+    );
   });
 });

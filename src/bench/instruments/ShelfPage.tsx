@@ -1,4 +1,4 @@
-import { partStrings } from '../part-strings.ts';
+import { Fetching } from '../views/Fetching.tsx';
 import { useFetched } from '../views/use-fetched.ts';
 import { shelfStrings as strings } from './shelf-strings.ts';
 
@@ -16,14 +16,7 @@ export default function ShelfPage() {
       {Parts ? (
         <Parts.ShelfView />
       ) : (
-        <p class="late" role="status">
-          {failed ? `${partStrings.failed} ` : strings.waiting}
-          {failed && (
-            <button type="button" onClick={again}>
-              {partStrings.again}
-            </button>
-          )}
-        </p>
+        <Fetching class="late" failed={failed} again={again} waiting={strings.waiting} />
       )}
     </section>
   );

@@ -1,7 +1,7 @@
 import type { Point } from '../../sheet/measurement.ts';
-import { partStrings } from '../part-strings.ts';
 import type { PointResult } from '../results/point-result.ts';
 import { pointsStrings as strings } from '../words/points-strings.ts';
+import { Fetching } from './Fetching.tsx';
 import { useFetched } from './use-fetched.ts';
 
 const loadPoints = () => import('./AllPoints.tsx');
@@ -20,18 +20,7 @@ export function AllPointsPart({ points, all }: AllPointsPartProps) {
   return (
     <section aria-labelledby="all-points">
       <h2 id="all-points">{strings.heading}</h2>
-      {module ? (
-        <module.AllPoints points={points} all={all} />
-      ) : (
-        <p role="status">
-          {failed ? partStrings.failed : partStrings.fetching}
-          {failed && (
-            <button type="button" onClick={again}>
-              {partStrings.again}
-            </button>
-          )}
-        </p>
-      )}
+      {module ? <module.AllPoints points={points} all={all} /> : <Fetching failed={failed} again={again} />}
     </section>
   );
 }

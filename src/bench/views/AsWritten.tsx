@@ -24,7 +24,6 @@ const CONTROLS = 'a[href], button, input, select, textarea, summary, [tabindex]'
  * an element whose markup is given. Then it is drawn anew, and what had the focus has it again.
  */
 export function AsWritten({ as: Tag, children, stale, attributes }: AsWrittenProps) {
-  // `as never` below: of a tag that is one of several, the types want a ref that fits each of them
   const place = useRef<HTMLElement>(null);
   const held = useRef(-1);
   const isDrawn = children !== undefined;

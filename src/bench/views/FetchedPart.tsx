@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import { useState } from 'preact/hooks';
 import { partStrings as strings } from '../part-strings.ts';
+import { Fetching } from './Fetching.tsx';
 import { useFetched } from './use-fetched.ts';
 
 interface FetchedPartProps<Module> {
@@ -27,14 +28,7 @@ export function FetchedPart<Module>({ id, heading, intro, fold, load, children }
         <summary>{fold}</summary>
         {module !== undefined && children(module, open)}
         {module === undefined && (
-          <p role="status">
-            {failed ? `${strings.failed} ` : open && strings.fetching}
-            {failed && (
-              <button type="button" onClick={again}>
-                {strings.again}
-              </button>
-            )}
-          </p>
+          <Fetching failed={failed} again={again} waiting={open ? strings.fetching : ''} />
         )}
       </details>
     </section>

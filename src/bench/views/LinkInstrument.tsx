@@ -1,9 +1,9 @@
 import { useState } from 'preact/hooks';
 import type { LinkEntries } from '../../sheet/entries.ts';
 import type { MethodKind } from '../../sheet/method.ts';
-import { partStrings } from '../part-strings.ts';
 import type { BenchAction } from '../state/actions.ts';
 import { strings } from '../strings.ts';
+import { Fetching } from './Fetching.tsx';
 import { useFetched } from './use-fetched.ts';
 
 export interface LinkInstrumentProps {
@@ -31,16 +31,7 @@ export function LinkInstrument(props: LinkInstrumentProps) {
           <span class="visually-hidden">{` ${strings.link.for(props.name)}`}</span>
         </summary>
         {open && Parts && <Parts.LinkChoice {...props} />}
-        {open && !Parts && (
-          <p role="status">
-            {failed ? partStrings.failed : partStrings.fetching}
-            {failed && (
-              <button type="button" onClick={again}>
-                {partStrings.again}
-              </button>
-            )}
-          </p>
-        )}
+        {open && !Parts && <Fetching failed={failed} again={again} />}
       </details>
     </>
   );

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { LONGEST_TEXT } from '../../bench/read/spec.ts';
 import type { InstrumentKind } from '../../instruments/instrument.ts';
 import { fieldTexts } from '../../text/field-texts.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
@@ -75,7 +76,7 @@ export function SavePart(props: SavePartProps) {
                   id="save-name"
                   label={strings.name}
                   value={name}
-                  maxLength={200}
+                  maxLength={LONGEST_TEXT}
                   problem={nameless ? strings.nameNeeded : undefined}
                   onText={setTyped}
                 />
