@@ -1,6 +1,6 @@
 import type { InstrumentEntries } from '../../instruments/instrument.ts';
 import type { KeptRecord, KeptStore } from '../../store/kept.ts';
-import { inLine } from './in-line.ts';
+import { inLine } from '../keep/in-line.ts';
 import { nameOf } from './instrument-words.ts';
 import type { ShelfAction } from './shelf.ts';
 

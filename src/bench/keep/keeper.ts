@@ -1,5 +1,6 @@
 import type { SheetEntries } from '../../sheet/entries.ts';
 import { type KeptChange, type KeptStore, newId } from '../../store/kept.ts';
+import { inLine } from './in-line.ts';
 import { afterChange, afterKeeping, isBlocked, isDirty, nameOf, type Place, placeOf } from './place.ts';
 import { type Listeners, type Places, placesOf } from './places.ts';
 import { restTimer } from './rest-timer.ts';
@@ -33,13 +34,15 @@ export interface Choices {
   keepInstead(): Promise<void>;
 }
 
+/** A keeper over a store. What it is asked is done in that order; nothing that another tab has changed is overwritten. */
 export function keeper({ store, ...listeners }: Listeners & { readonly store: Store }): Keeper {
   const places = placesOf(listeners);
-  const keep = inTurn((sheet: number) => keepPlace(store, places, sheet));
+  const line = inLine();
   const timer = restTimer(() => void flush());
   const flush = (): Promise<void> => {
     timer.stop();
-    return keep(places.current);
+    const { current } = places;
+    return current === undefined ? line.done() : line.add(() => keepPlace(store, places, current));
   };
   const change = (make: (place: Place) => Place): Promise<void> => {
     if (places.current !== undefined) places.set(places.current, make);
@@ -61,7 +64,7 @@ export function keeper({ store, ...listeners }: Listeners & { readonly store: St
     flush,
     keepNow: () => change((place) => ({ ...place, wanted: true })),
     async check() {
-      await keep(undefined); // what is under way comes first
+      await line.done(); // what is under way comes first
       await checkPlace(store, places);
     },
     heard({ id, revision }) {
@@ -71,15 +74,6 @@ export function keeper({ store, ...listeners }: Listeners & { readonly store: St
     },
     ...choicesOf(store, places, change),
     stop: timer.stop,
-  };
-}
-
-/** One at a time, in the order in which they were asked for; for nothing, the end of those before. */
-function inTurn(work: (sheet: number) => Promise<void>): (sheet: number | undefined) => Promise<void> {
-  let queue: Promise<void> = Promise.resolve();
-  return (sheet) => {
-    queue = queue.catch(() => undefined).then(() => (sheet === undefined ? undefined : work(sheet)));
-    return queue;
   };
 }
 

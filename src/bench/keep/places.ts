@@ -28,6 +28,7 @@ export interface Places {
   withId(id: string): readonly number[];
 }
 
+/** No sheets yet. */
 export function placesOf({ onState, onStanding }: Listeners): Places {
   const places = new Map<number, Place>();
   const expected = new WeakMap<SheetEntries, Place>();

@@ -10,6 +10,7 @@ export interface RestTimer {
   stop(): void;
 }
 
+/** A timer with nothing waiting. @param run called once for all the changes before it. */
 export function restTimer(run: () => void): RestTimer {
   let timer: ReturnType<typeof setTimeout> | undefined;
   let since: number | undefined;
