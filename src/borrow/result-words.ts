@@ -96,7 +96,7 @@ export function notesOf({ places, scatter, line, checked }: Calibration): readon
 const NEAR_DB = 1;
 
 function farAway({ places, checked }: Pick<Calibration, 'places' | 'checked'>): readonly string[] {
-  const { later, along } = checked;
+  const { later } = checked;
   const at = places[0]?.ownMean;
   if (later === undefined || at === undefined || later.linearity > 0) return [];
   const apart = Math.abs(later.reading - at);
@@ -104,7 +104,7 @@ function farAway({ places, checked }: Pick<Calibration, 'places' | 'checked'>): 
   return [
     strings.farAway({
       shown: placeText('level', later.reading),
-      at: placeText(along === 'level' ? along : 'level', at),
+      at: placeText('level', at),
       apart: dbText('shown', { db: apart, decimals: 1 }),
     }),
   ];

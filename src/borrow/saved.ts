@@ -17,7 +17,10 @@ const DECIMALS = 3;
 /** Decimals of a stated uncertainty, as it was typed. */
 const STATED_DECIMALS = 4;
 
-const kept = (value: number): string => typed(Number(value.toFixed(DECIMALS)));
+/** Decimals of a frequency in MHz, down to the hertz: places that were two must not become one. */
+const FREQUENCY_DECIMALS = 6;
+
+const kept = (value: number, decimals = DECIMALS): string => typed(Number(value.toFixed(decimals)));
 
 /** Kinds of instrument that a calibration can be saved to. */
 export const kindsFor = (outcome: Outcome): readonly InstrumentKind[] =>
@@ -61,7 +64,13 @@ function fromTurns(calibration: Calibration): InDecibels {
     table: alone
       ? ''
       : read
-          .map(({ at, value, propagation }) => [kept(at), kept(value), kept(propagation.expanded)].join('; '))
+          .map(({ at, value, propagation }) =>
+            [
+              kept(at, checked.along === 'frequency' ? FREQUENCY_DECIMALS : DECIMALS),
+              kept(value),
+              kept(propagation.expanded),
+            ].join('; '),
+          )
           .join('\n'),
     ...frame(from, checked.notes.date, alone ? [main] : read),
   };

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { correctionAt, found } from '../../src/borrow/calibration.ts';
+import { demonstrationEntries } from '../../src/borrow/demonstration.ts';
 import type { Outcome } from '../../src/borrow/outcome.ts';
 import { kindsFor, savedTo } from '../../src/borrow/saved.ts';
 import { blankInstrument } from '../../src/instruments/blank.ts';
@@ -48,6 +49,19 @@ describe('a calibration saved to an instrument', () => {
       expect(correction).toBeCloseTo(read.value, 2);
       expect(expanded).toBeCloseTo(read.propagation.expanded, 2);
     });
+  });
+
+  test('of several frequencies keeps them apart down to the hertz', () => {
+    const entries = demonstrationEntries('line');
+    const places = entries.places.map((place, index) => ({ ...place, at: `7.00000${index + 1} MHz` }));
+    const saved = savedTo(ofTurns('line', { along: 'frequency', places, later: '' }), { kind: 'meter' });
+    expect(saved.by).toBe('frequency');
+    expect(saved.table.split('\n').map((line) => line.split(';')[0])).toEqual([
+      '7.000001',
+      '7.000002',
+      '7.000003',
+      '7.000004',
+    ]);
   });
 
   test('limits of a data sheet are told as such', () => {
