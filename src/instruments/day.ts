@@ -26,7 +26,9 @@ export function dayIn(text: string): Day | undefined {
 /** The same day of the month so many months later, or the last one where that month is shorter. Whole months count. */
 export function monthsAfter(day: Day, months: number): Day {
   const [year = 0, month = 0, date = 0] = day.split('-').map(Number);
-  const end = new Date(Date.UTC(year, month + Math.floor(months), 0));
+  const end = new Date(0);
+  // not `Date.UTC`, which takes the years before 100 for those of the twentieth century
+  end.setUTCFullYear(year, month + Math.floor(months), 0);
   end.setUTCDate(Math.min(date, end.getUTCDate()));
   return end.toISOString().slice(0, day.length) as Day;
 }

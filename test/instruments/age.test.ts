@@ -47,6 +47,7 @@ describe('months later', () => {
     expect(monthsAfter(day('2026-01-31'), 1)).toBe('2026-02-28');
     expect(monthsAfter(day('2024-02-29'), 12)).toBe('2025-02-28');
     expect(monthsAfter(day('2026-11-30'), 3)).toBe('2027-02-28');
+    expect(monthsAfter(day('0026-05-09'), 12)).toBe('0027-05-09');
   });
 
   it('comes later by about a twelfth of a year each', () => {
