@@ -6,7 +6,7 @@ import type { TypedKey } from '../sheet/typed-key.ts';
 export const INSTRUMENT_KINDS = ['meter', 'pad', 'cable', 'amplifier', 'load', 'other'] as const;
 export type InstrumentKind = (typeof INSTRUMENT_KINDS)[number];
 
-/** What an instrument is stated in. Which of them a sheet can use hangs on its method (`use.ts`). */
+/** What an instrument is stated in. Which of them a sheet can use hangs on its method. */
 export const INSTRUMENT_UNITS = [
   'dB',
   'percentOfPower',

@@ -38,7 +38,7 @@ function dbPerUnit({ setup, columns }: MethodReading, column: ColumnName, net: b
 
 /**
  * Scatter of the mean reading: from the readings themselves if there are two or more (GUM 4.2), else from the stated
- * repeatability of one, else nothing, which `sheetNotices` tells.
+ * repeatability of one, else nothing.
  */
 export function scatterOf(sheet: Sheet): Influence<LinkUnit>[] {
   const reading = sheet.method ?? asMeter(sheet);

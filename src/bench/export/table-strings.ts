@@ -28,6 +28,5 @@ export const tableStrings = {
   upperLimit: 'Specified to, dBm',
   verdict: 'Verdict',
   conformity: 'Probability of conformity, %',
-  outOfRange: 'Out of range',
   withUnit: (name: string, unit: string): string => `${name}, ${unit}`,
 } as const;

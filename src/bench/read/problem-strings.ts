@@ -48,7 +48,6 @@ export const problemStrings = {
     `This method has no such reading: state it in ${orList(units)}.`,
   noTerm:
     'At least one term of the limit is needed: percent of the reading, of full scale, digits or a floor.',
-  needed: 'Needed for the term beside it.',
   tableLine: (line: number, problem: string): string => `Line ${line}: ${problem}`,
   tableCells: (text: string): string =>
     `${text} is not three numbers: a frequency or level, what to add there, and its U are expected, for example 3.5; -0.12; 0.10.`,

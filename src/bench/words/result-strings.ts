@@ -39,7 +39,6 @@ export const resultStrings = {
   alone: ({ alone, all }: { alone: string; all: string }): string =>
     `The measurement alone is good to ${alone}; with the transmitter’s own spread it is ${all}, and that is what is judged.`,
   verdict: {
-    heading: 'Verdict',
     probability: (probability: string): string =>
       `Probability that it conforms: ${probability}, with nothing known but this measurement.`,
     rule: {
