@@ -1,10 +1,10 @@
-import 'fake-indexeddb/auto';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { blankInstrument } from '../../src/instruments/blank.ts';
 import { INSTRUMENT_KINDS, type InstrumentEntries } from '../../src/instruments/instrument.ts';
 import { instrumentStore } from '../../src/instruments/kept.ts';
 import { readEntries } from '../../src/instruments/read-kept.ts';
+import { freshDatabase } from '../store/fresh-database.ts';
 
 const CHOSEN = ['kind', 'basis', 'unit', 'percentOf', 'form', 'reads', 'source', 'by'];
 
@@ -29,6 +29,7 @@ describe('an instrument that was kept', () => {
   });
 
   it('goes through the browser’s database and back', async () => {
+    freshDatabase();
     const store = instrumentStore(() => '2026-05-09T10:00:00.000Z');
     const value = { ...blankInstrument('pad'), label: 'Pad A', loss: '20 dB' };
     const put = await store.put({ id: 'a', name: 'Pad A', value, revision: undefined });

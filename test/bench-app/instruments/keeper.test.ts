@@ -1,6 +1,4 @@
-import 'fake-indexeddb/auto';
-import { IDBFactory } from 'fake-indexeddb';
-import { beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { type Keeper, keeper } from '../../../src/bench/instruments/keeper.ts';
 import {
   emptyShelf,
@@ -10,9 +8,13 @@ import {
 } from '../../../src/bench/instruments/shelf.ts';
 import { blankInstrument } from '../../../src/instruments/blank.ts';
 import { instrumentStore } from '../../../src/instruments/kept.ts';
+import { freshDatabase } from '../../store/fresh-database.ts';
 
 beforeEach(() => {
-  globalThis.indexedDB = new IDBFactory();
+  freshDatabase();
+});
+afterEach(() => {
+  vi.unstubAllGlobals();
 });
 
 const pad = (label: string) => ({ ...blankInstrument('pad'), label });
@@ -162,7 +164,7 @@ describe('two tabs', () => {
 
 describe('a browser that keeps nothing', () => {
   it('is told, and the page goes on with what is typed', async () => {
-    Object.defineProperty(globalThis, 'indexedDB', { value: undefined, configurable: true, writable: true });
+    vi.stubGlobal('indexedDB', undefined);
     const first = await tab();
     expect(first.shelf).toMatchObject({ items: [], problem: 'refused' });
     await first.add('a', 'Pad A');
