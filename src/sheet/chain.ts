@@ -4,8 +4,6 @@ import { meterModel } from './meter-model.ts';
 import { READINGS_ID } from './meter-scatter.ts';
 import type { Link, Sheet } from './sheet.ts';
 
-export { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from './coverage.ts';
-
 /** A rung of the chain with everything that has been added from the definition down to it. */
 export interface Rung<Of extends BandResult = Result> {
   readonly id: string;

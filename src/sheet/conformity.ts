@@ -2,13 +2,13 @@ import {
   type Judgement,
   judge,
   normal,
-  normalShareBelow,
   type Result,
   type Risks,
   type Rule,
   risksOf,
   type Specification,
 } from '#compute';
+import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from './coverage.ts';
 
 /** A measured value held against a specification by a rule; every number in one unit. */
 export interface HeldAgainst {
@@ -20,12 +20,9 @@ export interface HeldAgainst {
   readonly spread?: number | undefined;
 }
 
-/** Coverage factor of the strip, the convention of certificates. */
-const FACTOR = 2;
-
 /** The result of a measurement that is a bell about its estimate: with nothing to combine, it is its own propagation. */
 function bellAbout(estimate: number, standardUncertainty: number): Result {
-  const expanded = FACTOR * standardUncertainty;
+  const expanded = COVERAGE_FACTOR * standardUncertainty;
   const interval = { lower: estimate - expanded, upper: estimate + expanded };
   return {
     estimate,
@@ -33,8 +30,8 @@ function bellAbout(estimate: number, standardUncertainty: number): Result {
     propagation: {
       standardUncertainty,
       degreesOfFreedom: Number.POSITIVE_INFINITY,
-      coverageProbability: 2 * normalShareBelow(FACTOR) - 1,
-      coverageFactor: FACTOR,
+      coverageProbability: COVERAGE_PROBABILITY,
+      coverageFactor: COVERAGE_FACTOR,
       expanded,
       interval,
       budget: [],

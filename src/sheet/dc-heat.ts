@@ -1,11 +1,5 @@
-import {
-  type BandResult,
-  type DcSubstitutionInfluence,
-  dcSubstitution,
-  propagatePrefixes,
-  rangeError,
-} from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { type BandResult, type DcSubstitutionInfluence, dcSubstitution, rangeError } from '#compute';
+import { bandOf } from './band.ts';
 import { limits } from './link.ts';
 
 /** A load in an insulated box, warmed by RF and then by direct current, and how long one waited for each. */
@@ -74,8 +68,5 @@ export function heatResult(use: HeatUse): BandResult {
   const outcome = dcSubstitution({ ...use, influences: heatParts(use) });
   if (!outcome.inRange || outcome.model.kind !== 'sum')
     throw rangeError({ where: 'heatResult', wish: 'substitution must give a sum', got: outcome });
-  const { model } = outcome;
-  const result = propagatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY }).at(-1);
-  if (result === undefined) throw rangeError({ where: 'heatResult', wish: 'parts', got: 'none' });
-  return result;
+  return bandOf(outcome.model);
 }

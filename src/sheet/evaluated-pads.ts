@@ -1,5 +1,5 @@
 import { evaluate } from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { COVERAGE_PROBABILITY } from './coverage.ts';
 import { type PadsInARow, rootOfStated, rowModel, rowResult, sumOfStated } from './pads-in-a-row.ts';
 
 /** What the whole distribution of a row says, as plain numbers, so that it can be handed over. */

@@ -1,5 +1,5 @@
 import { evaluate, type Interval } from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { COVERAGE_PROBABILITY } from './coverage.ts';
 import type { Repeated } from './evening.ts';
 import { carelessDb, floorDb, meanModel, meanOf, summaryOf } from './few-readings.ts';
 

@@ -2,7 +2,6 @@ import {
   type BandResult,
   type Input,
   pooledScatter,
-  propagatePrefixes,
   type ReadingsSummary,
   rectangular,
   type Scatter,
@@ -11,7 +10,8 @@ import {
   student,
   summariseReadings,
 } from '#compute';
-import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from './chain.ts';
+import { bandOf } from './band.ts';
+import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from './coverage.ts';
 import { EVENING_DBM, type Repeated } from './evening.ts';
 
 /** Five readings each of five evenings before, done the same way, in dBm. Invented. */
@@ -73,7 +73,7 @@ export function meanModel(use: Repeated): SumModel | undefined {
 /** Propagation with the effective degrees of freedom; none where nothing is known of the scatter. */
 export function meanOf(use: Repeated): BandResult | undefined {
   const model = meanModel(use);
-  return model && propagatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY }).at(-1);
+  return model && bandOf(model);
 }
 
 /** What somebody claims who takes two standard uncertainties however few readings there are, in dB. */

@@ -6,10 +6,9 @@ import {
   type MethodOutcome,
   type OutOfRange,
   type PowerW,
-  propagatePrefixes,
   type RelativeUnit,
 } from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { bandOf } from './band.ts';
 
 /** What a method makes of a reading: worst case and propagation in dBm, or the reason why it gives no number. */
 export type Found<Reason = OutOfRange> =
@@ -21,9 +20,7 @@ export function foundOf(outcome: MethodOutcome): Found {
   if (!outcome.inRange) return outcome;
   const { model } = outcome;
   if (model.kind !== 'sum') throw new RangeError(`foundOf: model must be a sum, got a ${model.kind}`);
-  const result = propagatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY }).at(-1);
-  if (result === undefined) throw new RangeError('foundOf: a model must have a result, got none');
-  return { inRange: true, result };
+  return { inRange: true, result: bandOf(model) };
 }
 
 /** The highest level that the specification of the club’s transmitter allows. Invented. */

@@ -4,13 +4,12 @@ import {
   differenceModel,
   estimateOf,
   type GaugeBlock,
-  propagatePrefixes,
   REFERENCE_CELSIUS,
   type Statement,
   type SumModel,
   stackModel,
 } from '#compute';
-import { COVERAGE_PROBABILITY } from './coverage.ts';
+import { bandOf } from './band.ts';
 import { limits } from './link.ts';
 
 /** What is counted of the blocks: their nominal lengths alone, the limits of their grade, a certificate each, or one certificate for the set. */
@@ -182,12 +181,7 @@ export function claimModel(of: Comparison): SumModel {
 }
 
 /** Worst case and propagation of that sum. */
-export function claimOf(of: Comparison): BandResult {
-  const model = claimModel(of);
-  const result = propagatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY }).at(-1);
-  if (result === undefined) throw new RangeError('claimOf: there must be a result, got none');
-  return result;
-}
+export const claimOf = (of: Comparison): BandResult => bandOf(claimModel(of));
 
 /** Whether what is there lies within what was claimed. */
 export function isCovered(of: Comparison): boolean {

@@ -6,13 +6,12 @@ import {
   inLineReflection,
   type OutOfRange,
   powerW,
-  propagatePrefixes,
   type RelativeUnit,
   rangeError,
   type ScaleReading,
   swrOfReflection,
 } from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { bandOf } from './band.ts';
 import { limits, uShaped } from './link.ts';
 
 /** What is wanted of the line: the wave towards the load, or what stays in it. */
@@ -85,13 +84,9 @@ export function inLineFound(use: InLineUse): InLineFound {
   });
   if (!outcome.inRange) return { found: false, reason: outcome.reason };
   const { model } = outcome;
-  const result =
-    model.kind === 'sum'
-      ? propagatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY }).at(-1)
-      : undefined;
-  if (result === undefined)
+  if (model.kind !== 'sum')
     throw rangeError({ where: 'inLineFound', wish: 'the meter must give a sum', got: model.kind });
-  return { found: true, result };
+  return { found: true, result: bandOf(model) };
 }
 
 /** Standing-wave ratio as read and between which it lies, `upper` infinite where all may come back; or why there is none. */

@@ -3,11 +3,11 @@ import {
   type BandResult,
   type Distribution,
   normal,
-  propagatePrefixes,
   rectangular,
   type SumModel,
   triangular,
 } from '#compute';
+import { bandOf } from './band.ts';
 import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from './coverage.ts';
 
 /** Shapes that a link may have here. */
@@ -104,12 +104,8 @@ export const sumModelOf = ({ links, sizes }: LinkSum): SumModel => ({
 });
 
 /** Worst case and propagation of the sum. @throws RangeError where a size is not above zero. */
-export function bellOf(sum: LinkSum): BandResult {
-  const coverageProbability = probabilityOf(sum.coverage);
-  const result = propagatePrefixes({ model: sumModelOf(sum), coverageProbability }).at(-1);
-  if (result === undefined) throw new RangeError('bellOf: there must be a result, got none');
-  return result;
-}
+export const bellOf = (sum: LinkSum): BandResult =>
+  bandOf(sumModelOf(sum), { coverageProbability: probabilityOf(sum.coverage) });
 
 /** A receiver that outweighs all that stands before it, in a chain that is long none the less. */
 export const longChain = (): LinkSum => ({

@@ -3,12 +3,10 @@ import {
   componentOf,
   type Judgement,
   judge,
-  propagatePrefixes,
   readCorrectionTable,
-  type SumModel,
   type TabledCorrection,
 } from '#compute';
-import { COVERAGE_PROBABILITY } from './coverage.ts';
+import { bandOf } from './band.ts';
 import { limits } from './link.ts';
 
 /** What somebody does with the certificate: nothing, add the correction, or turn the screw instead. */
@@ -77,8 +75,7 @@ export function knownTo({ readingDbm, months, treatment }: MeterUse): BandResult
     componentOf({ id: 'drift', statement: limits((DRIFT_DB_PER_YEAR * months) / 12), unit: 'dB' }),
     componentOf({ id: 'display', statement: { form: 'displayStep', step: DISPLAY_STEP_DB }, unit: 'dB' }),
   ];
-  const model: SumModel = { kind: 'sum', constant: 0, inputs, sensitivities: [1, 1, 1] };
-  return propagatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY }).at(-1);
+  return bandOf({ kind: 'sum', constant: 0, inputs, sensitivities: [1, 1, 1] });
 }
 
 /**

@@ -3,11 +3,10 @@ import {
   type BudgetRow,
   componentOf,
   type Input,
-  propagatePrefixes,
   type Statement,
   type SumModel,
 } from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { bandOf } from './band.ts';
 
 /** What is known between the limits of the pads. */
 export const BETWEEN = ['rectangular', 'triangular', 'arcsine'] as const;
@@ -62,11 +61,7 @@ export function rowModel(of: PadsInARow): SumModel {
 }
 
 /** Worst case and propagation of the row. */
-export function rowResult(of: PadsInARow): BandResult {
-  const result = propagatePrefixes({ model: rowModel(of), coverageProbability: COVERAGE_PROBABILITY }).at(-1);
-  if (result === undefined) throw new RangeError('rowResult: a row must have a result, got none');
-  return result;
-}
+export const rowResult = (of: PadsInARow): BandResult => bandOf(rowModel(of));
 
 /** The stated numbers one by one, pads first, in dB. */
 export const statedLengths = (of: PadsInARow): readonly number[] => [

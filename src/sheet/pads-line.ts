@@ -11,12 +11,11 @@ import {
   mismatchLimits,
   type OutOfRange,
   padsIntoMeter,
-  propagatePrefixes,
   rangeError,
   reflectionOfSwr,
   type StepCheck,
 } from '#compute';
-import { COVERAGE_PROBABILITY } from './chain.ts';
+import { bandOf } from './band.ts';
 import { clubSheet } from './club.ts';
 import { limits } from './link.ts';
 
@@ -55,6 +54,7 @@ export const clubPadsLine = (): PadsLine => ({
 
 /** A step on the edge of what is allowed passes: what differs from it by less than this, in dB, is rounding. */
 const ROUNDING_DB = 1e-9;
+
 /** Reflections of transmitter, pad and meter, their phases unknown. A perfect pad reflects nothing itself. */
 export function magnitudesOf(line: PadsLine, pad: 'real' | 'perfect' = 'real'): MismatchMagnitudes {
   const ends = { source: reflectionOfSwr(line.sourceSwr), load: reflectionOfSwr(line.meterSwr) };
@@ -142,8 +142,5 @@ export function foundOf(line: PadsLine): PadsFound {
     });
   const inputs = partsOf(line);
   const model = { ...outcome.model, inputs, sensitivities: inputs.map(() => 1) };
-  const result = propagatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY }).at(-1);
-  if (result === undefined)
-    throw rangeError({ where: 'foundOf', wish: 'a line must have parts', got: inputs.length });
-  return { found: true, result };
+  return { found: true, result: bandOf(model) };
 }

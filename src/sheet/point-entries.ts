@@ -26,6 +26,7 @@ export interface PointEntries extends Readonly<Record<ColumnName, string>> {
 
 /** Keys of a point whose value is free text or a number as typed. */
 export type PointTextKey = TypedKey<PointEntries, 'id' | 'specification'>;
+
 /** A point that nobody has said anything about yet. */
 export const blankPoint = (id: string): PointEntries => ({
   id,

@@ -1,5 +1,5 @@
-import { type BandResult, componentOf, propagatePrefixes, type SumModel } from '#compute';
-import { COVERAGE_PROBABILITY } from './coverage.ts';
+import { type BandResult, componentOf, type SumModel } from '#compute';
+import { bandOf } from './band.ts';
 import { limits } from './link.ts';
 
 /** What is made of two values that have something in common. */
@@ -31,12 +31,8 @@ export const timesCounted = (combined: Combination): number => {
 const part = (id: string, halfWidthDb: number) =>
   componentOf({ id, statement: limits(halfWidthDb), unit: 'dB' });
 
-function resultOf(inputs: SumModel['inputs'], sensitivities: readonly number[]): BandResult {
-  const model: SumModel = { kind: 'sum', constant: 0, inputs, sensitivities };
-  const result = propagatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY }).at(-1);
-  if (result === undefined) throw new RangeError('resultOf: there must be a result, got none');
-  return result;
-}
+const resultOf = (inputs: SumModel['inputs'], sensitivities: readonly number[]): BandResult =>
+  bandOf({ kind: 'sum', constant: 0, inputs, sensitivities });
 
 /** The result with the common cause as a line of its own in the budget: no correlation is left (GUM F.1.2.4). */
 export function withCause({ combined, ownDb, sharedDb }: SharedPair): BandResult {

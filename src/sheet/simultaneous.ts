@@ -4,10 +4,10 @@ import {
   type Input,
   mean,
   normal,
-  propagatePrefixes,
   type SumModel,
   summariseReadings,
 } from '#compute';
+import { bandOf } from './band.ts';
 
 /** Five sets of simultaneous readings of one circuit: volts, milliamperes, phase in radians. Source: GUM, table H.2. */
 export const SETS = {
@@ -85,8 +85,6 @@ export function impedanceOf({ output, counted }: { output: ImpedanceOutput; coun
     sensitivities: sensitivities(output),
     correlations,
   };
-  const result = propagatePrefixes({ model, coverageFactor: 1 }).at(-1);
-  if (result === undefined) throw new RangeError('impedanceOf: there must be a result, got none');
-  const { estimate, propagation } = result;
+  const { estimate, propagation } = bandOf(model, { coverageFactor: 1 });
   return { estimate, standardUncertainty: propagation.standardUncertainty };
 }

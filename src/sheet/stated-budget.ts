@@ -2,12 +2,12 @@ import {
   type BudgetRow,
   componentOf,
   coverageOf,
-  propagatePrefixes,
   roundUncertainty,
   type StatedResult,
   type SumModel,
   statedResult,
 } from '#compute';
+import { bandOf } from './band.ts';
 import { clubSheet } from './club.ts';
 import { COMPARISONS, gaugeModel } from './end-gauge.ts';
 import { meterModel } from './meter-model.ts';
@@ -87,9 +87,7 @@ const wishOf = (coverage: CoverageChoice) =>
 
 /** A budget with its result as it is stated. Degrees of freedom are cut to a whole number on the way (GUM G.4.1), u to two digits. */
 export function written(use: BudgetUse): Written {
-  const found = propagatePrefixes({ model: budgetModel(use), coverageFactor: 1 }).at(-1);
-  if (found === undefined) throw new RangeError('written: there must be a result, got none');
-  const { propagation, estimate } = found;
+  const { propagation, estimate } = bandOf(budgetModel(use), { coverageFactor: 1 });
   const { onTheWay, digits } = use;
   const standardUncertainty = onTheWay
     ? roundUncertainty({ uncertainty: propagation.standardUncertainty }).value

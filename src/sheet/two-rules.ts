@@ -1,5 +1,5 @@
-import { type BandResult, componentOf, type Input, propagatePrefixes, type SumModel } from '#compute';
-import { COVERAGE_PROBABILITY } from './coverage.ts';
+import { type BandResult, componentOf, type Input } from '#compute';
+import { bandOf } from './band.ts';
 import { limits } from './link.ts';
 
 /** What the builders know of their rules. */
@@ -48,15 +48,8 @@ export const longestThatFitsMm = (rules: TwoRules): number =>
 /** What the builders may say of the misfit, knowing what they know: in millimetres, about none. */
 export function claimOf(rules: TwoRules): BandResult {
   const inputs = [...['first', 'second'].flatMap((rule) => ruleInputs(rule, rules)), ...readings(rules)];
-  const model: SumModel = {
-    kind: 'sum',
-    constant: 0,
-    inputs,
-    sensitivities: inputs.map(({ id }) => (id.startsWith('first') ? -1 : 1)),
-  };
-  const result = propagatePrefixes({ model, coverageProbability: COVERAGE_PROBABILITY }).at(-1);
-  if (result === undefined) throw new RangeError('claimOf: there must be a result, got none');
-  return result;
+  const sensitivities = inputs.map(({ id }) => (id.startsWith('first') ? -1 : 1));
+  return bandOf({ kind: 'sum', constant: 0, inputs, sensitivities });
 }
 
 function ruleInputs(rule: string, { lengthMm, known }: TwoRules): Input[] {

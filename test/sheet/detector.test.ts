@@ -2,8 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { harmonicsLimitsDb, propagate, sumOfTerms } from '#compute';
 import { sheetAt } from '../../src/sheet/at-point.ts';
-import { COVERAGE_PROBABILITY } from '../../src/sheet/chain.ts';
 import { clubMeasurement } from '../../src/sheet/club-measurement.ts';
+import { COVERAGE_PROBABILITY } from '../../src/sheet/coverage.ts';
 import {
   clubDetector,
   DETECTOR_PARTS,

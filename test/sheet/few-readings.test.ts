@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { studentQuantile, studentShareBelow } from '#compute';
-import { COVERAGE_PROBABILITY } from '../../src/sheet/chain.ts';
+import { COVERAGE_PROBABILITY } from '../../src/sheet/coverage.ts';
 import { type WholeMean, wholeMeanOf } from '../../src/sheet/evaluated-readings.ts';
 import { clubReadings, EVENING_DBM, type Repeated, SCATTERS } from '../../src/sheet/evening.ts';
 import {

@@ -1,5 +1,5 @@
 import { coverageOf, logGamma } from '#compute';
-import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from '../../sheet/chain.ts';
+import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from '../../sheet/coverage.ts';
 import { wholeMeanOf } from '../../sheet/evaluated-readings.ts';
 import { clubReadings, type Repeated } from '../../sheet/evening.ts';
 import { carelessDb, experience, floorDb, summaryOf } from '../../sheet/few-readings.ts';
