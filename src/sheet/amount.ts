@@ -68,18 +68,18 @@ export const withLinkAmount = (sheet: Sheet, id: string, amount: number): Sheet 
 });
 
 /** Units whose worth in decibels hangs on no reading. */
-const RELATIVE = ['dB', 'percentOfPower', 'percentOfVolts', 'percentOfResistance'] as const;
+export const RELATIVE_UNITS = ['dB', 'percentOfPower', 'percentOfVolts', 'percentOfResistance'] as const;
 
 /**
  * Standard uncertainty in dB that one small unit of a link's amount stands for: what turns a drag into an amount.
  * @throws RangeError for a unit of readings (volts, kelvin), whose worth hangs on the reading.
  */
 export function uncertaintyPerAmount({ statement, unit, percentOf }: Link): number {
-  const relative = RELATIVE.find((candidate) => candidate === unit);
+  const relative = RELATIVE_UNITS.find((candidate) => candidate === unit);
   if (relative === undefined)
     throw rangeError({
       where: 'uncertaintyPerAmount',
-      wish: `unit must be one of ${RELATIVE.join(', ')}`,
+      wish: `unit must be one of ${RELATIVE_UNITS.join(', ')}`,
       got: unit,
     });
   const probe = 1e-3;

@@ -14,11 +14,14 @@ export { blankPoint, SPECIFICATION_FORMS } from './point-entries.ts';
 export const RULE_KINDS = ['simple', 'guardBand', 'probability'] as const;
 export type RuleKind = (typeof RULE_KINDS)[number];
 
+/** What a logged change says where it was the rule that was changed. */
+export const RULE = 'rule';
+
 /** A change of the agreed specification or rule after the first reading. */
 export interface LoggedChange {
   /** Time as a text (ISO 8601), handed in. */
   readonly at: string;
-  /** What was changed: `rule`, or the id of the point whose specification it was. */
+  /** What was changed: `RULE`, or the id of the point whose specification it was. */
   readonly what: string;
   readonly from: string;
   readonly to: string;

@@ -5,6 +5,7 @@ import {
   mean,
   netPower,
   ohms,
+  type PowerW,
   positive,
   powerOfPeak,
   powerOfPeakToPeak,
@@ -14,6 +15,12 @@ import {
   voltsPeakToPeak,
 } from '#compute';
 import type { Columns, MethodReading, MethodSetup } from './method.ts';
+
+/** The power that a forward reading in watts says: less the mean of what came back, unless the wave towards the load is meant. */
+export function powerInLine(forwardW: number, { reflected }: Columns, delivery: PowerDelivery): PowerW {
+  const forward = powerW(forwardW);
+  return delivery === 'incident' ? forward : netPower({ forward, reflected: powerW(mean(reflected)) });
+}
 
 /** What one main reading says of the power at the instrument's input, everything else at its mean. In dBm. */
 function levelOf(setup: MethodSetup, columns: Columns, reading: number, delivery: PowerDelivery): LevelDbm {
@@ -30,12 +37,8 @@ function levelOf(setup: MethodSetup, columns: Columns, reading: number, delivery
       return powerToLevel(
         powerOfPeak({ peak: voltsPeak(reading + setup.diodeDropV), resistance: setup.resistance }),
       );
-    case 'inLine': {
-      const forward = powerW(reading);
-      return powerToLevel(
-        delivery === 'incident' ? forward : netPower({ forward, reflected: powerW(mean(columns.reflected)) }),
-      );
-    }
+    case 'inLine':
+      return powerToLevel(powerInLine(reading, columns, delivery));
     case 'dcSubstitution': {
       const dc = mean(columns.volts) * mean(columns.amperes);
       const ratio = reading / positive('readingLevels', 'riseDc', mean(columns.riseDc));

@@ -1,4 +1,5 @@
-import type { Stated, StatedLink } from './measurement.ts';
+import { limits, uShaped } from './link.ts';
+import type { StatedLink } from './measurement.ts';
 import type { MethodKind } from './method.ts';
 
 /** A link as a method brings it: no loss, dB, of the reading, assumed until somebody looks into a data sheet. */
@@ -6,21 +7,18 @@ const assumed = (
   link: Partial<StatedLink> & Pick<StatedLink, 'id' | 'label' | 'kind' | 'stated' | 'source'>,
 ): StatedLink => ({ lossDb: 0, unit: 'dB', percentOf: 'reading', assumed: true, ...link });
 
-const within = (halfWidth: number): Stated => ({ form: 'limits', shape: 'rectangular', halfWidth });
-const uShaped = (halfWidth: number): Stated => ({ form: 'limits', shape: 'arcsine', halfWidth });
-
 const loadResistance = (): StatedLink =>
   assumed({
     id: 'load',
     label: 'Load resistance',
     kind: 'other',
-    stated: within(1),
+    stated: limits(1),
     unit: 'percentOfResistance',
     source: 'measured',
   });
 
 const padsIntoMeter = (): StatedLink[] => [
-  assumed({ id: 'meter', label: 'Power meter', kind: 'meter', stated: within(0.5), source: 'specification' }),
+  assumed({ id: 'meter', label: 'Power meter', kind: 'meter', stated: limits(0.5), source: 'specification' }),
   assumed({
     id: 'mismatch',
     label: 'Mismatch at the meter',
@@ -28,13 +26,13 @@ const padsIntoMeter = (): StatedLink[] => [
     stated: { form: 'swr', sourceSwr: 1.5, loadSwr: 1.2 },
     source: 'judged',
   }),
-  assumed({ id: 'connectors', label: 'Connectors', kind: 'cable', stated: within(0.05), source: 'judged' }),
+  assumed({ id: 'connectors', label: 'Connectors', kind: 'cable', stated: limits(0.05), source: 'judged' }),
   assumed({
     id: 'cable',
     label: 'Cable',
     kind: 'cable',
     lossDb: 0.1,
-    stated: within(0.05),
+    stated: limits(0.05),
     source: 'specification',
   }),
   assumed({
@@ -42,7 +40,7 @@ const padsIntoMeter = (): StatedLink[] => [
     label: '20 dB pad',
     kind: 'pad',
     lossDb: 20,
-    stated: within(0.5),
+    stated: limits(0.5),
     source: 'specification',
   }),
 ];
@@ -52,7 +50,7 @@ const oscilloscope = (): StatedLink[] => [
     id: 'gain',
     label: 'Gain of the oscilloscope',
     kind: 'meter',
-    stated: within(3),
+    stated: limits(3),
     unit: 'percentOfVolts',
     source: 'specification',
   }),
@@ -60,18 +58,18 @@ const oscilloscope = (): StatedLink[] => [
     id: 'flatness',
     label: 'Flatness with frequency',
     kind: 'meter',
-    stated: within(0.1),
+    stated: limits(0.1),
     source: 'judged',
   }),
   assumed({
     id: 'trace',
     label: 'Reading the trace',
     kind: 'meter',
-    stated: within(0.2),
+    stated: limits(0.2),
     unit: 'voltsPeakToPeak',
     source: 'judged',
   }),
-  assumed({ id: 'harmonics', label: 'Harmonics', kind: 'other', stated: within(0.09), source: 'judged' }),
+  assumed({ id: 'harmonics', label: 'Harmonics', kind: 'other', stated: limits(0.09), source: 'judged' }),
   loadResistance(),
   assumed({
     id: 'probe',
@@ -101,11 +99,11 @@ const peakDetector = (): StatedLink[] => [
     id: 'drop',
     label: 'Diode drop',
     kind: 'meter',
-    stated: within(0.1),
+    stated: limits(0.1),
     unit: 'volts',
     source: 'judged',
   }),
-  assumed({ id: 'harmonics', label: 'Harmonics', kind: 'other', stated: within(0.28), source: 'judged' }),
+  assumed({ id: 'harmonics', label: 'Harmonics', kind: 'other', stated: limits(0.28), source: 'judged' }),
   loadResistance(),
 ];
 
@@ -114,7 +112,7 @@ const inLine = (): StatedLink[] => [
     id: 'response',
     label: 'Frequency response',
     kind: 'meter',
-    stated: within(0.2),
+    stated: limits(0.2),
     source: 'specification',
   }),
   assumed({
@@ -128,7 +126,7 @@ const inLine = (): StatedLink[] => [
     id: 'needle',
     label: 'Reading the needle',
     kind: 'meter',
-    stated: within(2),
+    stated: limits(2),
     unit: 'percentOfPower',
     source: 'judged',
   }),
@@ -139,7 +137,7 @@ const dcSubstitution = (): StatedLink[] => [
     id: 'voltmeter',
     label: 'Voltmeter',
     kind: 'meter',
-    stated: within(0.5),
+    stated: limits(0.5),
     unit: 'percentOfDcVolts',
     source: 'specification',
   }),
@@ -147,7 +145,7 @@ const dcSubstitution = (): StatedLink[] => [
     id: 'ammeter',
     label: 'Ammeter',
     kind: 'meter',
-    stated: within(1),
+    stated: limits(1),
     unit: 'percentOfDcAmperes',
     source: 'specification',
   }),
@@ -155,7 +153,7 @@ const dcSubstitution = (): StatedLink[] => [
     id: 'rf-rise',
     label: 'Thermometer with RF',
     kind: 'meter',
-    stated: within(0.1),
+    stated: limits(0.1),
     unit: 'kelvinRf',
     source: 'judged',
   }),
@@ -163,7 +161,7 @@ const dcSubstitution = (): StatedLink[] => [
     id: 'dc-rise',
     label: 'Thermometer with DC',
     kind: 'meter',
-    stated: within(0.1),
+    stated: limits(0.1),
     unit: 'kelvinDc',
     source: 'judged',
   }),
@@ -171,7 +169,7 @@ const dcSubstitution = (): StatedLink[] => [
     id: 'leak',
     label: 'Unequal loss of heat',
     kind: 'other',
-    stated: within(1),
+    stated: limits(1),
     unit: 'percentOfPower',
     source: 'judged',
   }),

@@ -8,7 +8,7 @@ import {
 } from '#compute';
 import { readingLevels } from './levels.ts';
 import type { StatedLink, TabledStatement } from './measurement.ts';
-import type { LinkUnit, MethodReading } from './method.ts';
+import type { MethodReading } from './method.ts';
 import type { Link } from './sheet.ts';
 
 /** Units of a correction that a chain in decibels can add, with the way to dB. */
@@ -17,10 +17,13 @@ const TO_DB = {
   percentOfPower: percentOfPowerToDb,
   percentOfVolts: percentOfVoltsToDb,
 };
-type CorrectedUnit = keyof typeof TO_DB;
+export type CorrectedUnit = keyof typeof TO_DB;
 
 /** Whether a correction in this unit can be added to a chain in decibels, whatever was read. */
-export const isCorrected = (unit: LinkUnit): unit is CorrectedUnit => unit in TO_DB;
+export const isCorrected = (unit: string): unit is CorrectedUnit => Object.hasOwn(TO_DB, unit);
+
+/** A correction in dB. @throws RangeError for percentages that leave nothing. */
+export const correctionInDb = (unit: CorrectedUnit, correction: number): number => TO_DB[unit](correction);
 
 /**
  * Where in a table a point stands: its frequency in Hz, or the mean of what its readings say in dBm, without corrections. Undefined
@@ -45,7 +48,7 @@ export function correctedLink(
     throw rangeError({ where: 'correctedLink', wish: 'unit must be dB or percent', got: link.unit });
   const { correction, expanded } = readCorrectionTable({ points: stated.points, at });
   const { coverageFactor, degreesOfFreedom } = stated;
-  const correctionDb = TO_DB[link.unit](correction);
+  const correctionDb = correctionInDb(link.unit, correction);
   return {
     ...link,
     lossDb: link.lossDb + correctionDb,

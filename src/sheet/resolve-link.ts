@@ -4,14 +4,13 @@ import {
   mean,
   mismatchCorrection,
   mismatchLimits,
-  netPower,
   type PowerDelivery,
-  powerW,
   reflectionOfSwr,
   sumOfTerms,
 } from '#compute';
+import { powerInLine } from './levels.ts';
 import type { StatedLink } from './measurement.ts';
-import type { Columns, LinkUnit, MethodReading } from './method.ts';
+import type { LinkUnit, MethodReading } from './method.ts';
 import { correctedLink } from './resolve-corrections.ts';
 import type { Link } from './sheet.ts';
 
@@ -23,14 +22,6 @@ interface TermsAt {
   /** From the terms' unit to the link's. */
   readonly per: number;
 }
-
-/** The power that an in-line meter's percentages are of. */
-const inLinePower = (columns: Columns, delivery: PowerDelivery): number => {
-  const forward = powerW(mean(columns.readings));
-  return delivery === 'incident'
-    ? forward
-    : netPower({ forward, reflected: powerW(mean(columns.reflected)) });
-};
 
 function termsAt({ setup, columns }: MethodReading, delivery: PowerDelivery): TermsAt {
   const reading = mean(columns.readings);
@@ -44,7 +35,7 @@ function termsAt({ setup, columns }: MethodReading, delivery: PowerDelivery): Te
     case 'peakDetector':
       return { reading, unit: 'volts', per: 1 };
     case 'inLine':
-      return { reading, unit: 'percentOfPower', per: 100 / inLinePower(columns, delivery) };
+      return { reading, unit: 'percentOfPower', per: 100 / powerInLine(reading, columns, delivery) };
     case 'dcSubstitution':
       return { reading: mean(columns.volts), unit: 'dcVolts', per: 1 };
   }

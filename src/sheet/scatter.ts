@@ -1,4 +1,5 @@
-import { type Influence, mean, netPower, powerW, type Statement, standardDeviation } from '#compute';
+import { type Influence, mean, type PowerDelivery, type Statement, standardDeviation } from '#compute';
+import { powerInLine } from './levels.ts';
 import { READINGS_ID, repeatabilityOf } from './meter-scatter.ts';
 import { type ColumnName, type LinkUnit, type MethodReading, NO_READINGS } from './method.ts';
 import type { Sheet } from './sheet.ts';
@@ -16,7 +17,7 @@ const DB_PER_LN = { power: 10 / Math.LN10, volts: 20 / Math.LN10 } as const;
  * How many dB one unit of a column's scatter makes, by the slope at its mean: good to second order. The shape of few readings has
  * tails too long to be turned into decibels point by point, since they reach below nothing.
  */
-function dbPerUnit({ setup, columns }: MethodReading, column: ColumnName, net: boolean): number {
+function dbPerUnit({ setup, columns }: MethodReading, column: ColumnName, delivery: PowerDelivery): number {
   const middle = mean(columns[column]);
   switch (setup.method) {
     case 'padsIntoMeter':
@@ -25,12 +26,8 @@ function dbPerUnit({ setup, columns }: MethodReading, column: ColumnName, net: b
       return DB_PER_LN.volts / middle;
     case 'peakDetector':
       return DB_PER_LN.volts / (middle + setup.diodeDropV);
-    case 'inLine': {
-      const forward = powerW(mean(columns.readings));
-      return (
-        DB_PER_LN.power / (net ? netPower({ forward, reflected: powerW(mean(columns.reflected)) }) : forward)
-      );
-    }
+    case 'inLine':
+      return DB_PER_LN.power / powerInLine(mean(columns.readings), columns, delivery);
     case 'dcSubstitution':
       return DB_PER_LN.power / middle;
   }
@@ -41,12 +38,12 @@ function dbPerUnit({ setup, columns }: MethodReading, column: ColumnName, net: b
  * repeatability of one, else nothing.
  */
 export function scatterOf(sheet: Sheet): Influence<LinkUnit>[] {
-  const reading = sheet.method ?? asMeter(sheet);
-  const net = sheet.measurand.delivery !== 'incident';
+  const reading = readingOf(sheet);
+  const { delivery = 'intoIdeal' } = sheet.measurand;
   const columns = Object.entries(reading.columns) as [ColumnName, readonly number[]][];
   const own = columns.flatMap(([column, values]): Influence<LinkUnit>[] => {
-    if (values.length < 2 || (column === 'reflected' && !net)) return [];
-    const deviation = standardDeviation(values) * dbPerUnit(reading, column, net);
+    if (values.length < 2 || (column === 'reflected' && delivery === 'incident')) return [];
+    const deviation = standardDeviation(values) * dbPerUnit(reading, column, delivery);
     if (deviation === 0) return [];
     const statement: Statement = { form: 'readings', standardDeviation: deviation, count: values.length };
     return [{ id: scatterId(column), statement, unit: 'dB' }];
@@ -54,8 +51,6 @@ export function scatterOf(sheet: Sheet): Influence<LinkUnit>[] {
   return reading.columns.readings.length === 1 ? [...repeatabilityOf(sheet), ...own] : own;
 }
 
-/** A sheet without a method is one by pads into a meter. */
-export const asMeter = ({ readings }: Pick<Sheet, 'readings'>): MethodReading => ({
-  setup: { method: 'padsIntoMeter', shows: 'mean' },
-  columns: { ...NO_READINGS, readings },
-});
+/** What was read and with what; a sheet without a method is one by pads into a meter. */
+export const readingOf = ({ method, readings }: Pick<Sheet, 'method' | 'readings'>): MethodReading =>
+  method ?? { setup: { method: 'padsIntoMeter', shows: 'mean' }, columns: { ...NO_READINGS, readings } };

@@ -22,7 +22,7 @@ import {
 import { influenceOf, inUnits } from './influence-of.ts';
 import { keyingDb } from './keying.ts';
 import { type LinkUnit, type MethodReading, shownBy, UNITS_OF } from './method.ts';
-import { asMeter, READINGS_ID, scatterOf } from './scatter.ts';
+import { READINGS_ID, readingOf, scatterOf } from './scatter.ts';
 import type { Link, Sheet } from './sheet.ts';
 
 export { READINGS_ID };
@@ -42,7 +42,7 @@ export const OWN_IDS = ['rollOff', 'scale'] as const;
  * that the method understands.
  */
 export function outcomeOf(sheet: Sheet): SheetOutcome {
-  const reading = sheet.method ?? asMeter(sheet);
+  const reading = readingOf(sheet);
   const influences = [...sheet.links.map(influenceOf), ...scatterOf(sheet)];
   const outcome = outcomeBy(reading, influences, sheet);
   if (!outcome.inRange) return outcome;

@@ -1,10 +1,9 @@
 import fc from 'fast-check';
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { controlId } from '../../src/bench/form/keys.ts';
+import { checkPath, controlId } from '../../src/bench/form/keys.ts';
 import { pointResult } from '../../src/bench/results/point-result.ts';
 import { CHECK_FIELDS, CHECKS_OF } from '../../src/bench/validity/check-kinds.ts';
-import { checkPath } from '../../src/bench/validity/check-spec.ts';
 import { checkStrings } from '../../src/bench/validity/check-strings.ts';
 import { validityStrings } from '../../src/bench/validity/validity-strings.ts';
 import { BetterField } from '../../src/bench/views/BetterField.tsx';

@@ -65,7 +65,6 @@ describe('the focus', () => {
 it('changes that may touch what was agreed are sent with the time, others as they are', () => {
   const at = '2026-11-25T03:12:00.000Z';
   expect(stamped({ type: 'edit', path: 'title', change: {} }, at)).toHaveProperty('at', at);
-  expect(stamped({ type: 'chooseMethod', method: 'inLine' }, at)).toHaveProperty('at', at);
   expect(stamped({ type: 'undo' }, at)).toEqual({ type: 'undo' });
 });
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type PointWithResult, pointLabel, pointsInOrder } from '../../src/bench/words/point-order.ts';
-import { chartPoints, coverageNote, pointLines, pointsSummary } from '../../src/bench/words/points-words.ts';
+import { chartPoints, coverageNote, pointRows, pointsSummary } from '../../src/bench/words/points-words.ts';
 import type { Measurement, Point } from '../../src/sheet/measurement.ts';
 import { anyComputed } from './any-measurement.ts';
 import { resultsOf, type Typing, typedMeasurement } from './typed-sheet.ts';
@@ -63,7 +63,7 @@ describe('a row of the table', () => {
     fc.assert(
       fc.property(anyComputed, fc.nat({ max: 3 }), ({ measurement, results }, known) => {
         const points = pointsInOrder('ascii', measurement.points, results.slice(0, known));
-        const lines = pointLines('ascii', points);
+        const lines = pointRows('ascii', points);
         expect(lines.map(({ id }) => id)).toEqual(points.map(({ point }) => point.id));
         expect(lines.map(({ state }) => state)).toEqual(
           points.map(({ result }) =>
@@ -76,17 +76,17 @@ describe('a row of the table', () => {
   });
 
   it('says another k where few readings make it larger, and none where it is the usual one', () => {
-    const [usual] = pointLines('ascii', ordered(measured([{ readings: '27' }])));
+    const [usual] = pointRows('ascii', ordered(measured([{ readings: '27' }])));
     expect(usual).toMatchObject({ estimate: '27.00 dBm', expanded: '+/-0.50 dB', dominant: 'Meter' });
     const alone = typedMeasurement({ points: [{ readings: '27.0 dBm\n27.1 dBm\n26.9 dBm' }] });
     // t for 95.45 % and 2 degrees of freedom is 4.53 (GUM, table G.2)
-    expect(pointLines('ascii', ordered(alone))[0]).toMatchObject({
+    expect(pointRows('ascii', ordered(alone))[0]).toMatchObject({
       expanded: expect.stringContaining('(k = 4.53, 95.45 %)'),
     });
   });
 
   it('of a reading that nothing is known of has no part that widens it', () => {
-    expect(pointLines('ascii', ordered(typedMeasurement({})))[0]).toMatchObject({
+    expect(pointRows('ascii', ordered(typedMeasurement({})))[0]).toMatchObject({
       estimate: '27.00 dBm',
       dominant: 'nothing',
     });
@@ -101,7 +101,7 @@ describe('a row of the table', () => {
         { readings: '14', frequency: '3.58' },
       ],
     });
-    const lines = pointLines('ascii', ordered(far));
+    const lines = pointRows('ascii', ordered(far));
     expect(lines.map(({ state }) => state)).toEqual(['numbered', 'outOfRange']);
     // 145 MHz of 100 MHz
     expect(lines[1]).toMatchObject({

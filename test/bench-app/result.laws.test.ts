@@ -10,7 +10,7 @@ import { sharesSentence, stripSentence, wholeOf } from '../../src/bench/words/di
 import { recordSentences } from '../../src/bench/words/measured-words.ts';
 import { outlierWords } from '../../src/bench/words/outlier-words.ts';
 import { pointsInOrder } from '../../src/bench/words/point-order.ts';
-import { coverageNote, pointLines, pointsSummary } from '../../src/bench/words/points-words.ts';
+import { coverageNote, pointRows, pointsSummary } from '../../src/bench/words/points-words.ts';
 import {
   aloneWords,
   expandedWords,
@@ -51,7 +51,7 @@ const toldOfAll = ({ measurement, results }: Computed): readonly string[] => {
   return [
     pointsSummary(ordered),
     coverageNote('shown', ordered) ?? '',
-    ...pointLines('shown', ordered).flatMap((line) => Object.values(line)),
+    ...pointRows('shown', ordered).flatMap((line) => Object.values(line)),
     ...results.flatMap((result) => [
       summarise(result),
       ...recordSentences('shown', result),
@@ -169,7 +169,7 @@ describe('a point whose method is out of range', () => {
         const out = results.filter(({ inRange }) => !inRange);
         for (const result of out) {
           expect(summarise(result)).toMatch(/^Out of range: /);
-          const [line] = pointLines('shown', pointsInOrder('shown', [result.point], [result]));
+          const [line] = pointRows('shown', pointsInOrder('shown', [result.point], [result]));
           expect(line).toMatchObject({ state: 'outOfRange', reason: expect.stringMatching(/^Out of range/) });
         }
         if (out.length === results.length)

@@ -4,7 +4,7 @@ import { type NumberedPoint, type PointResult, pointResult } from '../../src/ben
 import { budgetLines } from '../../src/bench/words/budget.ts';
 import { cautionWords } from '../../src/bench/words/caution-words.ts';
 import { pointsInOrder } from '../../src/bench/words/point-order.ts';
-import { pointLines, pointsSummary } from '../../src/bench/words/points-words.ts';
+import { pointRows, pointsSummary } from '../../src/bench/words/points-words.ts';
 import { aloneWords, summarise } from '../../src/bench/words/result-words.ts';
 import { statedForms } from '../../src/bench/words/stated-words.ts';
 import { conformityText, verdictReasons, verdictSentence } from '../../src/bench/words/verdict-words.ts';
@@ -295,7 +295,7 @@ describe('four readings against 24 +-1 dBm with U = 0.5 dB', () => {
   it('stand in one table, and are counted in one sentence', () => {
     const ordered = pointsInOrder('ascii', measured.points, resultsOf(measured));
     expect(pointsSummary(ordered)).toBe('Of the points 1 is inside, 1 is outside, 2 are undecided.');
-    expect(pointLines('ascii', ordered)[1]).toMatchObject({
+    expect(pointRows('ascii', ordered)[1]).toMatchObject({
       label: '22.85',
       estimate: '22.85 dBm',
       expanded: '+/-0.50 dB',

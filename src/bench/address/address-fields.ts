@@ -1,6 +1,6 @@
 import type { CheckKey } from '../../sheet/check-keys.ts';
 import { problemStrings } from '../read/problem-strings.ts';
-import { LONGEST_LABEL, LONGEST_TEXT } from '../read/spec.ts';
+import { LONGEST_LABEL, LONGEST_NOTE, LONGEST_TABLE, LONGEST_TEXT } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import {
   choice,
@@ -16,15 +16,14 @@ import {
   UNITS,
 } from './address-codes.ts';
 
-/** Longest column of readings, and longest note of a record, that an address carries. */
+/** Longest column of readings that an address carries. */
 export const LONGEST_COLUMN = 40_000;
-const LONGEST_NOTE = 1000;
 
 /** A certificate's table, and from which instrument a link was taken. */
 const instrumentFields = () => {
   const labels = strings.link.labels;
   return {
-    table: lines('ct', labels.table, LONGEST_NOTE),
+    table: lines('ct', labels.table, LONGEST_TABLE),
     by: choice('cb', labels.by, { frequency: 'f', level: 'l' }, 'frequency'),
     instrument: text('in', labels.instrument, LONGEST_LABEL),
     part: choice('ip', labels.part, { statement: 's', drift: 'd' }, 'statement'),

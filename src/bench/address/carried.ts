@@ -1,7 +1,12 @@
 import type { StateOf } from '../../address/field-spec.ts';
 import { CHECK_KEYS, type CheckKey } from '../../sheet/check-keys.ts';
-import { blankPoint, type LinkEntries, type PointEntries, type SheetEntries } from '../../sheet/entries.ts';
-import { RULE } from '../state/agreement.ts';
+import {
+  blankPoint,
+  type LinkEntries,
+  type PointEntries,
+  RULE,
+  type SheetEntries,
+} from '../../sheet/entries.ts';
 import type { sheetAddressSpec } from './address-spec.ts';
 
 /** A sheet in the shape in which an address carries it: no ids, which are given anew by place. */

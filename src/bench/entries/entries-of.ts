@@ -12,15 +12,14 @@ import {
 import type { Measurement, Point, StatedLink } from '../../sheet/measurement.ts';
 import { COLUMNS_OF, type MethodKind } from '../../sheet/method.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
+import { HZ_PER_MHZ } from '../read/spec.ts';
 import { setupEntries } from './setup-entries.ts';
 import { statedEntries, statementEntries } from './statement-entries.ts';
-import { tidy, typed } from './typed.ts';
+import { tidy, typed, typedMaybe, typedWith } from './typed.ts';
 
 export { statementEntries, typed };
 
-const HZ_PER_MHZ = 1e6;
-const level = (value: number | undefined): string => (value === undefined ? '' : `${typed(value)} dBm`);
-const optional = (value: number | undefined): string => (value === undefined ? '' : typed(value));
+const level = (value: number | undefined): string => typedWith(value, 'dBm');
 
 /** A measurement as it would have been typed, or a sheet of pads and cable into a meter: the inverse of `readMeasurement`. */
 export function entriesOf(stated: Sheet | Measurement): SheetEntries {
@@ -37,7 +36,7 @@ export function entriesOf(stated: Sheet | Measurement): SheetEntries {
     conditions: measurand.conditions,
     ...ruleEntries(measurement.rule),
     damage: level(measurement.damageLevelDbm),
-    scatter: optional(repeatability?.standardDeviationDb),
+    scatter: typedMaybe(repeatability?.standardDeviationDb),
     repeats: repeatability ? typed(repeatability.degreesOfFreedom + 1) : '',
     points: measurement.points.map((point) => pointEntries(point, setup.method)),
     links: measurement.links.map(linkEntries),
@@ -58,7 +57,7 @@ function pointEntries(point: Point, method: MethodKind): PointEntries {
   return {
     ...blankPoint(point.id),
     label: point.unnamed ? '' : point.label,
-    frequency: point.frequencyHz === undefined ? '' : `${typed(tidy(point.frequencyHz / HZ_PER_MHZ))} MHz`,
+    frequency: typedWith(point.frequencyHz && tidy(point.frequencyHz / HZ_PER_MHZ), 'MHz'),
     ...specificationEntries(point),
     ...Object.fromEntries(columns),
   };
@@ -100,10 +99,10 @@ export function linkEntries(link: StatedLink): LinkEntries {
     percentOf,
     source,
     loss: typed(link.lossDb),
-    rated: link.ratedPowerW === undefined ? '' : `${typed(link.ratedPowerW)} W`,
+    rated: typedWith(link.ratedPowerW, 'W'),
     cause: link.cause ?? '',
     direction: link.sensitivity === -1 ? 'against' : 'with',
-    reliability: reliability === undefined ? '' : typed(tidy(100 * reliability)),
+    reliability: typedMaybe(reliability && tidy(100 * reliability)),
     off: link.off ?? false,
     assumed: link.assumed ?? false,
     ...statedEntries(link.stated),

@@ -1,48 +1,49 @@
 import { blankSetup } from '../../sheet/blank-sheet.ts';
 import type { SetupEntries } from '../../sheet/entries.ts';
 import type { MethodSetup } from '../../sheet/method.ts';
-import { tidy, typed } from './typed.ts';
-
-const HZ_PER_MHZ = 1e6;
-const level = (value: number | undefined): string => (value === undefined ? '' : `${typed(value)} dBm`);
-const withUnit = (value: number | undefined, unit: string): string =>
-  value === undefined ? '' : `${typed(value)} ${unit}`;
+import { HZ_PER_MHZ } from '../read/spec.ts';
+import { tidy, typed, typedWith } from './typed.ts';
 
 /** What is set up once, as it would have been typed. */
 export function setupEntries(setup: MethodSetup): SetupEntries {
   const blank = blankSetup(setup.method);
   switch (setup.method) {
     case 'padsIntoMeter':
-      return { ...blank, shows: setup.shows, floor: level(setup.floor), largest: level(setup.largest) };
-    case 'oscilloscope': {
-      const [scope, probe] = setup.bandwidthsHz.map((hertz) => withUnit(tidy(hertz / HZ_PER_MHZ), 'MHz'));
       return {
         ...blank,
-        load: withUnit(setup.resistance, 'ohm'),
+        shows: setup.shows,
+        floor: typedWith(setup.floor, 'dBm'),
+        largest: typedWith(setup.largest, 'dBm'),
+      };
+    case 'oscilloscope': {
+      const [scope, probe] = setup.bandwidthsHz.map((hertz) => typedWith(tidy(hertz / HZ_PER_MHZ), 'MHz'));
+      return {
+        ...blank,
+        load: typedWith(setup.resistance, 'ohm'),
         scopeBandwidth: scope ?? '',
         probeBandwidth: probe ?? '',
         terminated: setup.terminated ? 'yes' : 'no',
-        largestPeak: withUnit(setup.largestPeak, 'V'),
+        largestPeak: typedWith(setup.largestPeak, 'V'),
       };
     }
     case 'peakDetector':
       return {
         ...blank,
-        load: withUnit(setup.resistance, 'ohm'),
-        drop: withUnit(setup.diodeDropV, 'V'),
+        load: typedWith(setup.resistance, 'ohm'),
+        drop: typedWith(setup.diodeDropV, 'V'),
         curve: setup.curveFromDc ? 'yes' : 'no',
-        largestReverse: withUnit(setup.largestReverse, 'V'),
+        largestReverse: typedWith(setup.largestReverse, 'V'),
       };
     case 'inLine':
       return {
         ...blank,
         shows: setup.shows,
-        forwardScale: withUnit(setup.forward.fullScale, 'W'),
+        forwardScale: typedWith(setup.forward.fullScale, 'W'),
         forwardPercent: typed(setup.forward.percentOfFullScale),
-        reflectedScale: withUnit(setup.reflected.fullScale, 'W'),
+        reflectedScale: typedWith(setup.reflected.fullScale, 'W'),
         reflectedPercent: typed(setup.reflected.percentOfFullScale),
       };
     case 'dcSubstitution':
-      return { ...blank, load: withUnit(setup.resistance, 'ohm') };
+      return { ...blank, load: typedWith(setup.resistance, 'ohm') };
   }
 }

@@ -1,12 +1,11 @@
 import type { LimitTerm, Statement } from '#compute';
 import type { EntryForm, LinkEntries } from '../../sheet/entries.ts';
 import type { Stated, TabledStatement } from '../../sheet/measurement.ts';
-import { tidy, typed } from './typed.ts';
+import { HZ_PER_MHZ } from '../read/spec.ts';
+import { tidy, typed, typedMaybe } from './typed.ts';
 
 /** Texts of a link with their form. */
 export type StatedEntries = Partial<LinkEntries> & { readonly form: EntryForm };
-
-const optional = (value: number | undefined): string => (value === undefined ? '' : typed(value));
 
 /** What a link states, as it would have been typed. */
 export function statedEntries(stated: Stated): StatedEntries {
@@ -35,20 +34,20 @@ export function statementEntries(statement: Statement): StatedEntries {
         form: 'expanded',
         amount: typed(statement.expanded),
         factor: typed(statement.coverageFactor),
-        freedom: optional(statement.degreesOfFreedom),
+        freedom: typedMaybe(statement.degreesOfFreedom),
       };
     case 'coverage':
       return {
         form: 'coverage',
         amount: typed(statement.expanded),
         probability: typed(tidy(100 * statement.probability)),
-        freedom: optional(statement.degreesOfFreedom),
+        freedom: typedMaybe(statement.degreesOfFreedom),
       };
     case 'standard':
       return {
         form: 'standard',
         amount: typed(statement.standardUncertainty),
-        freedom: optional(statement.degreesOfFreedom),
+        freedom: typedMaybe(statement.degreesOfFreedom),
       };
     case 'readings':
       return { form: 'readings', amount: typed(statement.standardDeviation), count: typed(statement.count) };
@@ -58,9 +57,6 @@ export function statementEntries(statement: Statement): StatedEntries {
       return { form: 'halfWithin', amount: typed(statement.halfWidth) };
   }
 }
-
-/** Frequencies are kept in hertz and typed in megahertz. */
-const HZ_PER_MHZ = 1e6;
 
 function tabledEntries({ by, points, coverageFactor, degreesOfFreedom }: TabledStatement): StatedEntries {
   const scale = by === 'frequency' ? HZ_PER_MHZ : 1;
@@ -72,7 +68,7 @@ function tabledEntries({ by, points, coverageFactor, degreesOfFreedom }: TabledS
     by,
     table: table.join('\n'),
     factor: typed(coverageFactor),
-    freedom: optional(degreesOfFreedom),
+    freedom: typedMaybe(degreesOfFreedom),
   };
 }
 

@@ -10,5 +10,12 @@ export function typed(value: number): string {
   return numberText('ascii', { value, decimals: MOST_DECIMALS });
 }
 
+/** The same for a value that may be missing; empty where it is. */
+export const typedMaybe = (value: number | undefined): string => (value === undefined ? '' : typed(value));
+
+/** A value that may be missing with its unit behind it: `27 dBm`; empty where it is. */
+export const typedWith = (value: number | undefined, unit: string): string =>
+  value === undefined ? '' : `${typed(value)} ${unit}`;
+
 /** A sum or product of typed numbers without the noise of the last bit: 27 - 1.3 is 25.7. */
 export const tidy = (value: number): number => Number(value.toFixed(MOST_DECIMALS));

@@ -3,11 +3,10 @@ import { sheetAt } from '../../sheet/at-point.ts';
 import type { Measurement } from '../../sheet/measurement.ts';
 import { type Decimal, styleWith } from '../../text/style.ts';
 import { unitText } from '../../text/units.ts';
+import { HZ_PER_MHZ } from '../read/spec.ts';
 import { pointLabel } from '../words/point-order.ts';
 import { columnsRead } from '../words/reading-words.ts';
 import { tableStrings as strings } from './table-strings.ts';
-
-const HZ_PER_MHZ = 1e6;
 
 /** The raw readings of every point for a spreadsheet: a row a reading, bare numbers in the unit of the column's heading. */
 export function readingRows(measurement: Measurement, decimal: Decimal = 'point'): readonly Row[] {

@@ -7,6 +7,7 @@ import type { UnitName } from '../../text/units.ts';
 import { columnValues } from '../read/column-values.ts';
 import { columnSpec } from '../read/point-spec.ts';
 import { outlierIn } from '../words/outlier-words.ts';
+import { scatterUnit } from '../words/reading-words.ts';
 import { pointStrings as strings } from './point-strings.ts';
 import { readAs } from './read-as.ts';
 
@@ -46,7 +47,6 @@ function summaryOf(values: readonly number[], unit: UnitName): string {
   return strings.counted({
     count: String(values.length),
     mean: shown(mean(values), unit),
-    // the scatter of levels is a ratio
-    scatter: shown(scatter, unit === 'dBm' ? 'dB' : unit),
+    scatter: shown(scatter, scatterUnit(unit)),
   });
 }

@@ -1,7 +1,7 @@
 import { CALIBRATED_FROM, CORRECTED_BY } from '../../instruments/instrument.ts';
-import { LONGEST_TABLE } from '../read/read-tabled.ts';
+import { isCorrected } from '../../sheet/resolve-corrections.ts';
+import { LONGEST_TABLE } from '../read/spec.ts';
 import { type FormProps, InstrumentChoice, InstrumentText } from './InstrumentField.tsx';
-import { isCorrectable } from './read-instrument.ts';
 import { UnitFields } from './SheetFields.tsx';
 import { instrumentStrings as strings } from './strings.ts';
 
@@ -21,7 +21,7 @@ export function CalibrationFields(props: FormProps) {
           <InstrumentText
             {...props}
             name="correction"
-            help={isCorrectable(value) ? help.correction : help.noCorrection}
+            help={isCorrected(value.unit) ? help.correction : help.noCorrection}
           />
           <InstrumentText {...props} name="uncertainty" inputMode="decimal" />
         </>

@@ -1,6 +1,7 @@
 import { useMemo } from 'preact/hooks';
 import { BASES, INSTRUMENT_KINDS, type InstrumentEntries } from '../../instruments/instrument.ts';
 import { controlId } from '../form/keys.ts';
+import { LONGEST_NOTE } from '../read/spec.ts';
 import { hasLoss } from './as-link.ts';
 import { CalibrationFields } from './CalibrationFields.tsx';
 import { type FormProps, InstrumentChoice, InstrumentText } from './InstrumentField.tsx';
@@ -8,9 +9,6 @@ import { statementLine } from './instrument-words.ts';
 import { fieldPath, readInstrument } from './read-instrument.ts';
 import { SheetFields } from './SheetFields.tsx';
 import { instrumentStrings as strings } from './strings.ts';
-
-/** Longest notes, in characters. */
-const LONGEST_NOTES = 1000;
 
 /** Everything that can be typed about one instrument; what is wrong stands beside its field, and is kept all the same. */
 export function InstrumentForm({ value, onChange }: Pick<FormProps, 'value' | 'onChange'>) {
@@ -37,7 +35,7 @@ export function InstrumentForm({ value, onChange }: Pick<FormProps, 'value' | 'o
           help={help.calibrated[value.basis]}
         />
         <InstrumentText {...props} name="interval" inputMode="decimal" help={help.interval} />
-        <InstrumentText {...props} name="notes" rows={2} maxLength={LONGEST_NOTES} class="field-double" />
+        <InstrumentText {...props} name="notes" rows={2} maxLength={LONGEST_NOTE} class="field-double" />
       </div>
       <p role="status">
         {problems.length === 0

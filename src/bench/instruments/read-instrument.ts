@@ -1,8 +1,8 @@
-import { percentOfPowerToDb, percentOfVoltsToDb } from '#compute';
 import { monthsIn } from '../../instruments/age.ts';
 import { readDay } from '../../instruments/day.ts';
 import type { InstrumentEntries } from '../../instruments/instrument.ts';
 import type { Stated } from '../../sheet/measurement.ts';
+import { correctionInDb, isCorrected } from '../../sheet/resolve-corrections.ts';
 import { linkPath } from '../form/keys.ts';
 import { type Collector, collector, type EntryProblem } from '../read/collector.ts';
 import { amountSpec, endSpec } from '../read/link-spec.ts';
@@ -31,16 +31,6 @@ export interface Instrument {
 export type InstrumentRead =
   | { readonly instrument: Instrument; readonly problems: readonly [] }
   | { readonly instrument: undefined; readonly problems: readonly EntryProblem[] };
-
-/** What a correction comes to in dB, in units where it can be added to a chain whatever was read. */
-const TO_DB: Readonly<Partial<Record<InstrumentEntries['unit'], (correction: number) => number>>> = {
-  dB: (db) => db,
-  percentOfPower: percentOfPowerToDb,
-  percentOfVolts: percentOfVoltsToDb,
-};
-
-/** Whether a correction can be added to a chain in decibels. */
-export const isCorrectable = ({ unit }: Pick<InstrumentEntries, 'unit'>): boolean => unit in TO_DB;
 
 /** Reads everything typed of an instrument. Never throws; an instrument comes out only if nothing is wrong. */
 export function readInstrument(entries: InstrumentEntries): InstrumentRead {
@@ -98,9 +88,8 @@ function readCorrection(entries: InstrumentEntries, collect: Collector): number 
   if (entries.by !== 'nothing') return 0;
   const unit = typedUnit(entries.unit);
   const correction = collect.number(field(entries, 'correction', endSpec(unit)));
-  const toDb = TO_DB[entries.unit];
-  if (toDb !== undefined) {
-    if (correction > -100 || entries.unit === 'dB') return toDb(correction);
+  if (isCorrected(entries.unit)) {
+    if (correction > -100 || entries.unit === 'dB') return correctionInDb(entries.unit, correction);
     tell(collect, 'correction', strings.problems.noRest);
   } else if (correction !== 0) tell(collect, 'correction', strings.problems.notAdded);
   return 0;

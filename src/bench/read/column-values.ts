@@ -20,7 +20,7 @@ let count = 0;
 
 /** The numbers of a column. What was read once is remembered: an edit elsewhere does not read ten thousand readings again. */
 export function columnValues(text: string, spec: ReadSpec): ColumnValues {
-  const key = `${spec.kind} ${spec.min} ${text}`;
+  const key = `${spec.kind} ${spec.min} ${spec.max} ${text}`;
   const found = kept.get(key);
   if (found !== undefined) return found;
   const read = freshValues(text, spec);

@@ -13,7 +13,7 @@ export interface PointContext {
 }
 
 /** Name of a field in the list of all problems: with the point's own name where there are several. */
-export function pointLabel(
+export function pointFieldLabel(
   { entries, sheet, position }: Omit<PointContext, 'collect'>,
   label: string,
 ): string {

@@ -9,7 +9,7 @@ import { pointPath } from '../form/keys.ts';
 import { strings } from '../strings.ts';
 import { columnTexts } from './column-texts.ts';
 import { columnValues } from './column-values.ts';
-import { type PointContext, pointLabel } from './point-context.ts';
+import { type PointContext, pointFieldLabel } from './point-context.ts';
 import { columnSpec } from './point-spec.ts';
 import { problemStrings } from './problem-strings.ts';
 import { WIDEST_READINGS_DB } from './spec.ts';
@@ -28,7 +28,7 @@ export function readColumns(context: PointContext): Columns {
   const tell = (column: ColumnName, problem: string): void =>
     collect.add({
       path: pointPath(entries.id, column),
-      label: pointLabel(context, columnLabel(method, column)),
+      label: pointFieldLabel(context, columnLabel(method, column)),
       problem,
     });
   const found = columnTexts(entries, method);

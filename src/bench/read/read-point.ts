@@ -1,19 +1,18 @@
 import type { PointEntries } from '../../sheet/entries.ts';
 import type { Point } from '../../sheet/measurement.ts';
 import { COLUMNS_OF } from '../../sheet/method.ts';
+import { fewestDecimals } from '../../text/place.ts';
 import { quantityText } from '../../text/quantity-text.ts';
-import { typed } from '../entries/typed.ts';
 import { pointPath } from '../form/keys.ts';
 import { strings } from '../strings.ts';
 import { collector, type EntryProblem } from './collector.ts';
-import { type PointContext, pointLabel } from './point-context.ts';
+import { type PointContext, pointFieldLabel } from './point-context.ts';
 import { POINT_SPECS } from './point-spec.ts';
 import { problemStrings } from './problem-strings.ts';
 import { readColumns } from './read-columns.ts';
 import { readOnce } from './read-once.ts';
 import { readSpecification } from './read-specification.ts';
-
-const HZ_PER_MHZ = 1e6;
+import { FREQUENCY_DECIMALS, HZ_PER_MHZ } from './spec.ts';
 
 /** Whether nothing was read at a point while something was at another: it waits for its turn and holds nothing up. */
 function isWaiting({ entries, sheet }: PointContext): boolean {
@@ -48,7 +47,7 @@ function readOne(context: PointContext, waiting: boolean): Point | undefined {
   const { entries, sheet, position, collect } = context;
   const at = {
     path: pointPath(entries.id, 'frequency'),
-    label: pointLabel(context, strings.point.labels.frequency),
+    label: pointFieldLabel(context, strings.point.labels.frequency),
   };
   const megahertz = collect.optional({ ...at, text: entries.frequency, spec: POINT_SPECS.frequency });
   if (!waiting && sheet.method === 'oscilloscope' && entries.frequency.trim() === '')
@@ -71,6 +70,6 @@ function readOne(context: PointContext, waiting: boolean): Point | undefined {
 function labelOf(label: string, megahertz: number | undefined, position: number): string {
   if (label.trim() !== '') return label.trim();
   if (megahertz === undefined) return strings.point.unnamed(position);
-  const decimals = typed(megahertz).split('.')[1]?.length ?? 0;
+  const decimals = fewestDecimals(megahertz, FREQUENCY_DECIMALS);
   return quantityText('shown', { value: megahertz, decimals, unit: 'MHz' });
 }

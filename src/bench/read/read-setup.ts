@@ -5,8 +5,7 @@ import { strings } from '../strings.ts';
 import type { Collector } from './collector.ts';
 import { problemStrings } from './problem-strings.ts';
 import { SETUP_SPECS, type SetupSpecKey } from './setup-spec.ts';
-
-const HZ_PER_MHZ = 1e6;
+import { HZ_PER_MHZ } from './spec.ts';
 
 /** The numbers of a setup by their key. */
 interface SetupReader {

@@ -1,9 +1,10 @@
 import type { Specification } from '#compute';
+import { fewestDecimals } from '../../text/place.ts';
 import { levelText } from '../../text/quantity-text.ts';
-import { tidy, typed } from '../entries/typed.ts';
+import { tidy } from '../entries/typed.ts';
 import { pointPath } from '../form/keys.ts';
 import { strings } from '../strings.ts';
-import { type PointContext, pointLabel } from './point-context.ts';
+import { type PointContext, pointFieldLabel } from './point-context.ts';
 import { POINT_SPECS, type PointSpecKey } from './point-spec.ts';
 import { problemStrings } from './problem-strings.ts';
 
@@ -20,7 +21,7 @@ function readerOf(context: PointContext): SpecificationReader {
   const { entries, collect } = context;
   const at = (key: PointSpecKey) => ({
     path: pointPath(entries.id, key),
-    label: pointLabel(context, strings.point.labels[key]),
+    label: pointFieldLabel(context, strings.point.labels[key]),
   });
   const field = (key: PointSpecKey) => ({ ...at(key), text: entries[key], spec: POINT_SPECS[key] });
   const before = collect.problems.length;
@@ -76,8 +77,10 @@ function between({ number, optional, tell, clean }: SpecificationReader): Specif
   return limits;
 }
 
+/** Decimals of a level in a sentence. */
+const LEVEL_DECIMALS = 2;
+
 /** A level to the decimals of a hundredth at most: 500 mW is 26.99 dBm. */
 function shown(levelDbm: number): string {
-  const decimals = Math.min(2, typed(levelDbm).split('.')[1]?.length ?? 0);
-  return levelText('shown', { levelDbm, decimals });
+  return levelText('shown', { levelDbm, decimals: fewestDecimals(levelDbm, LEVEL_DECIMALS) });
 }

@@ -9,12 +9,8 @@ import type { LinkReader } from './link-reader.ts';
 import { amountSpec, endSpec, LINK_SPECS } from './link-spec.ts';
 import { POINT_SPECS } from './point-spec.ts';
 import { problemStrings as strings } from './problem-strings.ts';
-import { LEVEL } from './spec.ts';
+import { HZ_PER_MHZ, LEVEL } from './spec.ts';
 
-/** More characters than this no table of corrections needs; an address carries no more. */
-export const LONGEST_TABLE = 1000;
-
-const HZ_PER_MHZ = 1e6;
 /** Nobody states a frequency in megahertz, or a level, to more decimals than this. */
 const PLACE_DECIMALS = 6;
 

@@ -12,12 +12,20 @@ export const MOST_READINGS = 20_000;
 /** Longest title, plane, conditions or note of the record, and longest name of a link or point, in characters. */
 export const LONGEST_TEXT = 200;
 export const LONGEST_LABEL = 60;
+/** Longest note of several lines, and longest table of corrections, in characters: an address carries no more. */
+export const LONGEST_NOTE = 1000;
+export const LONGEST_TABLE = 1000;
 /** Above and below this the level at the transmitter is a slip of the pen, in dBm. */
 export const LEVEL_LIMIT_DBM = 120;
 /** What all limits of a chain may come to together, in dB: a factor of a million million to either side says nothing. */
 export const WIDEST_CHAIN_DB = 120;
 /** Readings of one power that lie farther apart than this, in dB, are not readings of one power. */
 export const WIDEST_READINGS_DB = 10;
+
+/** Frequencies are kept in hertz and typed in megahertz. */
+export const HZ_PER_MHZ = 1e6;
+/** Nobody states a frequency in megahertz to more decimals than this: that is one hertz. */
+export const FREQUENCY_DECIMALS = 6;
 
 /** A level that somebody may type. */
 export const LEVEL = { kind: 'level', min: -LEVEL_LIMIT_DBM, max: LEVEL_LIMIT_DBM, decimals: 0 } as const;

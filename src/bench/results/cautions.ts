@@ -15,16 +15,15 @@ import {
   type UpperPowers,
   upperLevel,
 } from '#compute';
+import { RELATIVE_UNITS } from '../../sheet/amount.ts';
 import { COVERAGE_FACTOR } from '../../sheet/coverage.ts';
-import { asMeter } from '../../sheet/scatter.ts';
+import { readingOf } from '../../sheet/scatter.ts';
 import type { Link, Sheet } from '../../sheet/sheet.ts';
 
 /** Pads, cables and power meters of this trade. */
 const SYSTEM_OHMS = 50;
 /** A part that takes this much away protects what stands behind it: what happens without it is told. */
 const PROTECTING_DB = 3;
-/** What may be said of a loss itself; other units are of the reading and leave the loss as it is. */
-const LOSS_UNITS = ['dB', 'percentOfPower', 'percentOfVolts', 'percentOfResistance'] as const;
 
 /**
  * Powers that the cautions reckon with: what the specification allows at most, or the measured level at its upper end, whichever
@@ -58,7 +57,7 @@ export const sheetCautions = (sheet: Sheet, upper: UpperPowers): readonly Cautio
 
 /** What stands behind the last link, by the method. */
 function instrumentOf(sheet: Sheet): CautionInstrument {
-  const { setup } = sheet.method ?? asMeter(sheet);
+  const { setup } = readingOf(sheet);
   const damage = sheet.damageLevelDbm !== undefined && { damageLevel: sheet.damageLevelDbm };
   switch (setup.method) {
     case 'padsIntoMeter':
@@ -98,7 +97,8 @@ function cautionLink(link: Link): CautionLink {
 
 /** How far the true loss may lie below and above the stated one, in dB: its limits, or U where it has none. */
 function spreadOf({ id, statement, unit, percentOf, sensitivity }: Link): { down: number; up: number } {
-  const own = LOSS_UNITS.find((candidate) => candidate === unit);
+  // other units are of the reading and leave the loss as it is
+  const own = RELATIVE_UNITS.find((candidate) => candidate === unit);
   if (own === undefined) return { down: 0, up: 0 };
   const { distribution, standardUncertainty } = componentOf({ id, statement, unit: own, percentOf });
   const { lower, upper } = distribution.limits;

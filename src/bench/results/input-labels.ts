@@ -1,5 +1,5 @@
 import { COLUMNS, COLUMNS_OF, type ColumnName } from '../../sheet/method.ts';
-import { asMeter, scatterId } from '../../sheet/scatter.ts';
+import { readingOf, scatterId } from '../../sheet/scatter.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 import { OWN_IDS } from '../../sheet/to-model.ts';
 import { isolated } from '../../text/isolate.ts';
@@ -26,6 +26,6 @@ export function inputLabel(sheet: Sheet, id: string): string {
   if (own !== undefined) return strings.own[own];
   const column = columnOfScatter(id);
   if (column === undefined) return id;
-  const { method } = (sheet.method ?? asMeter(sheet)).setup;
+  const { method } = readingOf(sheet).setup;
   return COLUMNS_OF[method].length === 1 ? strings.scatter : strings.scatterOf[method][column];
 }

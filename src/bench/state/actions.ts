@@ -30,7 +30,7 @@ export type BenchAction =
   /** Why the logged change of that index was made. */
   | { readonly type: 'giveReason'; readonly index: number; readonly reason: string }
   /** Another method: its usual links come in, marked as assumed, in place of those that the one before brought and nobody touched. */
-  | { readonly type: 'chooseMethod'; readonly method: MethodKind; readonly at?: string }
+  | { readonly type: 'chooseMethod'; readonly method: MethodKind }
   /** A new point after the last one, with its specification. */
   | { readonly type: 'addPoint' }
   | { readonly type: 'removePoint'; readonly id: string }

@@ -1,19 +1,22 @@
 import type { PointEntries, SheetEntries } from '../../sheet/entries.ts';
+import { fewestDecimals } from '../../text/place.ts';
 import { quantityText } from '../../text/quantity-text.ts';
 import { isGood, readField } from '../../text/read/field.ts';
 import type { ReadSpec } from '../../text/read/quantity.ts';
 import type { UnitName } from '../../text/units.ts';
-import { typed } from '../entries/typed.ts';
 import { MAY_BE_EMPTY, POINT_SPECS, type PointSpecKey, SPECIFICATION_KEYS } from '../read/point-spec.ts';
 import { SHEET_SPECS } from '../read/spec.ts';
 import { agreementStrings as strings } from './agreement-strings.ts';
+
+/** Nobody agrees on more decimals than this. */
+const DECIMALS = 4;
 
 /** What a field says in one spelling: `27` and `27,0 dBm` agree; what cannot be read stands as typed. */
 function said(text: string, spec: ReadSpec, unit: UnitName): string {
   const field = readField(text, spec);
   if (!isGood(field)) return text.trim();
-  const value = Number(field.value.toFixed(4));
-  return quantityText('shown', { value, decimals: typed(value).split('.')[1]?.length ?? 0, unit });
+  const value = Number(field.value.toFixed(DECIMALS));
+  return quantityText('shown', { value, decimals: fewestDecimals(value, DECIMALS), unit });
 }
 
 /** The specification of a point in words, for comparing and for the log; that nothing is agreed where a number is missing. */

@@ -1,15 +1,18 @@
-import type { AgreementLog, LoggedChange, PointEntries, SheetEntries } from '../../sheet/entries.ts';
+import {
+  type AgreementLog,
+  type LoggedChange,
+  type PointEntries,
+  RULE,
+  type SheetEntries,
+} from '../../sheet/entries.ts';
 import { COLUMNS_OF } from '../../sheet/method.ts';
 import { columnTexts } from '../read/column-texts.ts';
 import { columnValues } from '../read/column-values.ts';
 import { columnSpec } from '../read/point-spec.ts';
 import { agreedRule, agreedSpecification } from './agreed-text.ts';
 
-/** What the log says the rule was. */
-export const RULE = 'rule';
-
-/** A change of the sheet: what stood before, what stands now, when, and whether it goes on where the last one stopped. */
-interface SheetChange {
+/** What stood on a sheet before, what stands there now, when it was changed, and whether that goes on where the last change stopped. */
+interface Changed {
   readonly before: SheetEntries;
   readonly after: SheetEntries;
   readonly at: string | undefined;
@@ -21,7 +24,7 @@ interface SheetChange {
  * The sheet with its log brought up to a change: the first reading that can be read locks rule and specification of its point; what
  * was agreed and is changed afterwards is logged. Without a time nothing is.
  */
-export function logged(change: SheetChange): SheetEntries {
+export function logged(change: Changed): SheetEntries {
   const { after, at } = change;
   if (at === undefined || at === '') return after;
   const log = withReadings(withChanges(after.log, change, at), change, at);
@@ -29,7 +32,7 @@ export function logged(change: SheetChange): SheetEntries {
 }
 
 /** The points whose readings were just changed and can be read are agreed on from now on. */
-function withReadings(log: AgreementLog, { before, after }: SheetChange, at: string): AgreementLog {
+function withReadings(log: AgreementLog, { before, after }: Changed, at: string): AgreementLog {
   const read = log.read ?? [];
   const fresh = after.points.filter((point) => {
     const old = before.points.find(({ id }) => id === point.id);
@@ -51,7 +54,7 @@ function isFirstReading(old: PointEntries, point: PointEntries, { method }: Shee
   });
 }
 
-function withChanges(log: AgreementLog, change: SheetChange, at: string): AgreementLog {
+function withChanges(log: AgreementLog, change: Changed, at: string): AgreementLog {
   if (log.lockedAt === '') return log;
   const { before, after, continued } = change;
   const wording: Pick<LoggedChange, 'what' | 'from' | 'to'>[] = [

@@ -5,7 +5,6 @@ export function stamped(action: BenchAction, at: string): BenchAction {
   switch (action.type) {
     case 'edit':
     case 'editPoint':
-    case 'chooseMethod':
       return { ...action, at };
     default:
       return action;

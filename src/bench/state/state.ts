@@ -1,7 +1,7 @@
 import { sheetAt } from '../../sheet/at-point.ts';
 import type { SheetEntries } from '../../sheet/entries.ts';
 import { demonstrationEntries, freshEntries } from '../entries/fresh.ts';
-import type { FieldPath } from '../form/keys.ts';
+import { checkPath, type FieldPath, reasonPath } from '../form/keys.ts';
 import { readMeasurement } from '../read/read-measurement.ts';
 import type { BenchAction } from './actions.ts';
 import { logged } from './agreement.ts';
@@ -159,7 +159,7 @@ function agreed(
 
 function checked(state: BenchState, { key, text }: Extract<BenchAction, { type: 'editCheck' }>): BenchState {
   const checks = changed(state.entries.checks, { [key]: text });
-  return settled(state, changed(state.entries, { checks }), `check.${key}`);
+  return settled(state, changed(state.entries, { checks }), checkPath(key));
 }
 
 function reasoned(
@@ -170,7 +170,7 @@ function reasoned(
   const change = log.changes[index];
   if (change === undefined || change.reason === reason) return state;
   const changes = log.changes.map((each, place) => (place === index ? { ...each, reason } : each));
-  return settled(state, { ...state.entries, log: { ...log, changes } }, `reason.${index}`);
+  return settled(state, { ...state.entries, log: { ...log, changes } }, reasonPath(index));
 }
 
 function pointAdded(state: BenchState): BenchState {

@@ -2,9 +2,10 @@ import type { CheckKey } from '../../sheet/check-keys.ts';
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { Measurement } from '../../sheet/measurement.ts';
 import { readColumn } from '../../text/read/column.ts';
+import { checkPath } from '../form/keys.ts';
 import { collector, type EntryProblem } from '../read/collector.ts';
 import { checkLevel } from './check-level.ts';
-import { checkPath, checkSpec, MOST_CHECK_READINGS } from './check-spec.ts';
+import { checkSpec, MOST_CHECK_READINGS } from './check-spec.ts';
 import { checkStrings } from './check-strings.ts';
 
 /** What the checks are asked of: their texts, the measurement, and how sure its result is. */

@@ -1,11 +1,7 @@
 import type { CheckKey } from '../../sheet/check-keys.ts';
 import type { MethodKind } from '../../sheet/method.ts';
 import type { ReadSpec } from '../../text/read/quantity.ts';
-import type { FieldPath } from '../form/keys.ts';
 import { columnSpec } from '../read/point-spec.ts';
-
-/** Path of a field of the validity checks. */
-export const checkPath = (key: CheckKey): FieldPath => `check.${key}`;
 
 /** More readings than this to one check belong into a spreadsheet first. */
 export const MOST_CHECK_READINGS = 1000;

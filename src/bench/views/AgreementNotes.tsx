@@ -1,6 +1,6 @@
 import { timeText } from '../../text/time-text.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
-import { controlId } from '../form/keys.ts';
+import { controlId, reasonPath } from '../form/keys.ts';
 import { LONGEST_TEXT } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import type { PartProps, PointProps } from './context.ts';
@@ -31,7 +31,7 @@ export function LoggedChanges({
         <li key={index}>
           <p>{lock.change({ time: timeText(at), from, to })}</p>
           <TextField
-            id={controlId(`reason-${index}`)}
+            id={controlId(reasonPath(index))}
             label={lock.reason}
             help={lock.reasonHelp}
             value={reason}

@@ -7,8 +7,8 @@ import {
   chartPoints,
   coverageNote,
   type PointCells,
-  type PointLine,
-  pointLines,
+  type PointRow,
+  pointRows,
   pointsSummary,
 } from '../words/points-words.ts';
 import { shownWords } from '../words/verdict-words.ts';
@@ -62,7 +62,7 @@ export function AllPoints({
             </tr>
           </thead>
           <tbody>
-            {pointLines('shown', ordered).map((line) => (
+            {pointRows('shown', ordered).map((line) => (
               <Row key={line.id} line={line} />
             ))}
           </tbody>
@@ -73,7 +73,7 @@ export function AllPoints({
   );
 }
 
-function Row({ line }: { line: PointLine }) {
+function Row({ line }: { line: PointRow }) {
   return (
     <tr>
       <th scope="row">{line.label}</th>

@@ -1,10 +1,9 @@
 import type { CheckKey } from '../../sheet/check-keys.ts';
 import type { MethodKind } from '../../sheet/method.ts';
 import { TextField } from '../../widgets/parts/TextField.tsx';
-import { controlId } from '../form/keys.ts';
+import { checkPath, controlId } from '../form/keys.ts';
 import type { EntryProblem } from '../read/collector.ts';
 import type { BenchAction } from '../state/actions.ts';
-import { checkPath } from '../validity/check-spec.ts';
 import { checkStrings as strings } from '../validity/check-strings.ts';
 import { problemAt } from './context.ts';
 

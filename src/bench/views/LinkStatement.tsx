@@ -3,7 +3,7 @@ import { type LinkUnit, UNITS_OF } from '../../sheet/method.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { controlId, linkPath } from '../form/keys.ts';
 import { FORM_KEYS, hasUnit } from '../read/link-spec.ts';
-import { LONGEST_TABLE } from '../read/read-tabled.ts';
+import { LONGEST_TABLE } from '../read/spec.ts';
 import { strings } from '../strings.ts';
 import { editLink, LinkField, type LinkProps } from './LinkField.tsx';
 

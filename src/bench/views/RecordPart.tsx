@@ -1,6 +1,6 @@
 import { TextField } from '../../widgets/parts/TextField.tsx';
 import { controlId } from '../form/keys.ts';
-import { LONGEST_TEXT } from '../read/spec.ts';
+import { LONGEST_NOTE, LONGEST_TEXT } from '../read/spec.ts';
 import { anyCheck, checkQuestion } from '../validity/check-question.ts';
 import { recordStrings as strings } from '../words/record-strings.ts';
 import {
@@ -14,9 +14,8 @@ import { editText } from './context.ts';
 import { useFetched } from './use-fetched.ts';
 import type { DefenceProps } from './ValidityPart.tsx';
 
-/** Fields that take several lines, and what they hold: as much as an address keeps. */
+/** Fields that take several lines. */
 const LONG: readonly string[] = ['instruments', 'certificates', 'remarks'];
-const LONGEST_NOTE = 1000;
 
 interface RecordProps extends DefenceProps {
   /** Whether the result is of this sheet: only then do its checks say anything. */

@@ -1,4 +1,4 @@
-import { RULE_KINDS } from '../../sheet/entries.ts';
+import { RULE, RULE_KINDS } from '../../sheet/entries.ts';
 import { Folded } from '../../widgets/parts/Folded.tsx';
 import { RULE_KEYS } from '../read/spec.ts';
 import { strings } from '../strings.ts';
@@ -28,7 +28,7 @@ export function RulePart(props: PartProps) {
           ))}
         </div>
       </Folded>
-      <LoggedChanges {...props} what="rule" />
+      <LoggedChanges {...props} what={RULE} />
     </>
   );
 }

@@ -1,7 +1,7 @@
 import { type DetailedRow, detailedBudget, type Statement } from '#compute';
 import { amountOf, withAmount } from '../../sheet/amount.ts';
 import type { MethodReading } from '../../sheet/method.ts';
-import { asMeter, scatterOf } from '../../sheet/scatter.ts';
+import { readingOf, scatterOf } from '../../sheet/scatter.ts';
 import type { Link, Sheet } from '../../sheet/sheet.ts';
 import { intervalText } from '../../text/interval-text.ts';
 import { dbText, numberText, percentText } from '../../text/quantity-text.ts';
@@ -113,7 +113,7 @@ const ratioText = (style: Style, { divisor }: DetailedRow): string =>
 
 /** What the method brings itself: it stands in no document of the reader's, so it says what it was made from. */
 function ownCells(style: Style, own: OwnId, sheet: Sheet, row: DetailedRow): Cells {
-  const { setup } = sheet.method ?? asMeter(sheet);
+  const { setup } = readingOf(sheet);
   const isNet = sheet.measurand.delivery !== 'incident';
   return {
     loss: addedText(style, own === 'rollOff' ? row.estimate : 0),

@@ -6,7 +6,8 @@ import {
   powerToLevel,
   type UpperPowers,
 } from '#compute';
-import { asMeter } from '../../sheet/scatter.ts';
+import type { MethodKind } from '../../sheet/method.ts';
+import { readingOf } from '../../sheet/scatter.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 import { powerText } from '../../text/power-text.ts';
 import { dbText, levelText, quantityText } from '../../text/quantity-text.ts';
@@ -29,7 +30,7 @@ const level = (style: Style, levelDbm: number): string => levelText(style, { lev
 const volts = (style: Style, value: number): string => quantityText(style, { value, decimals: 1, unit: 'V' });
 
 /** By which method a sheet is. */
-const methodOf = (sheet: Sheet) => (sheet.method ?? asMeter(sheet)).setup.method;
+export const methodOf = (sheet: Sheet): MethodKind => readingOf(sheet).setup.method;
 
 /** What everything below is reckoned with. */
 export function cautionBasis(style: Style, upper: UpperPowers | undefined): string {

@@ -1,5 +1,5 @@
 import type { Point } from '../../sheet/measurement.ts';
-import { asMeter } from '../../sheet/scatter.ts';
+import { readingOf } from '../../sheet/scatter.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 import { isolated } from '../../text/isolate.ts';
 import { baseOf, type Style } from '../../text/style.ts';
@@ -49,7 +49,7 @@ export function recordSentences(
   const isLone = sheet.readings.length === 1 && sheet.repeatability === undefined;
   return [
     measurandText(style, sheet, point.frequencyHz),
-    methodText(style, (sheet.method ?? asMeter(sheet)).setup),
+    methodText(style, readingOf(sheet).setup),
     ...readingSentences(style, sheet, LISTED_ON_PAGE),
     ...(isLone ? [strings.noScatter] : []),
     demandText(style, point),

@@ -3,6 +3,7 @@ import { isolated } from '../../text/isolate.ts';
 import { fewestDecimals } from '../../text/place.ts';
 import { quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import { FREQUENCY_DECIMALS, HZ_PER_MHZ } from '../read/spec.ts';
 import type { PointResult } from '../results/point-result.ts';
 import { pointsStrings as strings } from './points-strings.ts';
 
@@ -14,9 +15,6 @@ export interface PointWithResult {
   readonly result: PointResult | undefined;
 }
 
-/** Nobody states a frequency in megahertz to more decimals than this: that is one hertz. */
-const FREQUENCY_DECIMALS = 6;
-
 /** How a point is called: by its own label, else its frequency, else its place in the sheet. */
 export function pointLabel(style: Style, { label, unnamed, frequencyHz }: Point, position: number): string {
   if (!unnamed && label.trim() !== '') return isolated(label);
@@ -26,7 +24,7 @@ export function pointLabel(style: Style, { label, unnamed, frequencyHz }: Point,
 
 /** A frequency in megahertz, with as many decimals as it has. */
 export function frequencyText(style: Style, frequencyHz: number): string {
-  const megahertz = frequencyHz / 1e6;
+  const megahertz = frequencyHz / HZ_PER_MHZ;
   return quantityText(style, {
     value: megahertz,
     decimals: fewestDecimals(megahertz, FREQUENCY_DECIMALS),

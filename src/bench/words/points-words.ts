@@ -12,7 +12,7 @@ import { halfWidthText, wattsIntervalText } from './result-words.ts';
 import { conformityText, shownWords } from './verdict-words.ts';
 
 /** A row of the table over points, as text. */
-export type PointLine =
+export type PointRow =
   | { readonly id: string; readonly label: string; readonly state: 'pending' }
   | { readonly id: string; readonly label: string; readonly state: 'outOfRange'; readonly reason: string }
   | ({ readonly id: string; readonly label: string; readonly state: 'numbered' } & PointCells);
@@ -33,7 +33,7 @@ const LEVEL_DECIMALS = { exact: 2, most: 4 } as const;
 const USUAL_FACTOR = { k: 2, within: 0.005 } as const;
 
 /** One row a point. */
-export const pointLines = (style: Style, points: readonly PointWithResult[]): readonly PointLine[] =>
+export const pointRows = (style: Style, points: readonly PointWithResult[]): readonly PointRow[] =>
   points.map(({ point: { id }, label, result }) => {
     if (result === undefined) return { id, label, state: 'pending' };
     if (!result.inRange)

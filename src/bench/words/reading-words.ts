@@ -1,6 +1,6 @@
 import { mean, standardDeviation } from '#compute';
 import { COLUMNS_OF, type ColumnName, type MethodKind } from '../../sheet/method.ts';
-import { asMeter } from '../../sheet/scatter.ts';
+import { readingOf } from '../../sheet/scatter.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 import { decimalsFor, fewestDecimals } from '../../text/place.ts';
 import { numberText, quantityText } from '../../text/quantity-text.ts';
@@ -33,7 +33,7 @@ export interface ReadColumn {
 
 /** The columns that count in a sheet, in the method's order; a reflected power only where it is taken off. */
 export function columnsRead(sheet: Sheet): readonly ReadColumn[] {
-  const { setup, columns } = sheet.method ?? asMeter(sheet);
+  const { setup, columns } = readingOf(sheet);
   const { method } = setup;
   return COLUMNS_OF[method]
     .filter((column) => columns[column].length > 0)
@@ -44,6 +44,9 @@ export function columnsRead(sheet: Sheet): readonly ReadColumn[] {
       unit: UNITS[method][column] ?? 'none',
     }));
 }
+
+/** Unit of the scatter of readings: that of levels is a ratio. */
+export const scatterUnit = (unit: UnitName): UnitName => (unit === 'dBm' ? 'dB' : unit);
 
 /** A raw reading as it was typed, with its unit. */
 export const rawText = (style: Style, value: number, unit: UnitName): string =>
@@ -66,11 +69,10 @@ function sentenceOf(style: Style, { name, values, unit }: ReadColumn, listed: nu
       decimals: Math.max(0, Math.min(places, fewestDecimals(middle, MOST_DECIMALS))),
       unit,
     }),
-    // the scatter of levels is a ratio
     scatter: quantityText(style, {
       value: s,
       decimals: s > 0 ? places : 0,
-      unit: unit === 'dBm' ? 'dB' : unit,
+      unit: scatterUnit(unit),
     }),
   };
   if (values.length > listed)

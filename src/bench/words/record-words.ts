@@ -1,5 +1,11 @@
 import { dayIn } from '../../instruments/day.ts';
-import type { LoggedChange, PointEntries, RecordEntries, SheetEntries } from '../../sheet/entries.ts';
+import {
+  type LoggedChange,
+  type PointEntries,
+  type RecordEntries,
+  RULE,
+  type SheetEntries,
+} from '../../sheet/entries.ts';
 import { isolated } from '../../text/isolate.ts';
 import { baseOf, type Style } from '../../text/style.ts';
 import { timeText } from '../../text/time-text.ts';
@@ -113,7 +119,7 @@ function changeLine(
 
 /** What was changed, in words: the rule, or whose specification. */
 function whatText(what: string, points: SheetEntries['points']): string {
-  if (what === 'rule') return strings.rule;
+  if (what === RULE) return strings.rule;
   const position = points.findIndex(({ id }) => id === what);
   const point = points[position];
   if (point === undefined) return strings.goneSpecification;
