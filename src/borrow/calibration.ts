@@ -17,7 +17,7 @@ import {
   TRANSFER_IDS,
   transferModel,
 } from '#compute';
-import { COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
+import { COVERAGE_FACTOR, COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
 import type { CheckedAlternation, CheckedPlace } from './checked.ts';
 import { IDS, limits } from './inputs.ts';
 import { lenderInput, sharedInputs } from './lender.ts';
@@ -102,7 +102,7 @@ function placeFound(checked: CheckedAlternation, place: CheckedPlace, pooled: Sc
       checked.claimed === undefined
         ? undefined
         : normalisedError({
-            result: { value: ownMean, expanded: (2 * checked.claimed) / Math.sqrt(3) },
+            result: { value: ownMean, expanded: (COVERAGE_FACTOR * checked.claimed) / Math.sqrt(3) },
             reference: { value: referenceMean, expanded: result.propagation.expanded },
           }),
   };

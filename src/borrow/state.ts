@@ -1,4 +1,5 @@
 import type { EntryProblem } from '../bench/read/collector.ts';
+import { freeId } from '../bench/state/changed.ts';
 import type { Checked } from './checked.ts';
 import { type Demonstration, demonstrationEntries } from './demonstration.ts';
 import {
@@ -76,7 +77,10 @@ export function reduceBorrow(state: BorrowState, action: BorrowAction): BorrowSt
         action.path,
       );
     case 'addPlace':
-      return withPlaces(state, [...entries.places, { id: freeId(entries.places), at: '', readings: '' }]);
+      return withPlaces(state, [
+        ...entries.places,
+        { id: freeId('place', entries.places), at: '', readings: '' },
+      ]);
     case 'removePlace':
       return withPlaces(
         state,
@@ -122,14 +126,6 @@ function withPlaces(state: BorrowState, places: readonly PlaceEntries[], path?: 
   return stepped(state, { ...state.entries, places }, path);
 }
 
-/** An id that no place has. */
-function freeId(places: readonly PlaceEntries[]): string {
-  const used = new Set(places.map(({ id }) => id));
-  let number = places.length + 1;
-  while (used.has(`place${number}`)) number += 1;
-  return `place${number}`;
-}
-
 function spread(state: BorrowState, id: string): BorrowState {
   const { places } = state.entries;
   const index = places.findIndex((place) => place.id === id);
@@ -137,7 +133,7 @@ function spread(state: BorrowState, id: string): BorrowState {
   if (table === undefined) return state;
   const others = places.filter((place) => place.id !== id);
   const made: PlaceEntries[] = [];
-  for (const place of table) made.push({ ...place, id: freeId([...others, ...made]) });
+  for (const place of table) made.push({ ...place, id: freeId('place', [...others, ...made]) });
   return withPlaces(state, [...places.slice(0, index), ...made, ...places.slice(index + 1)]);
 }
 

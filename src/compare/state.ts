@@ -1,3 +1,4 @@
+import { freeId } from '../bench/state/changed.ts';
 import { type Comparison, comparisonOf } from './compared.ts';
 import { demonstrationCompare } from './demonstration.ts';
 import { blankCompare, type CompareEntries, FEWEST_ROWS, MOST_ROWS, type RowEntries } from './entries.ts';
@@ -92,10 +93,7 @@ export function reduceCompare(state: CompareState, action: CompareAction): Compa
 function added(rows: readonly RowEntries[], address: string): readonly RowEntries[] {
   const empty = address === '' ? undefined : rows.find((row) => row.address.trim() === '');
   if (empty) return rows.map((row) => (row === empty ? { ...row, address, point: '' } : row));
-  const used = new Set(rows.map(({ id }) => id));
-  let number = rows.length + 1;
-  while (used.has(`sheet${number}`)) number += 1;
-  return [...rows, { id: `sheet${number}`, address, point: '' }];
+  return [...rows, { id: freeId('sheet', rows), address, point: '' }];
 }
 
 function stepped(state: CompareState, entries: CompareEntries, path?: string): CompareState {

@@ -1,3 +1,5 @@
+import { randomId } from './random-id.ts';
+
 const KEY = 'practice:paper';
 /** The first papers that were kept had no id: there was one only. */
 const keyOf = (id: string): string => (id === '' ? KEY : `${KEY}:${id}`);
@@ -12,8 +14,7 @@ export interface LyingPaper {
 export type Keeping = 'kept' | 'refused' | 'changed' | 'gone';
 
 /** An id that no other paper has. */
-export const newPaperId = (): string =>
-  [...crypto.getRandomValues(new Uint8Array(8))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+export const newPaperId = (): string => randomId(8);
 
 /** Every paper that lies in the browser, in the order of their ids; none where it keeps nothing. */
 export function lyingPapers(): readonly LyingPaper[] {

@@ -10,6 +10,7 @@ import {
   readRecord,
 } from './kept-record.ts';
 import { done, failed, type Outcome, problemOf } from './outcome.ts';
+import { randomId } from './random-id.ts';
 
 export type { KeptChange } from './channel.ts';
 export type { Kept, KeptForm, KeptHead, KeptRecord } from './kept-record.ts';
@@ -45,8 +46,7 @@ export interface KeptStore<Value> {
 }
 
 /** An id that nothing else has. */
-export const newId = (): string =>
-  [...crypto.getRandomValues(new Uint8Array(12))].map((byte) => byte.toString(16).padStart(2, '0')).join('');
+export const newId = (): string => randomId(12);
 
 /**
  * The things of one kind; nothing is opened before the first call.

@@ -7,6 +7,9 @@ function checkedShare(where: string, share: number): number {
   return share;
 }
 
+/** A share that was added up from others, which may miss 0 or 1 by the last bit. */
+export const addedShare = (share: number): number => Math.min(1, Math.max(0, share));
+
 /** A share as a percentage with the zeros left off that say nothing: 0.95 is `95 %`, 0.9545 is `95.45 %`. @throws RangeError outside 0 to 1. */
 export function shareText(style: Style, share: number): string {
   const percent = 100 * checkedShare('shareText', share);

@@ -2,7 +2,7 @@ import { detailedBudget, levelDbm, levelToPower, type Specification } from '#com
 import type { Cell, Row } from '../../exchange/csv.ts';
 import type { Measurement } from '../../sheet/measurement.ts';
 import { outOfRangeText } from '../../text/out-of-range-text.ts';
-import { probabilityText } from '../../text/probability-text.ts';
+import { addedShare, probabilityText } from '../../text/probability-text.ts';
 import { type Decimal, type Style, styleWith } from '../../text/style.ts';
 import { verdictLabel } from '../../text/words.ts';
 import type { NumberedPoint, PointResult } from '../results/point-result.ts';
@@ -88,7 +88,7 @@ function conformity(style: Style, probability: number | undefined): Cell {
   if (probability === undefined) return '';
   return probability > 0.001 && probability < 0.999
     ? percent(probability)
-    : probabilityText(style, Math.min(1, Math.max(0, probability)));
+    : probabilityText(style, addedShare(probability));
 }
 
 const RESULT_HEADS = [

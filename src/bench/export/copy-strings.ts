@@ -1,3 +1,5 @@
+import { LONGEST_FOR_FORUM } from './forum.ts';
+
 /** Words of the text to take along. */
 export const copyStrings = {
   heading: 'Take it along',
@@ -14,7 +16,7 @@ export const copyStrings = {
   done: 'Copied.',
   doneAddress: (letters: number): string => `Copied: ${letters} letters, which mail and forums take.`,
   longAddress: (letters: number): string =>
-    `Copied, but it has ${letters} letters, and many forums and mail programs cut off what is longer than 2000: save the sheet as a file and give that along.`,
+    `Copied, but it has ${letters} letters, and many forums and mail programs cut off what is longer than ${LONGEST_FOR_FORUM}: save the sheet as a file and give that along.`,
   noAddress: 'This sheet is too long for an address: save it as a file and give that along.',
   withoutAddress:
     'Copied, without the address, which is too long for a forum: save the sheet as a file and give that along.',

@@ -1,7 +1,7 @@
 import type { CheapestChange, LinkHelp, LinkIds, OutcomeOfChange } from '#compute';
 import { amountOf, withAmount } from '../../sheet/amount.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
-import { probabilityText } from '../../text/probability-text.ts';
+import { addedShare, probabilityText } from '../../text/probability-text.ts';
 import { dbText, numberText, percentText } from '../../text/quantity-text.ts';
 import { statementText } from '../../text/statement-text.ts';
 import type { Style } from '../../text/style.ts';
@@ -46,8 +46,7 @@ export function changeWords(
     probability:
       probabilityOfConformity === undefined
         ? ''
-        : // a sum of two shares may miss 0 or 1 by the last bit
-          strings.probable(probabilityText(style, Math.min(1, Math.max(0, probabilityOfConformity)))),
+        : strings.probable(probabilityText(style, addedShare(probabilityOfConformity))),
   };
 }
 

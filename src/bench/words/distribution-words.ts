@@ -1,5 +1,5 @@
 import type { WholeDistribution } from '#compute';
-import { probabilityText, shareText } from '../../text/probability-text.ts';
+import { addedShare, probabilityText, shareText } from '../../text/probability-text.ts';
 import type { Style } from '../../text/style.ts';
 import { decidedByWords } from '../../text/words.ts';
 import type { BenchResult } from '../results/result.ts';
@@ -14,17 +14,14 @@ export const wholeOf = ({ chain }: Pick<BenchResult, 'chain'>): WholeDistributio
 /** How much of a distribution lies inside, below and above the limits of the specification, in one sentence. */
 export function sharesSentence(style: Style, whole: WholeDistribution, { chain }: BenchResult): string {
   const { lower, upper } = chain.sheet.specification;
-  const below = lower === undefined ? 0 : clamped(whole.shareBelow(lower));
-  const above = upper === undefined ? 0 : clamped(1 - whole.shareBelow(upper));
+  const below = lower === undefined ? 0 : addedShare(whole.shareBelow(lower));
+  const above = upper === undefined ? 0 : addedShare(1 - whole.shareBelow(upper));
   return strings.shares({
-    inside: probabilityText(style, clamped(1 - below - above)),
+    inside: probabilityText(style, addedShare(1 - below - above)),
     ...(lower !== undefined && { below: probabilityText(style, below) }),
     ...(upper !== undefined && { above: probabilityText(style, above) }),
   });
 }
-
-/** A sum of shares may miss 0 or 1 by the last bit. */
-const clamped = (share: number): number => Math.min(1, Math.max(0, share));
 
 /** Which interval the strip under the curve is. */
 export function stripSentence(style: Style, { chain, judgement }: BenchResult): string {

@@ -1,6 +1,6 @@
 import { type RobustnessRow, robustnessOf } from '#compute';
 import { COVERAGE_PROBABILITY } from '../../sheet/coverage.ts';
-import { probabilityText } from '../../text/probability-text.ts';
+import { addedShare, probabilityText } from '../../text/probability-text.ts';
 import { numberText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import { verdictLabel } from '../../text/words.ts';
@@ -50,8 +50,7 @@ const lineOf = (
   taken: takenText(style, taken),
   interval: levelIntervalText(style, interval),
   verdict: shownWords(verdictLabel(verdict)),
-  probability:
-    probability === undefined ? strings.none : probabilityText(style, Math.min(1, Math.max(0, probability))),
+  probability: probability === undefined ? strings.none : probabilityText(style, addedShare(probability)),
 });
 
 function takenText(style: Style, taken: RobustnessRow['taken']): string {

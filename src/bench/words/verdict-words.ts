@@ -1,6 +1,6 @@
 import type { Interval, Specification } from '#compute';
 import { fewestDecimals } from '../../text/place.ts';
-import { probabilityText } from '../../text/probability-text.ts';
+import { addedShare, probabilityText } from '../../text/probability-text.ts';
 import { numberText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import { specificationText } from '../../text/summary/verdict-line.ts';
@@ -41,10 +41,7 @@ export function conformityText(
   { result: { judgement } }: Pick<Judged, 'result'>,
 ): string | undefined {
   const { probabilityOfConformity: probability } = judgement;
-  // A sum of two shares may miss 0 or 1 by the last bit.
-  return probability === undefined
-    ? undefined
-    : probabilityText(style, Math.min(1, Math.max(0, probability)));
+  return probability === undefined ? undefined : probabilityText(style, addedShare(probability));
 }
 
 /** What the verdict rests on: probability, rule, acceptance limits; and what a licence asks for besides. */
