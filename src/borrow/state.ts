@@ -11,17 +11,13 @@ import {
 } from './entries.ts';
 import { readEntries } from './read-entries.ts';
 import { readTable } from './read-table.ts';
+import { type Stepped, stepBack, stepOn, stepsAfter } from './steps.ts';
 
 /** Everything that the page knows; results are computed from `checked`. */
-export interface BorrowState {
-  readonly entries: BorrowEntries;
+export interface BorrowState extends Stepped<BorrowEntries> {
   readonly problems: readonly EntryProblem[];
-  /** Of the last entries that were all usable; `stale` says whether something was changed since. */
+  /** Of the last entries that were all usable: older than `entries` as long as there are problems. */
   readonly checked: Checked;
-  readonly past: readonly BorrowEntries[];
-  readonly future: readonly BorrowEntries[];
-  /** Field of the last change: letters typed one after the other are one step of undo. */
-  readonly lastPath: string | undefined;
   readonly addressProblems: readonly string[];
 }
 
@@ -43,9 +39,6 @@ export type BorrowAction =
   | { readonly type: 'fresh'; readonly kind: BorrowKind }
   | { readonly type: 'open'; readonly entries: BorrowEntries; readonly problems: readonly string[] }
   | { readonly type: 'refuse'; readonly problems: readonly string[] };
-
-/** More steps than this are not kept. */
-export const MOST_STEPS = 100;
 
 /** What the page opens with. */
 export function preparedBorrow(): BorrowState {
@@ -89,9 +82,9 @@ export function reduceBorrow(state: BorrowState, action: BorrowAction): BorrowSt
     case 'spread':
       return spread(state, action.id);
     case 'undo':
-      return undone(state);
+      return moved(state, stepBack(state));
     case 'redo':
-      return redone(state);
+      return moved(state, stepOn(state));
     case 'demonstration':
       return stepped({ ...state, addressProblems: [] }, demonstrationEntries(action.name));
     case 'fresh':
@@ -110,13 +103,7 @@ function withEntries(state: BorrowState, entries: BorrowEntries): BorrowState {
 }
 
 function stepped(state: BorrowState, entries: BorrowEntries, path?: string): BorrowState {
-  const same = path !== undefined && path === state.lastPath && state.past.length > 0;
-  return {
-    ...withEntries(state, entries),
-    lastPath: path,
-    past: same ? state.past : [...state.past, state.entries].slice(-MOST_STEPS),
-    future: [],
-  };
+  return { ...withEntries(state, entries), ...stepsAfter(state, path) };
 }
 
 function withPlaces(state: BorrowState, places: readonly PlaceEntries[], path?: string): BorrowState {
@@ -137,16 +124,6 @@ function spread(state: BorrowState, id: string): BorrowState {
   return withPlaces(state, [...places.slice(0, index), ...made, ...places.slice(index + 1)]);
 }
 
-function undone(state: BorrowState): BorrowState {
-  const entries = state.past.at(-1);
-  if (entries === undefined) return state;
-  const future = [...state.future, state.entries];
-  return { ...withEntries(state, entries), past: state.past.slice(0, -1), future, lastPath: undefined };
-}
-
-function redone(state: BorrowState): BorrowState {
-  const entries = state.future.at(-1);
-  if (entries === undefined) return state;
-  const past = [...state.past, state.entries];
-  return { ...withEntries(state, entries), past, future: state.future.slice(0, -1), lastPath: undefined };
-}
+/** The state at another step; the same where there is none. */
+const moved = (state: BorrowState, to: Stepped<BorrowEntries> | undefined): BorrowState =>
+  to === undefined ? state : { ...withEntries(state, to.entries), ...to };

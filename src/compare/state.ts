@@ -1,4 +1,5 @@
 import { freeId } from '../bench/state/changed.ts';
+import { type Stepped, stepBack, stepOn, stepsAfter } from '../borrow/steps.ts';
 import { type Comparison, comparisonOf } from './compared.ts';
 import { demonstrationCompare } from './demonstration.ts';
 import { blankCompare, type CompareEntries, FEWEST_ROWS, MOST_ROWS, type RowEntries } from './entries.ts';
@@ -6,14 +7,10 @@ import type { Decode } from './read-row.ts';
 import { type Candidate, turned } from './shared.ts';
 
 /** Everything that the page knows. */
-export interface CompareState {
-  readonly entries: CompareEntries;
+export interface CompareState extends Stepped<CompareEntries> {
   readonly comparison: Comparison;
   /** Reads addresses, once it was fetched. */
   readonly decode: Decode | undefined;
-  readonly past: readonly CompareEntries[];
-  readonly future: readonly CompareEntries[];
-  readonly lastPath: string | undefined;
   readonly addressProblems: readonly string[];
 }
 
@@ -30,9 +27,6 @@ export type CompareAction =
   | { readonly type: 'fresh' }
   | { readonly type: 'open'; readonly entries: CompareEntries; readonly problems: readonly string[] }
   | { readonly type: 'refuse'; readonly problems: readonly string[] };
-
-/** More steps than this are not kept. */
-export const MOST_STEPS = 100;
 
 /** What the page opens with. */
 export function preparedCompare(): CompareState {
@@ -75,9 +69,9 @@ export function reduceCompare(state: CompareState, action: CompareAction): Compa
         comparison: comparisonOf(entries, action.decode),
       };
     case 'undo':
-      return undone(state);
+      return moved(state, stepBack(state));
     case 'redo':
-      return redone(state);
+      return moved(state, stepOn(state));
     case 'demonstration':
       return stepped({ ...state, addressProblems: [] }, demonstrationCompare());
     case 'fresh':
@@ -96,16 +90,15 @@ function added(rows: readonly RowEntries[], address: string): readonly RowEntrie
   return [...rows, { id: freeId('sheet', rows), address, point: '' }];
 }
 
+/** The state with these entries compared. */
+const withEntries = (state: CompareState, entries: CompareEntries): CompareState => ({
+  ...state,
+  entries,
+  comparison: comparisonOf(entries, state.decode),
+});
+
 function stepped(state: CompareState, entries: CompareEntries, path?: string): CompareState {
-  const same = path !== undefined && path === state.lastPath && state.past.length > 0;
-  return {
-    ...state,
-    entries,
-    comparison: comparisonOf(entries, state.decode),
-    lastPath: path,
-    past: same ? state.past : [...state.past, state.entries].slice(-MOST_STEPS),
-    future: [],
-  };
+  return { ...withEntries(state, entries), ...stepsAfter(state, path) };
 }
 
 function withRows(state: CompareState, rows: readonly RowEntries[], path?: string): CompareState {
@@ -115,26 +108,6 @@ function withRows(state: CompareState, rows: readonly RowEntries[], path?: strin
   return stepped(state, { ...state.entries, rows }, path);
 }
 
-const moved = (
-  state: CompareState,
-  entries: CompareEntries,
-  steps: Pick<CompareState, 'past' | 'future'>,
-): CompareState => ({
-  ...state,
-  entries,
-  comparison: comparisonOf(entries, state.decode),
-  lastPath: undefined,
-  ...steps,
-});
-
-function undone(state: CompareState): CompareState {
-  const entries = state.past.at(-1);
-  if (entries === undefined) return state;
-  return moved(state, entries, { past: state.past.slice(0, -1), future: [...state.future, state.entries] });
-}
-
-function redone(state: CompareState): CompareState {
-  const entries = state.future.at(-1);
-  if (entries === undefined) return state;
-  return moved(state, entries, { past: [...state.past, state.entries], future: state.future.slice(0, -1) });
-}
+/** The state at another step; the same where there is none. */
+const moved = (state: CompareState, to: Stepped<CompareEntries> | undefined): CompareState =>
+  to === undefined ? state : { ...withEntries(state, to.entries), ...to };

@@ -2,13 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { DEMONSTRATIONS, demonstrationEntries } from '../../src/borrow/demonstration.ts';
 import { BORROW_KINDS, MOST_PLACES, TEXT_KEYS } from '../../src/borrow/entries.ts';
-import {
-  type BorrowAction,
-  type BorrowState,
-  MOST_STEPS,
-  preparedBorrow,
-  reduceBorrow,
-} from '../../src/borrow/state.ts';
+import { type BorrowAction, type BorrowState, preparedBorrow, reduceBorrow } from '../../src/borrow/state.ts';
+import { MOST_STEPS } from '../../src/borrow/steps.ts';
 import { anyEntries } from './any-entries.ts';
 
 const id = fc.constantFrom('place1', 'place2', 'place3', 'nobody');
