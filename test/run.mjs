@@ -1,4 +1,4 @@
-// The whole proof: types, lint, unit tests, build, checks on the built site, browser. `npm test`.
+// The whole proof, step by step as `run/steps.ts` has it: `npm test`.
 // A step runs even when an earlier one failed, unless it needs that one's result. The last line says how many checks held.
 import { spawn } from 'node:child_process';
 import { text } from 'node:stream/consumers';
