@@ -17,14 +17,14 @@ interface Places {
 
 /** Answers the query that stands in the field; a later one overtakes it. */
 function answering({ input, told, list, base }: Places, fetchAsk: () => Promise<Ask>): () => Promise<void> {
-  let asked: string | undefined;
+  let asked: string | undefined = '';
   const tell = (words: string, hits: readonly Hit[]): void => {
     list.replaceChildren(...hits.slice(0, MOST_SHOWN).map((hit) => resultOf(hit, base)));
     told.textContent = words;
   };
   return async () => {
     const query = input.value.trim();
-    if (query === (asked ?? '')) return;
+    if (query === asked) return;
     asked = query;
     const address = query === '' ? location.pathname : `?${new URLSearchParams({ q: query })}`;
     history.replaceState(history.state, '', address);

@@ -91,6 +91,11 @@ test('where the index is not to be had the page says so, and the same query can 
   await page.route('**/search/index.json', (route) => route.abort());
   await page.goto(new URL('/search/?q=pad', baseURL).href);
   await expect(told(page)).toHaveText(/could not be fetched/);
+  await field(page).fill('');
+  await expect(told(page), 'nothing is asked, so nothing failed').toHaveText('');
+  await expect(page).toHaveURL(/\/search\/$/);
+  await field(page).fill('pad');
+  await expect(told(page)).toHaveText(/could not be fetched/);
   await page.unroute('**/search/index.json');
   await page.getByRole('button', { name: 'Search' }).click();
   await expect(results(page).first()).toContainText('pad');

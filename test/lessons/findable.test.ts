@@ -68,6 +68,10 @@ describe('a reader who asks for', () => {
     ['PEP', 'word', 'peak envelope power'],
     ['calibrated', 'word', 'calibration'],
     ['dummy load safety', 'page', 'Cautions'],
+    ['formula sheet', 'page', 'Formula sheet'],
+    ['practice reflections', 'page', 'Practice: reflections'],
+    ['all lessons', 'page', 'All lessons'],
+    ['published values', 'page', 'How we know the sums are right'],
   ])('%s finds the %s “%s” among the first three', (query, kind, title) => {
     const first = find(index, query).hits.slice(0, 3);
     expect(first.map((hit) => `${hit.kind} ${hit.title}`)).toContain(`${kind} ${title}`);

@@ -3,9 +3,9 @@ import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { version } from '../../src/layouts/version.ts';
 import { cardProblems, codeProblems } from './cards.ts';
-import { headerProblems, manifestProblems, sitemapProblems } from './hosting.ts';
+import { headerProblems, manifestProblems, sitemapPaths, sitemapProblems } from './hosting.ts';
 import { kindProblems } from './kinds.ts';
-import { brokenLinks, brokenResults } from './links.ts';
+import { brokenLinks, brokenResults, unfoundPages } from './links.ts';
 import {
   fetchedFromElsewhere,
   headProblems,
@@ -21,6 +21,7 @@ import { budget, weigh } from './weights.ts';
 
 const site = { ...built, pages: builtPages(built.directory) };
 const club = { ...underBase, pages: builtPages(underBase.directory) };
+const index = readFileSync(join(site.directory, 'search/index.json'), 'utf8');
 const weights = site.pages.map((page) => ({
   path: page.path,
   weight: weigh(site, page),
@@ -38,10 +39,8 @@ const checks = {
   'HTML is valid': invalidMarkup(site),
   'links lead somewhere': brokenLinks(site),
   'links lead somewhere under a base path': brokenLinks(club),
-  'what is found leads somewhere': brokenResults(
-    site,
-    readFileSync(join(site.directory, 'search/index.json'), 'utf8'),
-  ),
+  'what is found leads somewhere': brokenResults(site, index),
+  'every page can be found': unfoundPages(site, sitemapPaths(site), index),
   'each page is of a kind': kindProblems(site.pages),
   'both builds have the same pages': site.pages.length === club.pages.length ? [] : ['they do not'],
   'no style attribute is left': inlineStyles(site),

@@ -62,11 +62,19 @@ test('a manifest leads into its own site, to icons of the size it says', () => {
 test('a sitemap names every page but those that show what another says', () => {
   const map = (...paths: string[]): string =>
     paths.map((path) => `<loc>https://club.example${path}</loc>`).join('');
-  const problems = (text: string): readonly string[] =>
+  const problems = (text: string, base = '/'): readonly string[] =>
     sitemapProblems(
-      site({ 'sitemap-0.xml': text, '404.html': page, 'learn/index.html': page, 'stage/a/index.html': page }),
+      site(
+        { 'sitemap-0.xml': text, '404.html': page, 'learn/index.html': page, 'stage/a/index.html': page },
+        base,
+      ),
     );
   expect(problems(map('/', '/learn/'))).toEqual([]);
   expect(problems(map('/'))).toEqual(['/learn/: not in the sitemap']);
   expect(problems(map('/', '/learn/', '/stage/a/'))).toEqual(['/stage/a/: in the sitemap']);
+  expect(problems(map('/watt/', '/watt/learn/'), '/watt/')).toEqual([]);
+  expect(problems(map('/watt/', '/learn/'), '/watt/'), 'an address without the base path').toEqual([
+    '/learn/: not in the sitemap',
+    'https://club.example/learn/: in the sitemap',
+  ]);
 });

@@ -47,18 +47,21 @@ export function manifestProblems(site: Site): readonly string[] {
   return [...problems, ...wrong.map(({ src }) => src)].map((address) => `manifest: ${address}`);
 }
 
+/** Addresses that the sitemap names, without origin and base path; one outside of the site stays as it is. */
+export const sitemapPaths = (site: Site): readonly string[] =>
+  [...read(site, 'sitemap-0.xml').matchAll(/<loc>([^<]*)<\/loc>/g)].map(([, url = '']) => {
+    const { pathname } = new URL(url);
+    return pathname.startsWith(site.base) ? pathname.slice(site.base.length - 1) : url;
+  });
+
 /** Pages that the sitemap forgets or should not name: the stage shows a lesson's own page, a frame its figure's. */
 export function sitemapProblems(site: Site): readonly string[] {
-  const named = new Set(
-    [...read(site, 'sitemap-0.xml').matchAll(/<loc>([^<]*)<\/loc>/g)].map(
-      ([, url]) => new URL(url ?? '').pathname,
-    ),
-  );
+  const named = sitemapPaths(site);
   const wished = site.pages
-    .filter(({ path }) => path !== '/404.html' && !/^\/(stage|embed)\//.test(path))
-    .map(({ path }) => site.base + path.slice(1));
+    .map(({ path }) => path)
+    .filter((path) => path !== '/404.html' && !/^\/(stage|embed)\//.test(path));
   return [
-    ...wished.filter((path) => !named.has(path)).map((path) => `${path}: not in the sitemap`),
-    ...[...named].filter((path) => !wished.includes(path)).map((path) => `${path}: in the sitemap`),
+    ...wished.filter((path) => !named.includes(path)).map((path) => `${path}: not in the sitemap`),
+    ...named.filter((path) => !wished.includes(path)).map((path) => `${path}: in the sitemap`),
   ];
 }

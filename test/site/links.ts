@@ -49,19 +49,36 @@ function wrong(site: Site, ids: ReadonlyMap<string, ReadonlySet<string>>, url: U
 const placesOf = ({ pages }: Site): ReadonlyMap<string, ReadonlySet<string>> =>
   new Map(pages.map(({ file, html }) => [file, new Set(attributeValues(html, ['id', 'name']))]));
 
+/** What the index of the search has of each thing: its address without the base path, and its places. */
+const storedIn = (
+  index: string,
+): readonly { readonly path: string; readonly parts: readonly { at: string }[] }[] =>
+  Object.values((JSON.parse(index) as { storedFields: Record<string, never> }).storedFields);
+
 /** Addresses in the index of the search that lead nowhere; an index without any is told as well. */
 export function brokenResults(site: Site, index: string): readonly string[] {
   const places = placesOf(site);
-  const stored: unknown[] = Object.values((JSON.parse(index) as { storedFields: object }).storedFields);
-  const found = stored.flatMap((each) => {
-    const { path, parts } = each as { path: string; parts: readonly { at: string }[] };
-    return [path, ...parts.filter(({ at }) => at !== '').map(({ at }) => `${path}#${at}`)];
-  });
+  const found = storedIn(index).flatMap(({ path, parts }) => [
+    path,
+    ...parts.filter(({ at }) => at !== '').map(({ at }) => `${path}#${at}`),
+  ]);
   if (found.length === 0) return ['the index is empty'];
   return found.flatMap((path) => {
     const problem = wrong(site, places, new URL(site.base + path.slice(1), origin));
     return problem === undefined ? [] : [`search: ${path}: ${problem}`];
   });
+}
+
+/** Pages that nobody looks for by words: the first one, a list of what is found by itself, and the search. */
+const NOT_SOUGHT = ['/', '/reference/', '/search/'];
+
+/** Pages of the sitemap for which the search has no entry; one that only leads on to a new address needs none. */
+export function unfoundPages({ pages }: Site, mapped: readonly string[], index: string): readonly string[] {
+  const found = new Set(storedIn(index).map(({ path }) => path.replace(/#.*$/, '')));
+  const leadOn = pages.filter(({ html }) => html.includes('data-moved')).map(({ path }) => path);
+  return mapped
+    .filter((path) => !found.has(path) && !leadOn.includes(path) && !NOT_SOUGHT.includes(path))
+    .map((path) => `search: ${path} is not found`);
 }
 
 /** Addresses that lead nowhere, each with its page; addresses of other sites are not followed. */

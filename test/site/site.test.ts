@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { afterEach, describe, expect, test } from 'vitest';
-import { brokenLinks, brokenResults, type Site } from './links.ts';
+import { brokenLinks, brokenResults, type Site, unfoundPages } from './links.ts';
 import {
   fetchedFromElsewhere,
   headProblems,
@@ -107,6 +107,15 @@ describe('what can be found', () => {
 
   test('is told where it is nothing', () =>
     expect(brokenResults(learn(), index())).toEqual(['the index is empty']));
+
+  test('is every page of the sitemap but the first one, the search itself and what only leads on', () => {
+    const files = { 'learn/index.html': '', 'old/index.html': '<a href="/learn/" data-moved>' };
+    const mapped = ['/', '/search/', '/learn/', '/old/', '/words/'];
+    const words = { path: '/words/#pad', parts: [] };
+    expect(unfoundPages(start('', files), mapped, index(words))).toEqual(['search: /learn/ is not found']);
+    const learnt = { path: '/learn/', parts: [] };
+    expect(unfoundPages(start('', files), mapped, index(words, learnt))).toEqual([]);
+  });
 });
 
 describe('the weight of a page', () => {

@@ -53,8 +53,28 @@ const page = (path: string, title: string, text: string): Unnamed => ({
   parts: one(text),
 });
 
-/** Pages that are no lesson, example or list of such, in words of their own. */
+/** Pages that are no lesson, example or the like, in words of their own. */
 export const pageDocuments: readonly Unnamed[] = [
+  page(
+    '/learn/',
+    'All lessons',
+    'Four tracks, from decibels to a measurement that can be defended, in the order in which they build on each other; how far you are.',
+  ),
+  page(
+    '/examples/',
+    'All worked examples',
+    'Measurements of a small transmitter step by step, each with a fixed address, text to copy and a way to put in your own numbers.',
+  ),
+  page(
+    '/reference/formulas/',
+    'Formula sheet',
+    'Every formula that this site computes with, by topic: letters, units, source, and an example to change.',
+  ),
+  page(
+    '/reference/checks/',
+    'How we know the sums are right',
+    'Published values and tables beside the values that this site computes: what agrees, what differs, and why.',
+  ),
   page(
     '/bench/',
     'The bench',

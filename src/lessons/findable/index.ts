@@ -4,7 +4,7 @@ import { wordIds, wordOf } from '../words.ts';
 import { exampleDocuments, formulaDocuments, pageDocuments, tableDocuments } from './beside.ts';
 import { checkDocuments } from './checks.ts';
 import { type FoundLesson, lessonDocuments, questionDocuments } from './lessons.ts';
-import { practiceDocuments } from './practice.ts';
+import { practiceDocuments, topicDocuments } from './practice.ts';
 import type { Unnamed } from './unnamed.ts';
 
 const wordDocuments = (): readonly Unnamed[] =>
@@ -37,6 +37,7 @@ export function findable(lessons: readonly FoundLesson[]): readonly SearchDocume
     ...formulaDocuments(),
     ...questionDocuments(lessons),
     ...practiceDocuments(),
+    ...topicDocuments(),
     ...tableDocuments(),
     ...checkDocuments(),
     ...pageDocuments,

@@ -1,3 +1,4 @@
+import { practiceTopics } from '../../layouts/practice/around.ts';
 import { bankQuestions } from '../../questions/bank/index.ts';
 import { sitting } from '../../questions/bank/sitting.ts';
 import { TOPICS } from '../../questions/bank/topics.ts';
@@ -14,4 +15,14 @@ export const practiceDocuments = (): readonly Unnamed[] =>
     path: `/practice/q/${question.id}/`,
     names: [],
     parts: [{ at: '', title: '', text: `${TOPICS[question.topic].title}. ${TOPICS[question.topic].words}` }],
+  }));
+
+/** The topics to practise, by what they ask about. */
+export const topicDocuments = (): readonly Unnamed[] =>
+  practiceTopics().map(({ id, title, words }) => ({
+    kind: 'page',
+    title: `Practice: ${title.charAt(0).toLowerCase()}${title.slice(1)}`,
+    path: `/practice/${id}/`,
+    names: [],
+    parts: [{ at: '', title: '', text: words }],
   }));
