@@ -6,15 +6,23 @@ import { evaluatedExample } from './evaluated.ts';
 import type { ChainExample, Example, Outcome, SumExample } from './example.ts';
 import { outcomeName } from './outcome-name.ts';
 
+/** What a text says of the page that it is from. */
+export interface Origin {
+  /** Full address of the page. */
+  readonly link: string;
+  /** Version of the site that worked it out. */
+  readonly version: string;
+}
+
 /** With what it was worked out: the version stays in texts that are quoted for years. */
-const MADE = 'How Sure Is a Watt? 0.1.0, invented data';
+const madeBy = (version: string): string => `How Sure Is a Watt? ${version}, invented data`;
 
 /** An example's result as text to paste elsewhere, in the forms that mail, boards and forums take. */
 export function exampleTexts(
   example: Example,
-  link: string,
+  { link, version }: Origin,
 ): readonly { readonly name: string; readonly text: string; readonly comma: string }[] {
-  const summary = { lines: linesOf(example), link };
+  const summary = { lines: linesOf(example, madeBy(version)), link };
   return TEXT_FORMS.map((form) => {
     const [text, comma] = [inForm(form, summary), inForm(form, summary, 'comma')];
     return { name: textFormNames[form], text, comma };
@@ -22,11 +30,11 @@ export function exampleTexts(
 }
 
 /** Result, what is known, the sum with its numbers, what decides, what is assumed: enough to check it without the page. */
-const linesOf = (example: Example): readonly Line[] =>
-  example.kind === 'chain' ? chainLines(example) : sumLines(example);
+const linesOf = (example: Example, made: string): readonly Line[] =>
+  example.kind === 'chain' ? chainLines(example, made) : sumLines(example, made);
 
-function chainLines(example: ChainExample): readonly Line[] {
-  const { lines } = summaryOf(example);
+function chainLines(example: ChainExample, made: string): readonly Line[] {
+  const { lines } = summaryOf(example, made);
   const before = lines.filter(({ kind }) => kind === 'result' || kind === 'whole');
   const after = lines.filter(({ kind }) => kind !== 'result' && kind !== 'whole');
   const named = new Set(example.known().map(({ what }) => what));
@@ -40,7 +48,7 @@ function chainLines(example: ChainExample): readonly Line[] {
   ];
 }
 
-function summaryOf(example: ChainExample): Summary {
+function summaryOf(example: ChainExample, made: string): Summary {
   const { sheet, chain, judgement } = evaluatedExample(example);
   return summarise({
     what: `${example.title}, ${sheet.measurand.plane}`,
@@ -54,11 +62,11 @@ function summaryOf(example: ChainExample): Summary {
     })),
     judged: { specification: sheet.specification, rule: sheet.rule, judgement },
     assumptions: example.assumptions.map(unstopped),
-    made: MADE,
+    made,
   });
 }
 
-function sumLines(example: SumExample): readonly Line[] {
+function sumLines(example: SumExample, made: string): readonly Line[] {
   const [first, ...others] = example.outcomes();
   if (first === undefined) throw new RangeError(`${example.slug}: an example must have an outcome, got none`);
   return [
@@ -76,7 +84,7 @@ function sumLines(example: SumExample): readonly Line[] {
         '; ',
       ),
     ),
-    line('made', 'Worked out with ', { foreign: MADE }),
+    line('made', 'Worked out with ', { foreign: made }),
   ];
 }
 

@@ -30,7 +30,7 @@ const said = (html: string): string =>
     .replaceAll(/\s+/g, ' ');
 
 describe.each(examples)('the texts of $slug', (example) => {
-  const texts = exampleTexts(example, link(example.slug));
+  const texts = exampleTexts(example, { link: link(example.slug), version: '1.2.3' });
   const textOf = (name: string): string => texts.find((form) => form.name === name)?.text ?? '';
 
   it('come in four forms', () => {
@@ -55,7 +55,7 @@ describe.each(examples)('the texts of $slug', (example) => {
     for (const { name, text } of texts) expect(numbers(text), name).toBe(numbers(textOf('Plain text')));
   });
 
-  it('say what is given, the sum, what is assumed, and that it is invented', () => {
+  it('say what is given, the sum, what is assumed, that it is invented, and which version worked it out', () => {
     for (const { name, text } of texts) {
       const flat = text.replaceAll(/\s+/g, ' ').replaceAll('\\', '');
       expect(flat, name).toContain('Given: ');
@@ -63,7 +63,7 @@ describe.each(examples)('the texts of $slug', (example) => {
         expect(flat.replaceAll('’', "'"), name).toContain(title.replaceAll('’', "'"));
       const [, assumed] = flat.split('Assumed: ');
       expect(assumed?.split('; ').length, name).toBeGreaterThanOrEqual(example.assumptions.length);
-      expect(flat, name).toContain('invented data');
+      expect(flat, name).toContain('How Sure Is a Watt? 1.2.3, invented data');
     }
   });
 

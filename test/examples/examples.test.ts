@@ -151,7 +151,7 @@ describe.each(sums)('$slug, a sum', (example) => {
   it('says of every outcome in what it is made, or of all at once', () => {
     const own = example.outcomes().filter(({ space }) => space !== undefined);
     expect(own).toHaveLength(example.space === 'each' ? example.outcomes().length : 0);
-    const [text] = exampleTexts(example, 'https://site.invalid/');
+    const [text] = exampleTexts(example, { link: 'https://site.invalid/', version: '1.2.3' });
     for (const outcome of own) expect(text?.text.replaceAll(/\s+/g, ' ')).toContain(outcomeName(outcome));
   });
 

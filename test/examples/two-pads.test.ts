@@ -39,8 +39,8 @@ describe('two pads into a receiver, by hand', () => {
   });
 
   it.each(['Plain text', 'Plain text with signs', 'Markdown', 'BBCode'])('says so as %s', (name) => {
-    const text =
-      exampleTexts(example, 'https://site.invalid/').find((form) => form.name === name)?.text ?? '';
+    const texts = exampleTexts(example, { link: 'https://site.invalid/', version: '1.2.3' });
+    const text = texts.find((form) => form.name === name)?.text ?? '';
     const flat = text
       .replaceAll(/\s+/g, ' ')
       .replaceAll('+/-', '±')
