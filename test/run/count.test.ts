@@ -37,6 +37,15 @@ describe('a runner of tests', () => {
     expect(counted('playwright', false)).toEqual({ passed: 4, failed: 3 });
   });
 
+  test('that reports in another form than it did has failed, and is not counted as nothing at all', () => {
+    report('unit.json', { numTotalTests: 5 });
+    report('site.json', { passed: 12 });
+    report('browser.json', { stats: {} });
+    expect(counted('vitest', true)).toEqual({ passed: 0, failed: 1 });
+    expect(counted('site', true)).toEqual({ passed: 0, failed: 1 });
+    expect(counted('playwright', true)).toEqual({ passed: 0, failed: 1 });
+  });
+
   test('that found no test has failed', () => {
     report('unit.json', { numPassedTests: 0, numFailedTests: 0, numPendingTests: 0, numTodoTests: 0 });
     expect(counted('vitest', true)).toEqual({ passed: 0, failed: 1 });

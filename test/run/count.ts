@@ -31,12 +31,16 @@ export function forget(kind: Kind, root: string): void {
   if (kind !== 'one') rmSync(fileOf(kind, root), { force: true });
 }
 
-/** Counts of a step that ended well or not; a runner that leaves no report, fails otherwise or finds no test has failed once. */
+/**
+ * Counts of a step that ended well or not; a runner that leaves no report, or one without its numbers, fails otherwise or finds no test
+ * has failed once.
+ */
 export function count(kind: Kind, endedWell: boolean, root: string): Counts {
   if (kind === 'one') return endedWell ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
   const file = fileOf(kind, root);
   if (!existsSync(file)) return { passed: 0, failed: 1 };
   const { passed, failed } = readers[kind](JSON.parse(readFileSync(file, 'utf8')) as Record<string, unknown>);
-  const broken = failed === 0 && (!endedWell || !(passed > 0));
+  if (!Number.isInteger(passed) || !Number.isInteger(failed)) return { passed: 0, failed: 1 };
+  const broken = failed === 0 && (!endedWell || passed === 0);
   return { passed, failed: broken ? 1 : failed };
 }
