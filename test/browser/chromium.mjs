@@ -1,4 +1,4 @@
-// Finds a Chromium for the browser tests, or gets one, and prints its path: `node test/browser/chromium.mjs`.
+// Finds a Chromium for the browser tests, or gets one, and prints its path: `npx node test/browser/chromium.mjs`.
 import { spawnSync } from 'node:child_process';
 import { accessSync, constants, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';

@@ -1,4 +1,4 @@
-// Runs the browser tests on the built site: `npm run browser`, or `npm run browser -- keyboard` for one gate.
+// Runs the browser tests on the built site: `npm run browser`, or `npm run browser -- touch.gate` for one gate.
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';

@@ -2,7 +2,7 @@ import type { BuiltPage } from '../site/pages.ts';
 
 /**
  * Pages that are made alike by one route from data alone. The checks on the built site (HTML, links, heads, policy, weight) run on each
- * of them, and so does axe in one visit (`alike.spec.ts`); the gates in the browser, which take seconds a page, run on one of each kind.
+ * of them, and so does axe in a few visits (`alike.gate.ts`); the gates in the browser, which take seconds a page, run on one of each kind.
  */
 interface Alike {
   /** Which pages they are, by their addresses. */

@@ -1,4 +1,4 @@
-// Pictures of pages as a reader meets them, into .reports/shots: `node test/browser/shoot.mjs / /learn/`.
+// Pictures of pages as a reader meets them, into .reports/shots: `npm run shoot -- / /learn/`.
 // Addresses are paths of the built site; `--only 320,dark` takes some of the views; `--full` takes the whole page.
 import { mkdir } from 'node:fs/promises';
 import { parseArgs } from 'node:util';

@@ -48,14 +48,15 @@ function packageOf(source: string): string | undefined {
     .join('/');
 }
 
-/** `import … from 'x'`, `export … from 'x'`, `import 'x'` and CSS's `@import 'x'`. */
-const imports = /^\s*(?:import|export)\b[^'";=(]*\bfrom\s*['"]([^'"]+)['"]|^\s*@?import\s*['"]([^'"]+)['"]/gm;
+/** `import … from 'x'`, `export … from 'x'`, `import 'x'` and CSS's `@import 'x'`; and `import('x')`, which fetches it when it is used. */
+const imports =
+  /^\s*(?:import|export)\b[^'";=(]*\bfrom\s*['"]([^'"]+)['"]|^\s*@?import\s*['"]([^'"]+)['"]|\bimport\(\s*['"]([^'"]+)['"]/gm;
 
 const imported = (folder: string): ReadonlySet<string> =>
   new Set(
     filesBelow(folder, ['.ts', '.tsx', '.astro', '.mdx', '.mjs', '.css'])
       .flatMap(({ text }) => [...text.matchAll(imports)])
-      .map(([, from, bare]) => packageOf(from ?? bare ?? ''))
+      .map(([, from, bare, called]) => packageOf(from ?? bare ?? called ?? ''))
       .filter((name) => name !== undefined),
   );
 

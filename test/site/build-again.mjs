@@ -1,4 +1,4 @@
-// Builds the site once more with nothing kept from before, and looks whether every byte is the same: `node test/site/build-again.mjs`.
+// Builds the site once more with nothing kept from before, and looks whether every byte is the same: `npx node test/site/build-again.mjs`.
 import { spawnSync } from 'node:child_process';
 import { rmSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';

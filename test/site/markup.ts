@@ -64,10 +64,13 @@ export const fetchedFromElsewhere = ({ pages }: Site): readonly string[] =>
     return found.map((one) => `${file}: ${one.trim()}`);
   });
 
-/** Pages with a foot that does not say the version; the wall and frames have none. */
+/** The wall, and figures in a frame on other people's pages: they have no foot. */
+const withoutFoot = /<html[^>]* class="stage"|<main class="embed"/;
+
+/** Pages that do not say the version at their foot. */
 export const withoutVersion = ({ pages }: Site, version: string): readonly string[] =>
   pages
-    .filter(({ html }) => /<footer class="site-foot"/.test(html) && !html.includes(`Version ${version}. `))
+    .filter(({ html }) => !withoutFoot.test(html) && !html.includes(`Version ${version}. `))
     .map(({ file }) => `${file}: does not say version ${version}`);
 
 /** Pages without one heading of the first order, or whose title or description another page has as well. */

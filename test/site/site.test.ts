@@ -227,7 +227,9 @@ describe('the markup of a page', () => {
     expect(withoutVersion(foot('Version 1.1.0. '), '1.2.0')).toEqual([
       'index.html: does not say version 1.2.0',
     ]);
-    expect(withoutVersion(start('<main>on the wall</main>'), '1.2.0')).toEqual([]);
+    expect(withoutVersion(start('<main>without a foot</main>'), '1.2.0')).toHaveLength(1);
+    for (const other of ['<html lang="en" class="stage">', '<main class="embed">'])
+      expect(withoutVersion(start(other), '1.2.0')).toEqual([]);
   });
 });
 
