@@ -1,6 +1,5 @@
 import type { CollectionEntry } from 'astro:content';
 import type { Example } from '../examples/example.ts';
-import { TRACKS, type Track } from '../lessons/tracks.ts';
 import { slideId } from '../stage/slides.ts';
 import { strings } from '../stage/strings.ts';
 import { type Wall, wallOf } from './examples/wall.ts';
@@ -93,12 +92,3 @@ export function exampleSource(example: Example): TalkSource {
     steps: steps.map((one) => ({ ...one, part: `examples.${example.slug}.${one.id}` })),
   };
 }
-/** Lessons in the order in which they build on each other. */
-export const inOrder = <Of extends Pick<CollectionEntry<'lessons'>, 'data'>>(
-  lessons: readonly Of[],
-): readonly Of[] => {
-  const tracks = Object.keys(TRACKS) as Track[];
-  return lessons.toSorted(
-    ({ data: a }, { data: b }) => tracks.indexOf(a.track) - tracks.indexOf(b.track) || a.order - b.order,
-  );
-};

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { examples } from '../../src/examples/index.ts';
-import { exampleSource, inOrder, lessonSource } from '../../src/layouts/talk-parts.ts';
+import { exampleSource, lessonSource } from '../../src/layouts/talk-parts.ts';
 import { isPart } from '../../src/stage/talk.ts';
 import { filesBelow } from '../rules/sources.ts';
 
@@ -49,17 +49,6 @@ describe('what a talk can be made of', () => {
       'a-2: One: second',
       'b: Two',
       'b-2: Two (2 of 2)',
-    ]);
-  });
-
-  it('stands in the order of the tracks, and of lessons within them', () => {
-    const of = (track: string, order: number) => ({ data: { track, order } as Lesson['data'] });
-    const sorted = inOrder([of('measuring', 1), of('decibels', 2), of('stacking', 1), of('decibels', 1)]);
-    expect(sorted.map(({ data }) => `${data.track} ${data.order}`)).toEqual([
-      'decibels 1',
-      'decibels 2',
-      'stacking 1',
-      'measuring 1',
     ]);
   });
 });
