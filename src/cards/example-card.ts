@@ -1,7 +1,6 @@
 import { evaluatedExample } from '../examples/evaluated.ts';
 import type { ChainExample, Example, SumExample } from '../examples/example.ts';
-import { levelAnswer, wattsAnswer } from '../widgets/reading-band/words.ts';
-import { bandOf } from './chain-band.ts';
+import { bandCard } from './chain-band.ts';
 import type { CardContent } from './content.ts';
 import { exampleFigure } from './example-figure.ts';
 import { cardStrings as strings } from './strings.ts';
@@ -15,11 +14,8 @@ export const exampleCard = (example: Example): CardContent =>
 
 /** A level with its band, the same in watts end by end, and the band along its chain. */
 function chainCard(example: ChainExample): CardContent {
-  const { chain } = evaluatedExample(example);
   const { slug, title } = example;
-  const [big, small] = [levelAnswer('shown', chain), wattsAnswer('shown', chain)];
-  const alt = strings.bandAlt({ title: `${title}:`, level: big, watts: small });
-  return { key: `example-${slug}`, title, big, small, drawn: bandOf(chain), alt };
+  return bandCard(evaluatedExample(example).chain, { key: `example-${slug}`, title, called: `${title}:` });
 }
 
 function sumCard({ slug, title, outcomes }: SumExample): CardContent {

@@ -1,8 +1,7 @@
 import { textOfValue } from '../lessons/values.ts';
 import { bandChainOf } from '../sheet/chain.ts';
 import { type Preset, presetSheet } from '../widgets/reading-band/presets.ts';
-import { levelAnswer, wattsAnswer } from '../widgets/reading-band/words.ts';
-import { bandOf } from './chain-band.ts';
+import { bandCard } from './chain-band.ts';
 import type { CardContent } from './content.ts';
 import { FIGURE_NAMES, type FigureName } from './figure-names.ts';
 import { cardStrings as strings } from './strings.ts';
@@ -31,18 +30,7 @@ const withValues = (says: string): string =>
 /** The card of a lesson: its question, and a number of its own or the band of a prepared chain. @throws RangeError for an id that no value has. */
 export function lessonCard({ id, title, card }: CardedLesson): CardContent {
   const key = `lesson-${id.split('/')[1]}`;
-  if ('band' in card) {
-    const chain = bandChainOf(presetSheet(card.band));
-    const [big, small] = [levelAnswer('shown', chain), wattsAnswer('shown', chain)];
-    return {
-      key,
-      title,
-      big,
-      small,
-      drawn: bandOf(chain),
-      alt: strings.bandAlt({ title, level: big, watts: small }),
-    };
-  }
+  if ('band' in card) return bandCard(bandChainOf(presetSheet(card.band)), { key, title });
   const [big, small] = [textOfValue(card.value), withValues(card.says)];
   const name = nameOf(card.figure);
   const drawn = { kind: 'figure', name, ...(card.state !== undefined && { given: card.state }) } as const;
