@@ -117,7 +117,7 @@ export const beyondTheBandwidth: SumExample = {
   ],
   cautions: [
     'Into a dummy load that is meant for this frequency; never key without it.',
-    'Work out the voltage first: an input that ends the line commonly bears 5 V RMS at most, and 1 W are 7.1 V.',
+    `Work out the voltage first: an input that ends the line commonly bears 5 V RMS at most, and ${watts('shown', TRUE_W, 1)} are ${handheldVolts()}.`,
   ],
   lesson: 'measuring/oscilloscope-across-a-load',
   bench: () => {

@@ -2,10 +2,39 @@ import { bandChainOf } from '../sheet/chain.ts';
 import type { Sheet } from '../sheet/sheet.ts';
 import { decimalsFor } from '../text/place.ts';
 import { powerIntervalText } from '../text/power-text.ts';
-import type { Step } from './example.ts';
+import { statementText } from '../text/statement-text.ts';
+import type { Known, Step } from './example.ts';
 import { formula, level, num, sides, wattsOf } from './said.ts';
 import { readingOf } from './sheet-of.ts';
 import { wattsOfLevel } from './watts.ts';
+
+/** What is stated of each link of a chain, with its loss where it has one. */
+export const linksKnown = (sheet: Sheet): readonly Known[] =>
+  sheet.links.map(({ label, lossDb, statement, unit }) => ({
+    what: label,
+    value: (style) => {
+      const limits = statementText(style, { statement, unit });
+      return lossDb === 0 ? limits : `${num(style, lossDb, 1, 'dB')} ${limits}`;
+    },
+  }));
+
+/** The first step of a chain with losses: from the reading back to the socket. */
+export function addBackStep(sheet: Sheet, words: string): Step {
+  const losses = sheet.links.filter(({ lossDb }) => lossDb !== 0);
+  const { estimate } = bandChainOf(sheet).result;
+  return {
+    id: 'add-back',
+    title: 'Add back what the line takes',
+    formula: formula((style) => {
+      const parts = [
+        level(style, readingOf(sheet), 1),
+        ...losses.map(({ lossDb }) => num(style, lossDb, 1, 'dB')),
+      ];
+      return `L = ${parts.join(' + ')} = ${level(style, estimate, 1)}`;
+    }),
+    words,
+  };
+}
 
 /** Less than this is beneath what anybody writes down, in dB. */
 const LEAST_SHIFT_DB = 0.001;

@@ -1,44 +1,22 @@
-import { levelDbm, mean } from '#compute';
+import { levelDbm, levelToVolts, ohms } from '#compute';
 import { withLinkAmount } from '../sheet/amount.ts';
 import { bandChainOf } from '../sheet/chain.ts';
 import { clubSheet } from '../sheet/club.ts';
 import { clubMeasurement } from '../sheet/club-measurement.ts';
-import { statementText } from '../text/statement-text.ts';
-import { chainSteps } from './chain-steps.ts';
+import { addBackStep, chainSteps, linksKnown } from './chain-steps.ts';
 import type { ChainExample, Known, Step } from './example.ts';
-import { formula, level, num, wattsOf } from './said.ts';
+import { level, num, wattsOf } from './said.ts';
+import { readingOf } from './sheet-of.ts';
 
 const known = (): readonly Known[] => [
-  { what: 'The lent meter shows', value: (style) => level(style, mean(clubSheet().readings), 2) },
-  ...clubSheet().links.map(
-    ({ label, lossDb, statement, unit }): Known => ({
-      what: label,
-      value: (style) => {
-        const limits = statementText(style, { statement, unit });
-        return lossDb === 0 ? limits : `${num(style, lossDb, 1, 'dB')} ${limits}`;
-      },
-    }),
-  ),
+  { what: 'The lent meter shows', value: (style) => level(style, readingOf(clubSheet()), 2) },
+  ...linksKnown(clubSheet()),
 ];
 
-const steps = (): readonly Step[] => {
-  const sheet = clubSheet();
-  const reading = mean(sheet.readings);
-  const losses = sheet.links.filter(({ lossDb }) => lossDb !== 0);
-  const { estimate } = bandChainOf(sheet).result;
-  return [
-    {
-      id: 'add-back',
-      title: 'Add back what the line takes',
-      formula: formula(
-        (style) =>
-          `L = ${[level(style, reading, 1), ...losses.map(({ lossDb }) => num(style, lossDb, 1, 'dB'))].join(' + ')} = ${level(style, estimate, 1)}`,
-      ),
-      words: 'From the meter back through coax and pad to the socket.',
-    },
-    ...chainSteps(sheet),
-  ];
-};
+const steps = (): readonly Step[] => [
+  addBackStep(clubSheet(), 'From the meter back through coax and pad to the socket.'),
+  ...chainSteps(clubSheet()),
+];
 
 /** The club's hidden transmitter from the definition of the watt to its socket. Invented data. */
 export const clubTransmitter: ChainExample = {
@@ -66,7 +44,9 @@ export const clubTransmitter: ChainExample = {
     const { links } = clubSheet();
     const { estimate } = bandChainOf(clubSheet()).result;
     const without = levelDbm(estimate - Math.max(...links.map(({ lossDb }) => lossDb)));
-    return `Leaving the pad out of the sum: ${wattsOf('shown', without, 2)} instead of ${wattsOf('shown', estimate, 2)}. And the transmitter never goes straight into a 50\u00a0Ω oscilloscope: ${wattsOf('shown', levelDbm(27), 2)} are 5.0\u00a0V RMS, all that such an input commonly bears, and at its upper limit it gives more.`;
+    const nominal = levelDbm(27);
+    const volts = num('shown', levelToVolts({ level: nominal, resistance: ohms(50) }), 1, 'Vrms');
+    return `Leaving the pad out of the sum: ${wattsOf('shown', without, 2)} instead of ${wattsOf('shown', estimate, 2)}. And the transmitter never goes straight into a 50\u00a0Ω oscilloscope: ${wattsOf('shown', nominal, 2)} are ${volts}, all that such an input commonly bears, and at its upper limit it gives more.`;
   },
   assumptions: [
     'Steady carrier, key down: mean power and peak envelope power are the same.',

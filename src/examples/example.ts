@@ -7,7 +7,7 @@ import type { UnitName } from '../text/units.ts';
 /** A text that every style writes its own way: its numbers, signs and units. */
 export type Said = (style: Style) => string;
 
-/** Something that is given, with where it comes from. */
+/** Something that is given: what it is, and its value as it was stated. */
 export interface Known {
   readonly what: string;
   readonly value: Said;

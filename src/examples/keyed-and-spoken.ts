@@ -91,7 +91,7 @@ export const keyedAndSpoken: SumExample = {
   help: () =>
     'Say which power is meant before anybody measures: carrier, PEP or mean. A specification, a licence and a rule on heat each mean their own.',
   mistake: () =>
-    `“RMS power” is no power of its own: power comes from RMS volts, and what comes out is the mean. And a reading of ${num('shown', keyedMean(), 2, 'W')} turned into PEP by doubling it would be ${watts('shown', 2 * keyedMean(), 3)}: the word’s share is 44\u00a0%, not half.`,
+    `“RMS power” is no power of its own: power comes from RMS volts, and what comes out is the mean. And a reading of ${num('shown', keyedMean(), 2, 'W')} turned into PEP by doubling it would be ${watts('shown', 2 * keyedMean(), 3)}: the word’s share is ${num('shown', 100 * share(), 0, 'percent')}, not half.`,
   assumptions: [
     'The key down gives the same power at every moment, and nothing with the key up.',
     'The two tones are equal and nothing is clipped; speech is neither and differs from speaker to speaker.',

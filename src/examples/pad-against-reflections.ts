@@ -1,4 +1,5 @@
 import {
+  dbToPowerRatio,
   gainDb,
   levelDbm,
   type MismatchMagnitudes,
@@ -63,7 +64,7 @@ const withPad = (): Sheet =>
     mismatchLink(
       'through',
       'Source on the meter, through the pad',
-      halfOf({ source: source() * 10 ** (-PAD_DB / 10), load: meter() }),
+      halfOf({ source: source() * dbToPowerRatio(gainDb(-PAD_DB)), load: meter() }),
     ),
   ]);
 

@@ -1,4 +1,6 @@
 import {
+  dbToAmplitudeRatio,
+  gainDb,
   netPower,
   powerRatioToDb,
   powerToLevel,
@@ -48,7 +50,7 @@ const exactScale = () => ({ fullScale: powerW(FULL_SCALE_W), percentOfFullScale:
 const reflection = (): number =>
   reflectionOfPowers({ forward: powerW(FORWARD_W), reflected: powerW(REFLECTED_W) });
 const net = () => netPower({ forward: powerW(FORWARD_W), reflected: powerW(REFLECTED_W) });
-const leak = (): number => 10 ** (-DIRECTIVITY_DB / 20);
+const leak = (): number => dbToAmplitudeRatio(gainDb(-DIRECTIVITY_DB));
 
 const steps = (): readonly Step[] => [
   {

@@ -1,45 +1,24 @@
-import { gainDb, levelDbm, mean } from '#compute';
+import { gainDb, levelDbm } from '#compute';
 import { measurementOf } from '../sheet/at-point.ts';
 import { bandChainOf } from '../sheet/chain.ts';
 import { twoPadsCalibrated, twoPadsSheet } from '../sheet/two-pads.ts';
-import { statementText } from '../text/statement-text.ts';
-import { chainSteps } from './chain-steps.ts';
+import { addBackStep, chainSteps, linksKnown } from './chain-steps.ts';
 import type { ChainExample, Known, Step } from './example.ts';
-import { formula, level, num, wattsOf } from './said.ts';
-
-/** Reading and losses as stated. */
-const reading = (): number => mean(twoPadsSheet().readings);
+import { level, wattsOf } from './said.ts';
+import { readingOf } from './sheet-of.ts';
 
 const known = (): readonly Known[] => [
-  { what: 'Receiver’s display', value: (style) => level(style, reading(), 1) },
-  ...twoPadsSheet().links.map(
-    ({ label, lossDb, statement, unit }): Known => ({
-      what: label,
-      value: (style) => {
-        const limits = statementText(style, { statement, unit });
-        return lossDb === 0 ? limits : `${num(style, lossDb, 1, 'dB')} ${limits}`;
-      },
-    }),
-  ),
+  { what: 'Receiver’s display', value: (style) => level(style, readingOf(twoPadsSheet()), 1) },
+  ...linksKnown(twoPadsSheet()),
 ];
 
-const steps = (): readonly Step[] => {
-  const sheet = twoPadsSheet();
-  const losses = sheet.links.filter(({ lossDb }) => lossDb !== 0);
-  const { estimate } = bandChainOf(sheet).result;
-  return [
-    {
-      id: 'add-back',
-      title: 'Add back what the line takes',
-      formula: formula(
-        (style) =>
-          `L = ${[level(style, reading(), 1), ...losses.map(({ lossDb }) => num(style, lossDb, 1, 'dB'))].join(' + ')} = ${level(style, estimate, 1)}`,
-      ),
-      words: 'Level plus gain is a level. What a pad takes away is added back to what was read behind it.',
-    },
-    ...chainSteps(sheet),
-  ];
-};
+const steps = (): readonly Step[] => [
+  addBackStep(
+    twoPadsSheet(),
+    'Level plus gain is a level. What a pad takes away is added back to what was read behind it.',
+  ),
+  ...chainSteps(twoPadsSheet()),
+];
 
 /** Scenario: a receiver as power meter, behind two pads. Invented data. */
 export const twoPadsIntoAReceiver: ChainExample = {
