@@ -1,5 +1,6 @@
 import { type Distribution, evaluate, normal, rectangular } from '#compute';
 import type { Check, Figure } from './check.ts';
+import { figure } from './figure.ts';
 
 /** Inputs of one kind after another, added up three ways. */
 const added = (distributions: readonly Distribution[]) =>
@@ -33,17 +34,11 @@ function end({ whole }: Evaluated, which: 'lower' | 'upper'): number {
 
 /** Both ends of the interval by propagation and of the whole distribution, against print. */
 function ends(of: () => Evaluated, propagation: string, whole: string): Figure[] {
-  const figure = (what: string, printed: string, compute: () => number): Figure => ({
-    what,
-    printed,
-    unit: '',
-    compute,
-  });
   return [
-    figure('propagation, lower end', `-${propagation}`, () => of().propagation.interval.lower),
-    figure('propagation, upper end', propagation, () => of().propagation.interval.upper),
-    figure('whole distribution, lower end', `-${whole}`, () => end(of(), 'lower')),
-    figure('whole distribution, upper end', whole, () => end(of(), 'upper')),
+    figure('propagation, lower end', `-${propagation}`, '', () => of().propagation.interval.lower),
+    figure('propagation, upper end', propagation, '', () => of().propagation.interval.upper),
+    figure('whole distribution, lower end', `-${whole}`, '', () => end(of(), 'lower')),
+    figure('whole distribution, upper end', whole, '', () => end(of(), 'upper')),
   ];
 }
 
