@@ -14,18 +14,8 @@ import { transferFormulas } from './transfers.ts';
 import { verdictFormulas } from './verdicts.ts';
 import { voltageFormulas } from './voltages.ts';
 
-export type {
-  ComputeFunction,
-  ExampleNumbers,
-  Formula,
-  FormulaExample,
-  FormulaRow,
-  FormulaSource,
-  FormulaSymbol,
-  FormulaTopic,
-  FormulaUnit,
-} from './formula.ts';
-export { SOURCES, type SourceEntry, type SourceId, type SourceKind } from './sources.ts';
+export type { ComputeFunction, ExampleNumbers, FormulaRow } from './formula.ts';
+export { SOURCES } from './sources.ts';
 
 /** The topics of the formula sheet in reading order, by the id that their page has. */
 export const TOPICS = {

@@ -1,6 +1,7 @@
 import type { APIRoute } from 'astro';
 import { iconFiles } from '../layouts/icon-files.ts';
 import { link } from '../layouts/link.ts';
+import { light } from '../styles/tokens.ts';
 
 /** What a browser needs to know to put the site beside other programs. */
 export const GET: APIRoute = () =>
@@ -14,8 +15,8 @@ export const GET: APIRoute = () =>
       start_url: link('/'),
       scope: link('/'),
       display: 'minimal-ui',
-      background_color: '#fbfaf4',
-      theme_color: '#fbfaf4',
+      background_color: light.paper,
+      theme_color: light.paper,
       icons: [
         { src: link('/icon.svg'), sizes: 'any', type: 'image/svg+xml' },
         ...iconFiles.map(({ file, pixels, purpose }) => ({
