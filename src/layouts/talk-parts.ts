@@ -2,6 +2,7 @@ import type { CollectionEntry } from 'astro:content';
 import type { Example } from '../examples/example.ts';
 import { slideId } from '../stage/slides.ts';
 import { strings } from '../stage/strings.ts';
+import { exampleFrame, figureTitle } from './examples/frame.ts';
 import { type Wall, wallOf } from './examples/wall.ts';
 
 /** A page that steps can be picked from. */
@@ -50,21 +51,6 @@ export function lessonSource({
     steps: steps.map((one) => ({ ...one, part: `${id.replace('/', '.')}.${one.id}` })),
   };
 }
-
-/** Steps that every example has around those of its sum, by their anchors. */
-export const exampleFrame = {
-  question: 'The question',
-  chain: 'The band along the chain',
-  figure: 'What if it were otherwise?',
-  tries: 'The same, tried a million times',
-  answer: 'The answer',
-  mistake: 'The mistake to guard against',
-  care: 'Take care',
-} as const;
-
-/** What the figure of a sum is called: with the load forgotten there is no number, so that it is shown with the load in its place. */
-export const figureTitle = (slug: string): string =>
-  slug === 'load-forgotten' ? 'Measured again, with its load' : exampleFrame.figure;
 
 /** What a chain has behind its sum. */
 const CHAIN_STEPS = (['chain', 'tries', 'answer'] as const).map((id) => ({ id, title: exampleFrame[id] }));

@@ -8,21 +8,19 @@ import {
   trapezoidal,
   triangular,
 } from '#compute';
+import { fewestDecimals } from '../text/place.ts';
 import { numberText } from '../text/quantity-text.ts';
 import { type PrintTable, steps } from './print-table.ts';
 
-/** Coverage probabilities in percent: those that budgets use, and those of one, two and three standard deviations of a bell. */
-const coverages = () => [
-  { percent: '68.27', probability: 2 * normalShareBelow(1) - 1 },
-  { percent: '90', probability: 0.9 },
-  { percent: '95', probability: 0.95 },
-  { percent: '95.45', probability: 2 * normalShareBelow(2) - 1 },
-  { percent: '99', probability: 0.99 },
-  { percent: '99.73', probability: 2 * normalShareBelow(3) - 1 },
-];
+/** The share of a bell within so many standard deviations. */
+const within = (deviations: number): number => 2 * normalShareBelow(deviations) - 1;
+/** Coverage probabilities: those that budgets use, and those of one, two and three standard deviations of a bell. */
+const coverages = () => [within(1), 0.9, 0.95, within(2), 0.99, within(3)];
 const DEGREES = [...steps(1, 20, 1), 25, 30, 35, 40, 50, 100, Number.POSITIVE_INFINITY];
 
 const number = (value: number, decimals: number): string => numberText('shown', { value, decimals });
+/** A share in percent, to two decimals where it is no whole number of them. */
+const percent = (share: number): string => number(100 * share, fewestDecimals(100 * share, 2));
 
 function factor(probability: number, degreesOfFreedom: number): number {
   const share = (1 + probability) / 2;
@@ -41,11 +39,11 @@ export const studentTable = (): PrintTable => ({
   checks: 'gum',
   columns: [
     { what: 'Degrees of freedom' },
-    ...coverages().map(({ percent }) => ({ what: percent, unit: '%' })),
+    ...coverages().map((probability) => ({ what: percent(probability), unit: '%' })),
   ],
   rows: DEGREES.map((degrees) => [
     Number.isFinite(degrees) ? number(degrees, 0) : '∞',
-    ...coverages().map(({ probability }) => number(factor(probability, degrees), 2)),
+    ...coverages().map((probability) => number(factor(probability, degrees), 2)),
   ]),
 });
 
