@@ -1,32 +1,18 @@
 import type { Locator, Page } from '@playwright/test';
 import { attributeValues } from '../site/links.ts';
-import { awake } from './awake.ts';
+import { middleOf, openAt, pull, search } from './reader.ts';
 import { expect, pages, test } from './site.ts';
 
 const LESSON = '/learn/decibels/a-decibel-is-not-a-percentage/';
-const open = async (page: Page, query = ''): Promise<void> => {
-  await page.goto(LESSON + query);
-  await awake(page);
-};
+const open = (page: Page, query = ''): Promise<void> => openAt(page, LESSON + query);
 const rulers = (page: Page) => page.locator('#figure');
 const means = (page: Page) => page.locator('#means');
 const answer = (part: Locator, index = 0) => part.locator('.answers dt').nth(index);
-const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
 
-async function pull(page: Page, part: Locator, id: string, dx: number): Promise<void> {
+async function pullEnd(part: Locator, id: string, dx: number): Promise<void> {
   const handle = part.locator(`[data-handle="${id}"]:visible`);
-  await handle.scrollIntoViewIfNeeded();
-  const box = await handle.boundingBox();
-  if (!box) throw new Error(`bands: wish a handle ${id} on the screen`);
-  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x + dx, y, { steps: 6 });
-  const after = await handle.boundingBox();
-  expect(
-    Math.abs((after?.x ?? 0) + (after?.width ?? 0) / 2 - (x + dx)),
-    'stays under the pointer',
-  ).toBeLessThan(9);
+  const { x } = await pull(handle, { x: dx });
+  expect(Math.abs((await middleOf(handle)).x - x), 'stays under the pointer').toBeLessThan(9);
 }
 
 for (const ruler of ['level', 'power', 'volts']) {
@@ -35,7 +21,7 @@ for (const ruler of ['level', 'power', 'volts']) {
   }) => {
     await open(page);
     await expect(answer(rulers(page), 1)).toHaveText('+25.9/−20.6\u00a0%');
-    await pull(page, rulers(page), ruler, -60);
+    await pullEnd(rulers(page), ruler, -60);
     expect(await search(page), 'the address waits until the end is let go').toBe('');
     await page.mouse.up();
     await expect.poll(() => search(page)).toMatch(/^\?d=0\.\d+&v=1$/);
@@ -46,7 +32,7 @@ for (const ruler of ['level', 'power', 'volts']) {
 
 test('a pointer that the browser takes away puts the band back', async ({ page }) => {
   await open(page);
-  await pull(page, rulers(page), 'power', -60);
+  await pullEnd(rulers(page), 'power', -60);
   await rulers(page).locator('.band-place').dispatchEvent('pointercancel', { pointerId: 1 });
   await page.mouse.up();
   await expect(answer(rulers(page))).toHaveText('±1.00\u00a0dB');
@@ -75,7 +61,7 @@ test('a mistake is drawn dashed beside the band', async ({ page }) => {
 test('a reading pulled along the ruler moves both means, by keys too', async ({ page }) => {
   await open(page);
   await expect(answer(means(page), 2)).toHaveText('0.24\u00a0dB apart');
-  await pull(page, means(page), 'third', -90);
+  await pullEnd(means(page), 'third', -90);
   await page.mouse.up();
   await expect.poll(() => search(page)).toMatch(/^\?means\.c=[\d.]+&means\.v=1$/);
   await page.getByLabel('Third reading', { exact: true }).fill('10');
@@ -102,12 +88,10 @@ for (const href of new Set(links)) {
 }
 
 test('on the wall one press changes the band, another the third reading', async ({ page }) => {
-  await page.goto(`/stage${LESSON}#rulers`);
-  await awake(page);
+  await openAt(page, `/stage${LESSON}#rulers`);
   await page.getByRole('button', { name: 'More by 0.50 decibels' }).click();
   await expect(page.getByLabel('Half of the band', { exact: true })).toHaveValue('1.50');
-  await page.goto(`/stage${LESSON}#average`);
-  await awake(page);
+  await openAt(page, `/stage${LESSON}#average`);
   await page.getByRole('button', { name: 'Less by 1.0 decibel-milliwatts' }).click();
   await expect(page.getByLabel('Third reading')).toHaveValue('12.0');
 });

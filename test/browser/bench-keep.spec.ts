@@ -2,6 +2,7 @@ import type { BrowserContext, Locator, Page } from '@playwright/test';
 import { keepStrings } from '../../src/bench/keep/strings.ts';
 import { sheetStrings } from '../../src/bench/sheets/strings.ts';
 import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const CLUB = 'The club’s hidden transmitter';
@@ -9,10 +10,7 @@ const title = (page: Page): Locator => page.getByLabel('Title');
 const line = (page: Page): Locator => page.locator('.kept-line');
 const rows = (page: Page): Locator => page.locator('.sheet-row');
 
-async function open(page: Page, place = ''): Promise<void> {
-  await page.goto(`/bench/${place}`);
-  await awake(page);
-}
+const open = (page: Page, place = ''): Promise<void> => openAt(page, `/bench/${place}`);
 
 /** Types a title and waits until it is kept. */
 async function keepAs(page: Page, name: string): Promise<void> {
@@ -181,11 +179,9 @@ test('a browser that keeps nothing is told of it, and the bench works all the sa
   await page.reload();
   await awake(page);
   await expect(title(page), 'the address still has it').toHaveValue('Not to be kept');
-  await page.goto('/bench/sheets/');
-  await awake(page);
+  await openAt(page, '/bench/sheets/');
   await expect(page.getByText(sheetStrings.problems.refused)).toBeVisible();
-  await page.goto(`/bench/#kept-abc`);
-  await awake(page);
+  await openAt(page, `/bench/#kept-abc`);
   await expect(line(page)).toContainText(keepStrings.opening.refused);
   await expect(title(page)).toHaveValue(CLUB);
 });

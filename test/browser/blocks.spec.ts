@@ -1,5 +1,5 @@
 import { attributeValues } from '../site/links.ts';
-import { awake } from './awake.ts';
+import { drag, openAt, search } from './reader.ts';
 import { expect, pages, test } from './site.ts';
 
 const BLOCKS = '/learn/traceability/blocks-and-warm-hands/';
@@ -11,12 +11,10 @@ test('every state that the lesson on blocks invites to opens the figure, and sho
   const html = pages.find(({ path }) => path === BLOCKS)?.html ?? '';
   const hrefs = [...new Set(attributeValues(html, ['href']).filter((href) => href.startsWith('?')))];
   expect(hrefs.length).toBeGreaterThan(7);
-  await page.goto(BLOCKS);
-  await awake(page);
+  await openAt(page, BLOCKS);
   const usual = await page.locator('#figure .answers').innerText();
   for (const href of hrefs) {
-    await page.goto(`${BLOCKS}${href}`);
-    await awake(page);
+    await openAt(page, `${BLOCKS}${href}`);
     await expect(page.locator('#figure .caution')).toHaveCount(0);
     await expect(page.locator('#figure .answers')).not.toHaveText(usual);
     await expect(page.locator('#figure .answers')).not.toContainText('Not worked out yet');
@@ -24,27 +22,18 @@ test('every state that the lesson on blocks invites to opens the figure, and sho
 });
 
 test('an end that is pulled warms its side, and the address follows', async ({ page }) => {
-  await page.goto(BLOCKS);
-  await awake(page);
-  const knob = page.locator('.plot-wide [data-handle="single"]');
-  await knob.scrollIntoViewIfNeeded();
-  const box = await knob.boundingBox();
-  if (!box) throw new Error('wish a knob, got none');
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-  await page.mouse.down();
-  await page.mouse.move(box.x + box.width / 2 + 100, box.y + box.height / 2, { steps: 5 });
-  await page.mouse.up();
+  await openAt(page, BLOCKS);
+  await drag(page.locator('.plot-wide [data-handle="single"]'), { x: 100 });
   const field = page.getByRole('textbox', { name: 'Temperature of the single block' });
   await expect.poll(async () => Number(await field.inputValue())).toBeGreaterThan(20.5);
   const celsius = await field.inputValue();
-  await expect.poll(() => page.evaluate(() => location.search)).toBe(`?tb=${celsius}&v=1`);
+  await expect.poll(() => search(page)).toBe(`?tb=${celsius}&v=1`);
 });
 
 test('typing and choosing: as warm as the plate the claim holds; the grade alone has a worst case', async ({
   page,
 }) => {
-  await page.goto(BLOCKS);
-  await awake(page);
+  await openAt(page, BLOCKS);
   const answers = page.locator('#figure .answers dt');
   await expect(answers.nth(1)).toHaveText('The claim is too narrow');
   await page.getByRole('textbox', { name: 'Temperature of the stack' }).fill('20');

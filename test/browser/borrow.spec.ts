@@ -1,5 +1,5 @@
 import type { Page } from '@playwright/test';
-import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const answers = (page: Page): Promise<string[]> => page.locator('.answers dt').allInnerTexts();
@@ -8,8 +8,7 @@ const field = (page: Page, name: string) => page.getByLabel(name, { exact: true 
 test('readings in turn give a correction, an address that opens them again, and an instrument that is kept', async ({
   page,
 }) => {
-  await page.goto('/bench/borrow/');
-  await awake(page);
+  await openAt(page, '/bench/borrow/');
   expect(await answers(page)).toEqual([
     '−0.75\u00a0dB ±0.30\u00a0dB',
     '43\u00a0% from the lender',
@@ -40,8 +39,7 @@ test('readings in turn give a correction, an address that opens them again, and 
   await expect.poll(() => page.evaluate(() => location.hash)).toMatch(/ba=14\.2&.*v=1$/);
   const [address, said] = [page.url(), await answers(page)];
   const other = await page.context().newPage();
-  await other.goto(address);
-  await awake(other);
+  await openAt(other, address);
   await expect.poll(() => answers(other)).toEqual(said);
   await other.close();
 

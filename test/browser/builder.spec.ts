@@ -1,15 +1,13 @@
-import type { Page } from '@playwright/test';
 import { awake } from './awake.ts';
+import { openAt, search } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const LESSON = '/learn/traceability/the-chain-to-the-definition/';
-const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
 
 test('a reader takes a rung out, adds one and names it; figure, table and address follow', async ({
   page,
 }) => {
-  await page.goto(LESSON);
-  await awake(page);
+  await openAt(page, LESSON);
   const figure = page.locator('.band-wide');
   const rung = (name: string) => figure.locator('.band-label', { hasText: name });
   await page.getByRole('button', { name: 'Build a chain of your own' }).click();

@@ -1,11 +1,9 @@
 import type { Page } from '@playwright/test';
 import { awake } from './awake.ts';
+import { openAt, refuseStorage } from './reader.ts';
 import { expect, test } from './site.ts';
 
-const open = async (page: Page): Promise<void> => {
-  await page.goto('/learn/traceability/the-chain-to-the-definition/');
-  await awake(page);
-};
+const open = (page: Page): Promise<void> => openAt(page, '/learn/traceability/the-chain-to-the-definition/');
 const guess = (page: Page) => page.locator('.choice').first();
 /** The first of the questions at the end. */
 const check = (page: Page) => page.locator('.choice').nth(1);
@@ -35,13 +33,7 @@ test('a right guess is called right only when the answer is opened', async ({ pa
 });
 
 test('where the browser keeps nothing, a guess works until the page is left', async ({ page }) => {
-  await page.addInitScript(() => {
-    Object.defineProperty(window, 'localStorage', {
-      get: () => {
-        throw new DOMException('refused', 'SecurityError');
-      },
-    });
-  });
+  await refuseStorage(page);
   await open(page);
   await guess(page).getByLabel('The lent power meter.').check();
   await guess(page).getByRole('button', { name: 'Keep my guess' }).click();

@@ -2,12 +2,11 @@ import { strings as bench } from '../../src/bench/strings.ts';
 import { textFormNames } from '../../src/text/summary/forms.ts';
 import { strings as copy } from '../../src/widgets/copy-text/strings.ts';
 import { decimalStrings } from '../../src/widgets/parts/decimal-strings.ts';
-import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
 test('a decimal comma chosen once holds for texts, fields and handles on every page', async ({ page }) => {
-  await page.goto('/examples/club-transmitter/');
-  await awake(page);
+  await openAt(page, '/examples/club-transmitter/');
   const text = page.getByLabel(copy.area);
   const comma = page.getByLabel(decimalStrings.signs.comma);
   await expect(text).toHaveValue(/27\.10 dBm \+\/-0\.69 dB/);
@@ -16,8 +15,7 @@ test('a decimal comma chosen once holds for texts, fields and handles on every p
   await page.getByLabel(textFormNames.markdown).check();
   await expect(text).toHaveValue(/\*\*.*27,10 dBm ±0,69 dB/);
 
-  await page.goto('/bench/');
-  await awake(page);
+  await openAt(page, '/bench/');
   const form = page.getByRole('region', { name: bench.form });
   const amount = (place: number) => form.locator('input[id$="amount"]').nth(place);
   await expect(form.getByLabel(decimalStrings.signs.comma)).toBeChecked();
@@ -32,8 +30,7 @@ test('a decimal comma chosen once holds for texts, fields and handles on every p
 
 test('names that run from right to left leave the numbers beside them in their places', async ({ page }) => {
   const [title, pad] = ['\u05de\u05e9\u05d3\u05e8 7', '\u0645\u062e\u0641\u0641 20'];
-  await page.goto('/bench/');
-  await awake(page);
+  await openAt(page, '/bench/');
   const form = page.getByRole('region', { name: bench.form });
   await form.getByLabel(bench.labels.title, { exact: true }).fill(title);
   await form.locator('input[id$="label"]').nth(4).fill(pad);

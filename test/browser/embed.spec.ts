@@ -2,8 +2,8 @@ import { once } from 'node:events';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Browser, Frame, Page } from '@playwright/test';
-import { awake } from './awake.ts';
 import { overflowing } from './laid-out.ts';
+import { openAt } from './reader.ts';
 import { embeds, expect, test } from './site.ts';
 
 interface Hosted {
@@ -104,19 +104,16 @@ test('the lines that a lesson offers show its figure', async ({ page, browser, b
 });
 
 test('the lines that a worked example offers stand beside its texts', async ({ page }) => {
-  await page.goto('/examples/two-pads-into-a-receiver/');
-  await awake(page);
+  await openAt(page, '/examples/two-pads-into-a-receiver/');
   await page.getByRole('radio', { name: 'Figure for a web page' }).check();
   await expect(page.getByRole('textbox', { name: 'The result as text' })).toHaveValue(
     /<iframe src="[^"]*\/embed\/two-pads-into-a-receiver\/"/,
   );
-  await page.goto('/examples/swr-of-a-whip/');
-  await awake(page);
+  await openAt(page, '/examples/swr-of-a-whip/');
   await page.getByRole('radio', { name: 'Figure for a web page' }).check();
   const lines = await page.getByRole('textbox', { name: 'The result as text' }).inputValue();
   const [, query] = /\/embed\/what-comes-back\/(\?[^"]+)"/.exec(lines) ?? [];
-  await page.goto(`/embed/what-comes-back/${query?.replaceAll('&amp;', '&')}`);
-  await awake(page);
+  await openAt(page, `/embed/what-comes-back/${query?.replaceAll('&amp;', '&')}`);
   await expect(page.getByRole('textbox', { name: 'SWR at the antenna' })).toHaveValue('1.5');
   await expect(page.locator('.address-told')).toHaveCount(0);
 });

@@ -1,37 +1,23 @@
 import type { Page } from '@playwright/test';
-import { awake } from './awake.ts';
+import { middleOf, openAt, pull, search } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const lesson = '/learn/decibels/which-power/';
 const nb = '\u00a0';
 
-const open = async (page: Page, query = ''): Promise<void> => {
-  await page.goto(lesson + query);
-  await awake(page);
-};
+const open = (page: Page, query = ''): Promise<void> => openAt(page, lesson + query);
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
 const answer = (page: Page, at: number) => page.locator('#figure .answers dt').nth(at);
-const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
 
-async function grip(page: Page) {
-  const handle = page.locator('#figure [data-handle="peak"]:visible');
-  await handle.scrollIntoViewIfNeeded();
-  const box = await handle.boundingBox();
-  if (!box) throw new Error('envelope: wish a handle on the screen');
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2, handle };
-}
+const peak = (page: Page) => page.locator('#figure [data-handle="peak"]:visible');
 
 test('the peak pulled down takes the mean along, stays under the pointer and leaves a ghost', async ({
   page,
 }) => {
   await open(page);
   await expect(answer(page, 0)).toHaveText(`220${nb}mW`);
-  const { x, y, handle } = await grip(page);
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x, y + 60, { steps: 5 });
-  const box = await handle.boundingBox();
-  expect(Math.abs((box?.y ?? 0) + (box?.height ?? 0) / 2 - (y + 60))).toBeLessThan(4);
+  const { y } = await pull(peak(page), { y: 60 });
+  expect(Math.abs((await middleOf(peak(page))).y - y)).toBeLessThan(4);
   await expect(page.locator('#figure .plot-wide .plot-ghost')).toHaveCount(1);
   expect(await search(page), 'the address waits until the handle is let go').toBe('');
   await page.mouse.up();
@@ -43,10 +29,7 @@ test('the peak pulled down takes the mean along, stays under the pointer and lea
 
 test('a pointer that the browser takes away puts the peak back', async ({ page }) => {
   await open(page);
-  const { x, y } = await grip(page);
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x, y + 50, { steps: 4 });
+  await pull(peak(page), { y: 50 });
   await expect(field(page, 'Peak envelope power')).not.toHaveValue('0.50');
   await page.locator('#figure .plot-place').dispatchEvent('pointercancel', { pointerId: 1 });
   await page.mouse.up();
@@ -103,8 +86,7 @@ test('an address opens its state, on paper too; a damaged one is told and the pa
 });
 
 test('on the wall one press changes the peak and the mean, and reset goes back', async ({ page }) => {
-  await page.goto('/stage/learn/decibels/which-power/#envelope');
-  await awake(page);
+  await openAt(page, '/stage/learn/decibels/which-power/#envelope');
   const mean = page.locator('.stage-answer:visible');
   await expect(mean).toHaveText(`220${nb}mW on a meter that averages`);
   await page.getByRole('button', { name: /^More by/ }).click();

@@ -1,12 +1,12 @@
 import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const example = '/examples/two-pads-into-a-receiver/';
 
 test('the result is copied in four forms, each as it stands there', async ({ page, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.goto(example);
-  await awake(page);
+  await openAt(page, example);
   const texts: string[] = [];
   for (const name of ['Plain text', 'Plain text with signs', 'Markdown', 'BBCode']) {
     await page.getByLabel(name, { exact: true }).check();
@@ -23,8 +23,7 @@ test('the result is copied in four forms, each as it stands there', async ({ pag
 });
 
 test('“open with your own numbers” opens the bench with the example’s numbers', async ({ page }) => {
-  await page.goto(example);
-  await awake(page);
+  await openAt(page, example);
   await page.getByRole('link', { name: 'Open with your own numbers' }).click();
   await page.waitForURL(/\/bench\/#/);
   await awake(page);
@@ -48,20 +47,17 @@ test('the three answers stand there once', async ({ page }) => {
 });
 
 test('an address with numbers of the reader’s own opens the example’s figure with them', async ({ page }) => {
-  await page.goto('/examples/oscilloscope-on-a-load/?ga=5&v=1');
-  await awake(page);
+  await openAt(page, '/examples/oscilloscope-on-a-load/?ga=5&v=1');
   await expect(page.getByRole('textbox', { name: 'Gain of the oscilloscope: what it adds' })).toHaveValue(
     '5.0',
   );
   await expect(page.locator('.address-told')).toHaveCount(0);
-  await page.goto('/examples/swr-of-a-whip/');
-  await awake(page);
+  await openAt(page, '/examples/swr-of-a-whip/');
   await expect(page.locator('figure')).toContainText('1.34');
 });
 
 test('a percentage that is typed stays a percentage, and goes into the address', async ({ page }) => {
-  await page.goto('/examples/oscilloscope-on-a-load/');
-  await awake(page);
+  await openAt(page, '/examples/oscilloscope-on-a-load/');
   const field = page.getByRole('textbox', { name: 'Gain of the oscilloscope: what it adds' });
   await field.fill('12,5 %');
   await expect.poll(() => new URL(page.url()).search).toContain('ga=12.5');

@@ -1,12 +1,11 @@
-import { awake } from './awake.ts';
+import { openAt, search } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const READINGS = '/learn/stacking/a-few-readings/';
 const nb = '\u00a0';
 
 test('one reading has no band, and one with experience has', async ({ page }) => {
-  await page.goto(READINGS);
-  await awake(page);
+  await openAt(page, READINGS);
   const answers = page.locator('#figure .answers dt');
   await expect(answers.nth(0)).toHaveText(`26.86${nb}dBm ±0.41${nb}dB`);
   await page.getByRole('textbox', { name: 'Readings taken' }).fill('1');
@@ -15,5 +14,5 @@ test('one reading has no band, and one with experience has', async ({ page }) =>
   await expect(answers.nth(0)).toHaveText(`26.84${nb}dBm ±0.23${nb}dB`);
   await page.getByRole('textbox', { name: 'Limits that all of them share' }).fill('much');
   await expect(page.getByText(/a limit is expected/)).toBeVisible();
-  await expect.poll(() => page.evaluate(() => location.search)).toBe('?n=1&kn=p&v=1');
+  await expect.poll(() => search(page)).toBe('?n=1&kn=p&v=1');
 });

@@ -1,20 +1,15 @@
-import type { Page } from '@playwright/test';
 import { rowsOf, TOPICS, type TopicId } from '../../src/formulas/index.ts';
 import { strings } from '../../src/widgets/formula-example/strings.ts';
-import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
-const open = async (page: Page, address: string): Promise<void> => {
-  await page.goto(address);
-  await awake(page);
-};
 const numberIn = (text: string): number =>
   Number(/[-−]?[\d.]+(?:e-?\d+)?$/.exec(text)?.[0]?.replace('−', '-'));
 /** The fields show seven digits: a result made of what they show may differ by as much. */
 const SHOWN = 1e-5;
 
 test('a changed number changes the result, and back again brings it back', async ({ page }) => {
-  await open(page, '/reference/formulas/levels/');
+  await openAt(page, '/reference/formulas/levels/');
   const row = page.locator('.formula-row', { has: page.locator('code', { hasText: /^powerToLevel$/ }) });
   const result = row.locator('.formula-result');
   const field = row.getByRole('textbox').first();
@@ -26,7 +21,7 @@ test('a changed number changes the result, and back again brings it back', async
 });
 
 test('a number that the function refuses is told in its words, and kept', async ({ page }) => {
-  await open(page, '/reference/formulas/levels/');
+  await openAt(page, '/reference/formulas/levels/');
   const row = page.locator('.formula-row', { has: page.locator('code', { hasText: /^powerToLevel$/ }) });
   const field = row.getByRole('textbox').first();
   await field.fill('-1');
@@ -40,7 +35,7 @@ test('a number that the function refuses is told in its words, and kept', async 
 
 for (const topic of Object.keys(TOPICS) as TopicId[]) {
   test(`each example on ${topic} is computed again to the result that stands there`, async ({ page }) => {
-    await open(page, `/reference/formulas/${topic}/`);
+    await openAt(page, `/reference/formulas/${topic}/`);
     for (const { id, example } of rowsOf(topic)) {
       if (Object.keys(example.given).length === 0) continue;
       const row = page.locator('.formula-row', {

@@ -1,11 +1,7 @@
 import type { Locator, Page } from '@playwright/test';
-import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
-const open = async (page: Page, address: string): Promise<void> => {
-  await page.goto(address);
-  await awake(page);
-};
 const shelf = (page: Page): Locator => page.locator('.instruments > li');
 const button = (page: Page, name: string): Locator => page.getByRole('button', { name, exact: true });
 const kept = (page: Page): Promise<void> =>
@@ -21,7 +17,7 @@ const entry = (page: Page, name: string): Locator =>
 test('an instrument is added, stated by its certificate, kept, doubled, deleted and brought back', async ({
   page,
 }) => {
-  await open(page, '/bench/instruments/');
+  await openAt(page, '/bench/instruments/');
   await expect(page.getByText('Nothing is kept yet.')).toBeVisible();
   await page.getByLabel('Kind of what you add').selectOption('pad');
   await button(page, 'Add').click();
@@ -49,7 +45,7 @@ test('an instrument is added, stated by its certificate, kept, doubled, deleted 
   ).toBeVisible();
   await kept(page);
 
-  await open(page, '/bench/instruments/');
+  await openAt(page, '/bench/instruments/');
   await expect(shelf(page)).toHaveCount(1);
   await expect(
     entry(page, 'Pad B').getByText(/corrections at 2 frequencies, at most U 0\.1\sdB/),
@@ -65,17 +61,17 @@ test('an instrument is added, stated by its certificate, kept, doubled, deleted 
   await expect(shelf(page)).toHaveCount(2);
   await expect(button(page, 'Edit: Pad B')).toBeFocused();
   await kept(page);
-  await open(page, '/bench/instruments/');
+  await openAt(page, '/bench/instruments/');
   await expect(shelf(page).locator('h3')).toHaveText(['Pad B', 'Pad B, again']);
 });
 
 test('two tabs that edit one instrument do not overwrite each other', async ({ page, context }) => {
-  await open(page, '/bench/instruments/');
+  await openAt(page, '/bench/instruments/');
   await button(page, 'Add').click();
   await page.getByLabel('Name', { exact: true }).fill('Meter');
   await kept(page);
   const other = await context.newPage();
-  await open(other, '/bench/instruments/');
+  await openAt(other, '/bench/instruments/');
   await button(other, 'Edit: Meter').click();
   await other.getByLabel('Notes', { exact: true }).fill('from the other tab');
   await kept(other);
@@ -88,13 +84,13 @@ test('two tabs that edit one instrument do not overwrite each other', async ({ p
 test('a sheet takes an instrument from the shelf, complete in itself, and warns when it is too old', async ({
   page,
 }) => {
-  await open(page, '/bench/instruments/');
+  await openAt(page, '/bench/instruments/');
   await button(page, 'Put the invented set on your shelf').click();
   await expect(shelf(page)).toHaveCount(7);
   await expect(entry(page, 'Bench oscilloscope').locator('.problem')).toContainText('24 months');
   await kept(page);
 
-  await open(page, '/bench/');
+  await openAt(page, '/bench/');
   const pad = page.getByRole('group', { name: '5. 20 dB pad' });
   await pad.getByText('From your instruments').click();
   const choice = pad.getByLabel('Instrument', { exact: true });
@@ -126,7 +122,7 @@ test('a sheet takes an instrument from the shelf, complete in itself, and warns 
   await hashAfter(page, withPad);
   const address = await page.evaluate(() => location.pathname + location.hash);
   await page.goto('about:blank');
-  await open(page, address);
+  await openAt(page, address);
   await expect(taken.locator('.link-age')).toContainText('older than the 24 months you set');
   await taken.getByLabel('U', { exact: true }).fill('0.2');
   await expect(taken.locator('.link-age')).toHaveCount(0);

@@ -1,5 +1,6 @@
 import { attributeValues } from '../site/links.ts';
 import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, pages, test } from './site.ts';
 
 const LESSON = '/learn/traceability/the-chain-to-the-definition/';
@@ -22,8 +23,7 @@ test('the lesson invites to several states of its figure', () => {
 
 for (const state of states) {
   test(`the invitation to ${state} opens the figure in that state`, async ({ page }) => {
-    await page.goto(LESSON);
-    await awake(page);
+    await openAt(page, LESSON);
     await page.locator(`a[href="?${state}#figure"]`).click();
     await page.waitForURL(`**?${state}#figure`);
     await awake(page);

@@ -1,35 +1,21 @@
 import type { Page } from '@playwright/test';
-import { awake } from './awake.ts';
+import { middleOf, openAt, pull, search } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const lesson = '/learn/decibels/down-the-line/';
 const nb = '\u00a0';
 
-const open = async (page: Page, query = ''): Promise<void> => {
-  await page.goto(lesson + query);
-  await awake(page);
-};
+const open = (page: Page, query = ''): Promise<void> => openAt(page, lesson + query);
 const field = (page: Page, name: string) => page.getByRole('textbox', { name, exact: true });
 const answer = (page: Page, at: number) => page.locator('#figure .answers dt').nth(at);
-const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
 
-async function grip(page: Page, id: string) {
-  const handle = page.locator(`#figure [data-handle="${id}"]:visible`);
-  await handle.scrollIntoViewIfNeeded();
-  const box = await handle.boundingBox();
-  if (!box) throw new Error('level diagram: wish a handle on the screen');
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2, handle };
-}
+const pad = (page: Page, id: string) => page.locator(`#figure [data-handle="${id}"]:visible`);
 
 test('a pad pulled to the right takes less away, and every level below it moves along', async ({ page }) => {
   await open(page);
   await expect(answer(page, 0)).toHaveText(`\u221213.1${nb}dBm, 49.0${nb}µW`);
-  const { x, y, handle } = await grip(page, 'first');
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x + 50, y, { steps: 5 });
-  const box = await handle.boundingBox();
-  expect(Math.abs((box?.x ?? 0) + (box?.width ?? 0) / 2 - (x + 50))).toBeLessThan(3);
+  const { x } = await pull(pad(page, 'first'), { x: 50 });
+  expect(Math.abs((await middleOf(pad(page, 'first'))).x - x)).toBeLessThan(3);
   await expect(page.locator('#figure .plot-ghost:visible')).toHaveCount(1);
   expect(await search(page), 'the address waits until the handle is let go').toBe('');
   await page.mouse.up();
@@ -42,10 +28,7 @@ test('a pad pulled to the right takes less away, and every level below it moves 
 
 test('a pointer that the browser takes away puts the line back', async ({ page }) => {
   await open(page);
-  const { x, y } = await grip(page, 'second');
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x + 40, y, { steps: 4 });
+  await pull(pad(page, 'second'), { x: 40 });
   await expect(field(page, 'Second pad')).not.toHaveValue('20.0');
   await page.locator('#figure .plot-place').dispatchEvent('pointercancel', { pointerId: 1 });
   await page.mouse.up();
@@ -106,8 +89,7 @@ test('a damaged address is told and the page goes on', async ({ page }) => {
 });
 
 test('on the wall one press changes the first pad, and reset goes back', async ({ page }) => {
-  await page.goto('/stage/learn/decibels/down-the-line/#staircase');
-  await awake(page);
+  await openAt(page, '/stage/learn/decibels/down-the-line/#staircase');
   const level = page.locator('.stage-answer:visible');
   await expect(level).toHaveText(`\u221213.1${nb}dBm, 49.0${nb}µW`);
   await page.getByRole('button', { name: /^Less by/ }).click();

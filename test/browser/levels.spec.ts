@@ -1,34 +1,28 @@
 import type { Locator, Page } from '@playwright/test';
 import { attributeValues } from '../site/links.ts';
-import { awake } from './awake.ts';
+import { drag, middleOf, openAt, pull, search } from './reader.ts';
 import { expect, pages, test } from './site.ts';
 
 const LESSON = '/learn/decibels/levels-and-gains/';
-const open = async (page: Page, query = ''): Promise<void> => {
-  await page.goto(LESSON + query);
-  await awake(page);
-};
+const open = (page: Page, query = ''): Promise<void> => openAt(page, LESSON + query);
 const line = (page: Page) => page.locator('#figure');
 const two = (page: Page) => page.locator('#two');
 const answer = (part: Locator, index = 0) => part.locator('.answers dt').nth(index);
-const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
 
-async function middle(part: Locator, id: string): Promise<{ x: number; y: number }> {
-  const handle = part.locator(`[data-handle="${id}"]:visible`);
-  await handle.scrollIntoViewIfNeeded();
-  const box = await handle.boundingBox();
-  if (!box) throw new Error(`levels: wish a handle ${id} on the screen`);
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+const handle = (part: Locator, id: string) => part.locator(`[data-handle="${id}"]:visible`);
+
+/** Pulls the first tile of the line to the place of the third. */
+async function pullToThird(page: Page): Promise<void> {
+  const [first, third] = [handle(line(page), 't0'), handle(line(page), 't2')];
+  await first.scrollIntoViewIfNeeded();
+  const [from, to] = [await middleOf(first), await middleOf(third)];
+  await pull(first, { x: to.x - from.x, y: to.y - from.y });
 }
 
 test('a tile pulled to another place goes there, and the line means the same', async ({ page }) => {
   await open(page);
   await expect(answer(line(page))).toHaveText('1.0\u00a0dBm');
-  const from = await middle(line(page), 't0');
-  const to = await middle(line(page), 't2');
-  await page.mouse.move(from.x, from.y);
-  await page.mouse.down();
-  await page.mouse.move(to.x, to.y, { steps: 8 });
+  await pullToThird(page);
   expect(await search(page), 'the address waits until the tile is let go').toBe('');
   await page.mouse.up();
   await expect(page.getByLabel('Tile 3: number')).toHaveValue('27.0');
@@ -38,11 +32,7 @@ test('a tile pulled to another place goes there, and the line means the same', a
 
 test('a pointer that the browser takes away puts the tile back', async ({ page }) => {
   await open(page);
-  const from = await middle(line(page), 't0');
-  const to = await middle(line(page), 't2');
-  await page.mouse.move(from.x, from.y);
-  await page.mouse.down();
-  await page.mouse.move(to.x, to.y, { steps: 4 });
+  await pullToThird(page);
   await expect(page.getByLabel('Tile 3: number')).toHaveValue('27.0');
   await line(page).locator('.band-place').dispatchEvent('pointercancel', { pointerId: 1 });
   await page.mouse.up();
@@ -79,11 +69,7 @@ test('a level typed where a gain belongs is told, and the other way round', asyn
 test('a signal pulled along the rulers changes both sums', async ({ page }) => {
   await open(page);
   await expect(answer(two(page))).toHaveText('20.0\u00a0dBm, unrelated');
-  const { x, y } = await middle(two(page), 'second');
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x - 140, y, { steps: 6 });
-  await page.mouse.up();
+  await drag(handle(two(page), 'second'), { x: -140 });
   await expect(answer(two(page))).not.toHaveText('20.0\u00a0dBm, unrelated');
   await expect.poll(() => search(page)).toMatch(/^\?two\.b=[\d.]+&two\.v=1$/);
   expect(Number(await page.getByLabel('Second signal', { exact: true }).inputValue())).toBeLessThan(12);
@@ -131,13 +117,11 @@ for (const href of new Set(links)) {
 }
 
 test('on the wall one press changes the pad, another the phase', async ({ page }) => {
-  await page.goto(`/stage${LESSON}#line`);
-  await awake(page);
+  await openAt(page, `/stage${LESSON}#line`);
   await page.getByRole('button', { name: 'Less by 1 decibel' }).click();
   await expect(page.locator('.stage-answer:visible')).toHaveText('0.0\u00a0dBm was 1.0\u00a0dBm');
   await page.keyboard.press('End');
-  await page.goto(`/stage${LESSON}#together`);
-  await awake(page);
+  await openAt(page, `/stage${LESSON}#together`);
   await page.getByRole('button', { name: 'More by 30' }).click();
   await expect(page.getByLabel('Phase between them, in degrees')).toHaveValue('30');
 });

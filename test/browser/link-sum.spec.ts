@@ -1,12 +1,11 @@
-import { awake } from './awake.ts';
+import { drag, openAt, search } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const SHAPE = '/learn/stacking/the-whole-shape/';
 const nb = '\u00a0';
 
 test('links added one by one: the shape follows, and the address', async ({ page }) => {
-  await page.goto(SHAPE);
-  await awake(page);
+  await openAt(page, SHAPE);
   const answers = page.locator('#figure .answers dt');
   await expect(answers.nth(2)).toHaveText(`k = 2 holds 100${nb}%`);
   const count = page.getByRole('textbox', { name: 'Links in the sum' });
@@ -18,22 +17,14 @@ test('links added one by one: the shape follows, and the address', async ({ page
   await page.getByText('Shapes of the links, and what is asked for').first().click();
   await page.getByLabel('Shape of the first link').selectOption({ index: 3 });
   await expect(answers.nth(4)).toHaveText('No worst case');
-  await expect.poll(() => page.evaluate(() => location.search)).toBe('?n=4&a=2&as=n&v=1');
+  await expect.poll(() => search(page)).toBe('?n=4&a=2&as=n&v=1');
 });
 
 test('the knob on the axis makes the first link wider', async ({ page }) => {
-  await page.goto(`${SHAPE}?n=2&v=1`);
-  await awake(page);
-  const knob = page.locator('.plot-wide [data-handle="part"]');
-  await knob.scrollIntoViewIfNeeded();
-  const box = await knob.boundingBox();
-  if (!box) throw new Error('wish a knob, got none');
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-  await page.mouse.down();
-  await page.mouse.move(box.x + box.width / 2 + 80, box.y + box.height / 2, { steps: 5 });
-  await page.mouse.up();
+  await openAt(page, `${SHAPE}?n=2&v=1`);
+  await drag(page.locator('.plot-wide [data-handle="part"]'), { x: 80 });
   const field = page.getByRole('textbox', { name: 'First link' });
   await expect.poll(async () => Number(await field.inputValue())).toBeGreaterThan(0.6);
   const size = Number(await field.inputValue());
-  await expect.poll(() => page.evaluate(() => location.search)).toBe(`?n=2&a=${size}&v=1`);
+  await expect.poll(() => search(page)).toBe(`?n=2&a=${size}&v=1`);
 });

@@ -1,49 +1,37 @@
 import type { Page } from '@playwright/test';
 import { awake } from './awake.ts';
+import { drag, openAt, search } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const VERDICT = '/learn/measuring/inside-outside-cant-tell/';
 const SPEND = '/learn/measuring/where-to-spend/';
 const BORROWED = '/learn/measuring/borrowing-a-calibration/';
 
-const open = async (page: Page, address: string): Promise<void> => {
-  await page.goto(address);
-  await awake(page);
-};
 const answers = (page: Page) => page.locator('#figure .answers dt');
 
 /** Pulls the knob of the wide figure along, by so many pixels. */
-async function pull(page: Page, by: number): Promise<void> {
-  const knob = page.locator('.plot-wide [data-handle="at"]');
-  await knob.scrollIntoViewIfNeeded();
-  const box = await knob.boundingBox();
-  if (!box) throw new Error('wish a knob, got none');
-  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x + by, y, { steps: 5 });
-  await page.mouse.up();
-}
+const pullKnob = (page: Page, by: number): Promise<void> =>
+  drag(page.locator('.plot-wide [data-handle="at"]'), { x: by });
 
 test('a reading pulled past the limit is first in doubt and then outside, and the address follows', async ({
   page,
 }) => {
-  await open(page, VERDICT);
+  await openAt(page, VERDICT);
   await expect(answers(page).first()).toHaveText('Can’t tell');
-  await pull(page, 200);
+  await pullKnob(page, 200);
   await expect(answers(page).first()).toHaveText('Outside');
   const field = page.getByRole('textbox', { name: 'Measured level' });
   const reading = Number(await field.inputValue());
   expect(reading).toBeGreaterThan(29.2);
-  await expect.poll(() => page.evaluate(() => location.search)).toBe(`?re=${reading}&v=1`);
-  await pull(page, -330);
+  await expect.poll(() => search(page)).toBe(`?re=${reading}&v=1`);
+  await pullKnob(page, -330);
   await expect(answers(page).first()).toHaveText('Inside');
 });
 
 test('another rule gives another verdict on the same reading, and shows the number that it has', async ({
   page,
 }) => {
-  await open(page, VERDICT);
+  await openAt(page, VERDICT);
   const rule = page.getByLabel('Rule', { exact: true });
   await rule.selectOption({ index: 0 });
   await expect(answers(page).first()).toHaveText('Inside');
@@ -64,34 +52,34 @@ test('an example of the standard opens with its numbers from the page of checks'
 });
 
 test('a better pad earns the verdict, a better coax does not', async ({ page }) => {
-  await open(page, SPEND);
+  await openAt(page, SPEND);
   await expect(answers(page).first()).toHaveText('Can’t tell: ±0.71\u00a0dB');
   await page.getByRole('textbox', { name: '3 m of thin coax, limits' }).fill('0');
   await expect(answers(page).first()).toHaveText('Can’t tell: ±0.70\u00a0dB');
-  await pull(page, -200);
+  await pullKnob(page, -200);
   await expect(answers(page).first()).toContainText('Inside');
   await expect(answers(page).nth(2)).toHaveText('Nothing to buy');
 });
 
 test('what is looked at follows the choice: readings are counted along the axis', async ({ page }) => {
-  await open(page, SPEND);
+  await openAt(page, SPEND);
   await page.getByLabel('Spend on').selectOption('More readings');
   await expect(page.locator('.plot-wide')).toContainText('number of readings');
-  await pull(page, 150);
+  await pullKnob(page, 150);
   const count = page.getByRole('textbox', { name: 'Number of readings' });
   await expect.poll(async () => Number(await count.inputValue())).toBeGreaterThan(6);
 });
 
 test('a later reading beyond the levels that were compared gets no correction', async ({ page }) => {
-  await open(page, BORROWED);
+  await openAt(page, BORROWED);
   await expect(answers(page).first()).toContainText('Correction');
-  await pull(page, 290);
+  await pullKnob(page, 290);
   await expect(answers(page).first()).toHaveText('No correction');
   await expect(page.locator('.plot-wide .plot-here')).toHaveCount(0);
 });
 
 test('the thermometer of the standard has fields of its own, and its print', async ({ page }) => {
-  await open(page, `${BORROWED}?it=t&v=1`);
+  await openAt(page, `${BORROWED}?it=t&v=1`);
   await expect(answers(page).first()).toHaveText('\u22120.1494\u00a0°C, u = 0.0041\u00a0°C');
   await page.getByRole('textbox', { name: 'The line’s height is taken at' }).fill('24.0085');
   await expect(answers(page).nth(1)).toContainText('\u22120.1625');

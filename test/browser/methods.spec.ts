@@ -1,4 +1,5 @@
 import { awake } from './awake.ts';
+import { drag, openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const SCOPE = '/learn/measuring/oscilloscope-across-a-load/';
@@ -9,8 +10,7 @@ const answer = '#figure .answers dt';
 test('an oscilloscope pulled beyond its bandwidth gives no number, and the address keeps that', async ({
   page,
 }) => {
-  await page.goto(`${SCOPE}?f=145&v=1`);
-  await awake(page);
+  await openAt(page, `${SCOPE}?f=145&v=1`);
   await expect(page.locator(answer).first()).toHaveText('No number');
   await expect(page.locator('#figure .plot-wide .plot-here')).toHaveCount(0);
   await page.getByRole('textbox', { name: 'Frequency' }).fill('3.58');
@@ -19,8 +19,7 @@ test('an oscilloscope pulled beyond its bandwidth gives no number, and the addre
 });
 
 test('a percentage of full scale widens the band that is shown', async ({ page }) => {
-  await page.goto(SCOPE);
-  await awake(page);
+  await openAt(page, SCOPE);
   await page.getByLabel('They are of').selectOption('The full screen');
   await page.getByRole('textbox', { name: 'Screen, bottom to top' }).fill('40');
   await expect(page.locator(answer).first()).toHaveText('27.06\u00a0dBm ±0.93\u00a0dB');
@@ -31,8 +30,7 @@ for (const [path, method] of [
   [DETECTOR, 'Peak detector and voltmeter'],
 ] as const)
   test(`the way from ${path} to the bench opens it with that method and readings`, async ({ page }) => {
-    await page.goto(path);
-    await awake(page);
+    await openAt(page, path);
     await page.getByRole('link', { name: /with the club’s numbers filled in$/ }).click();
     await page.waitForURL('**/bench/#**');
     await awake(page);
@@ -41,16 +39,8 @@ for (const [path, method] of [
   });
 
 test('a knob pulled along the loss of the line makes the antenna look better', async ({ page }) => {
-  await page.goto(BACK);
-  await awake(page);
-  const knob = page.locator('.plot-wide [data-handle="at"]');
-  await knob.scrollIntoViewIfNeeded();
-  const box = await knob.boundingBox();
-  if (!box) throw new Error('wish a knob, got none');
-  await page.mouse.move(box.x + box.width / 2, box.y + box.height / 2);
-  await page.mouse.down();
-  await page.mouse.move(box.x + box.width / 2 + 250, box.y + box.height / 2, { steps: 5 });
-  await page.mouse.up();
+  await openAt(page, BACK);
+  await drag(page.locator('.plot-wide [data-handle="at"]'), { x: 250 });
   const field = page.getByRole('textbox', { name: 'Loss of the line, matched' });
   await expect.poll(async () => Number(await field.inputValue())).toBeGreaterThan(2);
   await expect(page.locator(answer).first()).toHaveText(/^SWR 1\.\d\d at the transmitter$/);

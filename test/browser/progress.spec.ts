@@ -1,4 +1,4 @@
-import { awake } from './awake.ts';
+import { openAt, refuseStorage } from './reader.ts';
 import { expect, pages, test } from './site.ts';
 
 const LESSON = '/learn/traceability/measuring-is-comparing/';
@@ -10,8 +10,7 @@ test('a lesson that was opened is begun, one called finished is finished, and bo
   await page.goto('/learn/');
   await expect(page.getByRole('status')).toContainText('No lesson begun yet');
   await expect(page.getByRole('button', { name: 'Forget my progress' })).toBeDisabled();
-  await page.goto(LESSON);
-  await awake(page);
+  await openAt(page, LESSON);
   await page.goto('/learn/');
   await expect(page.locator(mark)).toHaveText('begun');
   await page.goto(LESSON);
@@ -28,8 +27,7 @@ test('a lesson that was opened is begun, one called finished is finished, and bo
 });
 
 test('what is not confirmed is not forgotten', async ({ page }) => {
-  await page.goto(LESSON);
-  await awake(page);
+  await openAt(page, LESSON);
   await page.goto('/learn/');
   page.on('dialog', (dialog) => dialog.dismiss());
   await page.getByRole('button', { name: 'Forget my progress' }).click();
@@ -37,13 +35,7 @@ test('what is not confirmed is not forgotten', async ({ page }) => {
 });
 
 test('a browser that keeps nothing is told of, on both pages, and does no harm', async ({ page }) => {
-  await page.addInitScript(() => {
-    Object.defineProperty(window, 'localStorage', {
-      get: () => {
-        throw new DOMException('refused', 'SecurityError');
-      },
-    });
-  });
+  await refuseStorage(page);
   await page.goto('/learn/');
   await expect(page.getByRole('status')).toContainText('This browser keeps nothing');
   await page.goto(LESSON);

@@ -1,53 +1,36 @@
 import type { Page } from '@playwright/test';
 import { attributeValues } from '../site/links.ts';
-import { awake } from './awake.ts';
+import { middleOf, openAt, pull, search } from './reader.ts';
 import { expect, pages, test } from './site.ts';
 
 const LESSON = '/learn/decibels/ratios-that-add/';
-const open = async (page: Page, query = ''): Promise<void> => {
-  await page.goto(LESSON + query);
-  await awake(page);
-};
+const open = (page: Page, query = ''): Promise<void> => openAt(page, LESSON + query);
 const figure = (page: Page) => page.locator('#figure');
 const answer = (page: Page, index: number) => figure(page).locator('.answers dt').nth(index);
 const decibels = (page: Page) => page.getByLabel('Ratio in decibels');
 const power = (page: Page) => page.getByLabel('Power ratio', { exact: true });
 const volts = (page: Page) => page.getByLabel('Voltage ratio', { exact: true });
 const slider = (page: Page) => page.getByLabel('Ratio: drag the decibels');
-const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
 
-async function grip(page: Page): Promise<{ x: number; y: number }> {
-  const handle = figure(page).locator('[data-handle="ratio"]:visible');
-  await handle.scrollIntoViewIfNeeded();
-  const box = await handle.boundingBox();
-  if (!box) throw new Error('ratio ruler: wish a handle on the screen');
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
-}
+const handle = (page: Page) => figure(page).locator('[data-handle="ratio"]:visible');
 
 test('the line pulled to the right makes the ratio larger, and the address follows when it is let go', async ({
   page,
 }) => {
   await open(page);
   await expect(answer(page, 0)).toHaveText('−26.0\u00a0dB');
-  const { x, y } = await grip(page);
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x + 200, y, { steps: 8 });
+  const { x } = await pull(handle(page), { x: 200 });
   await expect(answer(page, 0)).not.toHaveText('−26.0\u00a0dB');
   expect(await search(page)).toBe('');
   await page.mouse.up();
   await expect.poll(() => search(page)).toMatch(/^\?db=-?[\d.]+&v=1$/);
   expect(Number(await decibels(page).inputValue())).toBeGreaterThan(-20);
-  const after = await grip(page);
-  expect(Math.abs(after.x - (x + 200)), 'the line stays under the pointer').toBeLessThan(3);
+  expect(Math.abs((await middleOf(handle(page))).x - x), 'the line stays under the pointer').toBeLessThan(3);
 });
 
 test('a pointer that the browser takes away puts the ratio back', async ({ page }) => {
   await open(page);
-  const { x, y } = await grip(page);
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x + 120, y, { steps: 4 });
+  await pull(handle(page), { x: 120 });
   await figure(page).locator('.band-place').dispatchEvent('pointercancel', { pointerId: 1 });
   await page.mouse.up();
   await expect(answer(page, 0)).toHaveText('−26.0\u00a0dB');
@@ -130,8 +113,7 @@ test('a damaged address is told, and the page goes on', async ({ page }) => {
 });
 
 test('on the wall one press changes the decibels', async ({ page }) => {
-  await page.goto(`/stage${LESSON}#rulers`);
-  await awake(page);
+  await openAt(page, `/stage${LESSON}#rulers`);
   await page.getByRole('button', { name: 'More by 1 decibel' }).click();
   await expect(page.getByLabel('Ratio in decibels')).toHaveValue('-25.0');
   await page.getByRole('button', { name: 'Reset' }).click();

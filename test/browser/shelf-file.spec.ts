@@ -2,7 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { shelfFileStrings } from '../../src/bench/instruments/shelf-file-strings.ts';
 import { shelfStrings } from '../../src/bench/instruments/shelf-strings.ts';
-import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const field = (page: Page, name: string) => page.getByLabel(name, { exact: true });
@@ -11,10 +11,7 @@ const shelf = (page: Page) => page.locator('.instruments > li');
 const files = (page: Page) => page.getByRole('region', { name: shelfStrings.files.heading, exact: true });
 const kept = (page: Page) => expect(page.getByText(shelfStrings.kept, { exact: true })).toBeVisible();
 
-async function openShelf(page: Page): Promise<void> {
-  await page.goto('/bench/instruments/');
-  await awake(page);
-}
+const openShelf = (page: Page): Promise<void> => openAt(page, '/bench/instruments/');
 
 async function saved(page: Page): Promise<{ readonly name: string; readonly text: string }> {
   const coming = page.waitForEvent('download');
@@ -79,8 +76,7 @@ test('instruments leave as a file and come back, beside what was changed, with n
 test('a borrowed calibration corrects a reading on the bench, and is warned of when it is too old', async ({
   page,
 }) => {
-  await page.goto('/bench/borrow/');
-  await awake(page);
+  await openAt(page, '/bench/borrow/');
   await button(page, 'Choose an instrument').click();
   await field(page, 'Its name').fill('The blue meter');
   await button(page, 'Save the calibration').click();
@@ -93,8 +89,7 @@ test('a borrowed calibration corrects a reading on the bench, and is warned of w
   await field(page, 'Again after, in months').fill('12');
   await kept(page);
 
-  await page.goto('/bench/');
-  await awake(page);
+  await openAt(page, '/bench/');
   const before = await page.locator('.running p').first().innerText();
   expect(before).toMatch(/^27\.10\sdBm/);
   const link = page.getByRole('group', { name: '3. The meter that was lent' });

@@ -5,7 +5,7 @@ import type { SimulationNews, SimulationOrder } from '../../src/widgets/simulati
 import { runSimulation } from '../../src/widgets/simulation/run.ts';
 import { strings } from '../../src/widgets/simulation/strings.ts';
 import { built } from '../site/under-base.mjs';
-import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const PAGE = '/examples/two-pads-into-a-receiver/';
@@ -40,8 +40,7 @@ test('a seed gives the same numbers in this browser as in Node, to the last bit'
 });
 
 test('a simulation runs beside the page and stands by the computed interval', async ({ page }) => {
-  await page.goto(PAGE);
-  await awake(page);
+  await openAt(page, PAGE);
   await page.getByRole('button', { name: strings.start }).click();
   await expect(page.getByRole('table', { name: strings.caption })).toBeVisible({ timeout: 30_000 });
   await expect(page.getByText(strings.done({ trials: '1000000', seed: 1 }))).toBeVisible();
@@ -50,8 +49,7 @@ test('a simulation runs beside the page and stands by the computed interval', as
 });
 
 test('a simulation that is stopped concludes nothing', async ({ page }) => {
-  await page.goto(PAGE);
-  await awake(page);
+  await openAt(page, PAGE);
   // within the page, since a fast machine has done the million before a second click arrives from outside
   await page.evaluate(
     ({ start, cancel }) =>

@@ -1,16 +1,11 @@
 import type { Page } from '@playwright/test';
-import { awake } from './awake.ts';
+import { openAt, search } from './reader.ts';
 import { expect, test } from './site.ts';
 
-const open = async (page: Page, address: string): Promise<void> => {
-  await page.goto(address);
-  await awake(page);
-};
-const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
 const padField = (page: Page) => page.getByRole('textbox', { name: '20 dB pad: what it adds' });
 
 test('the curves are fetched when they are wanted, one a rung and one at the socket', async ({ page }) => {
-  await open(page, '/');
+  await openAt(page, '/');
   await expect(page.locator('.band-curve')).toHaveCount(0);
   const fetched = page.waitForRequest(/\.js$/);
   await page.getByLabel('Show the whole distribution as a curve').check();
@@ -23,7 +18,7 @@ test('the curves are fetched when they are wanted, one a rung and one at the soc
 });
 
 test('the end marks go and come with their switch, and with the words on them', async ({ page }) => {
-  await open(page, '/');
+  await openAt(page, '/');
   await expect(page.locator('.band-wide .band-mark').first()).toBeVisible();
   await page.getByLabel('Show the worst case as end marks').uncheck();
   await expect(page.locator('.band-wide .band-mark')).toHaveCount(0);
@@ -32,7 +27,7 @@ test('the end marks go and come with their switch, and with the words on them', 
 });
 
 test('back to the prepared values takes the state out of the address', async ({ page }) => {
-  await open(page, '/?pa=0.1&v=1');
+  await openAt(page, '/?pa=0.1&v=1');
   await expect(padField(page)).toHaveValue('0.1');
   await page.getByRole('button', { name: 'Back to the prepared values' }).click();
   await expect(padField(page)).toHaveValue('0.5');
@@ -40,7 +35,7 @@ test('back to the prepared values takes the state out of the address', async ({ 
 });
 
 test('what stands wrongly in a field gives way to a value set by the slider', async ({ page }) => {
-  await open(page, '/');
+  await openAt(page, '/');
   await padField(page).fill('abc');
   await expect(padField(page)).toHaveAttribute('aria-invalid', 'true');
   await page.getByRole('slider', { name: '20 dB pad: drag what it adds' }).press('ArrowRight');

@@ -1,4 +1,4 @@
-import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
 /** What Letter, the shorter of both papers, leaves between margins of a centimetre, in CSS pixels. */
@@ -8,8 +8,7 @@ test('each table fits a sheet of paper, and another resistance changes its volts
   page,
 }) => {
   await page.setViewportSize(paper);
-  await page.goto('/reference/tables/');
-  await awake(page);
+  await openAt(page, '/reference/tables/');
   const level = page.getByRole('row', { name: /^0 / });
   await expect(level.filter({ hasText: 'mW' })).toContainText('224\u00a0mV');
   await page.getByRole('textbox', { name: 'Resistance' }).fill('600');

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from '@playwright/test';
 import { figureStrings as strings } from '../../src/layouts/figure-strings.ts';
-import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, pages, test } from './site.ts';
 
 const examples = pages.filter(({ html }) => html.includes('take-figure'));
@@ -43,8 +43,7 @@ for (const { path } of some) {
 test('a figure that is no chain goes out as it is shown, with what was changed and the address of that', async ({
   page,
 }) => {
-  await page.goto('/examples/swr-of-a-whip/?d=30&v=1');
-  await awake(page);
+  await openAt(page, '/examples/swr-of-a-whip/?d=30&v=1');
   const svg = (await saved(page, strings.svg)).bytes.toString().replaceAll('\u00a0', ' ');
   const plain = svg.replaceAll(/<[^>]*>/g, ' ').replaceAll('&amp;', '&');
   const [first = ''] = await page.locator('#figure .answers dt').allInnerTexts();

@@ -1,37 +1,23 @@
 import type { Page } from '@playwright/test';
-import { awake } from './awake.ts';
+import { middleOf, openAt, pull, search } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const lesson = '/learn/decibels/volts-and-watts/';
 const nb = '\u00a0';
 
-const open = async (page: Page, query = ''): Promise<void> => {
-  await page.goto(lesson + query);
-  await awake(page);
-};
+const open = (page: Page, query = ''): Promise<void> => openAt(page, lesson + query);
 const field = (page: Page) => page.getByRole('textbox', { name: 'Trough to crest' });
 const answer = (page: Page, at: number) => page.locator('#figure .answers dt').nth(at);
-const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
 
-async function grip(page: Page) {
-  const handle = page.locator('#figure [data-handle="crest"]:visible');
-  await handle.scrollIntoViewIfNeeded();
-  const box = await handle.boundingBox();
-  if (!box) throw new Error('trace: wish a handle on the screen');
-  return { x: box.x + box.width / 2, y: box.y + box.height / 2, handle };
-}
+const crest = (page: Page) => page.locator('#figure [data-handle="crest"]:visible');
 
 test('the crest pulled down lowers every measure, stays under the pointer and leaves a ghost', async ({
   page,
 }) => {
   await open(page);
   await expect(answer(page, 1)).toHaveText(`497${nb}mW, 26.96${nb}dBm`);
-  const { x, y, handle } = await grip(page);
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x, y + 40, { steps: 5 });
-  const box = await handle.boundingBox();
-  expect(Math.abs((box?.y ?? 0) + (box?.height ?? 0) / 2 - (y + 40))).toBeLessThan(3);
+  const { y } = await pull(crest(page), { y: 40 });
+  expect(Math.abs((await middleOf(crest(page))).y - y)).toBeLessThan(3);
   await expect(page.locator('#figure .plot-ghost:visible')).toHaveCount(1);
   expect(await search(page), 'the address waits until the handle is let go').toBe('');
   await page.mouse.up();
@@ -44,10 +30,7 @@ test('the crest pulled down lowers every measure, stays under the pointer and le
 
 test('a pointer that the browser takes away puts the trace back', async ({ page }) => {
   await open(page);
-  const { x, y } = await grip(page);
-  await page.mouse.move(x, y);
-  await page.mouse.down();
-  await page.mouse.move(x, y + 40, { steps: 4 });
+  await pull(crest(page), { y: 40 });
   await expect(field(page)).not.toHaveValue('14.1');
   await page.locator('#figure .plot-place').dispatchEvent('pointercancel', { pointerId: 1 });
   await page.mouse.up();
@@ -98,8 +81,7 @@ test('an address opens its state, on paper too; a damaged one is told and the pa
 });
 
 test('on the wall one press changes the height and the power, and reset goes back', async ({ page }) => {
-  await page.goto('/stage/learn/decibels/volts-and-watts/#measures');
-  await awake(page);
+  await openAt(page, '/stage/learn/decibels/volts-and-watts/#measures');
   const power = page.locator('.stage-answer:visible');
   await expect(power).toHaveText(`497${nb}mW, 26.96${nb}dBm`);
   await page.getByRole('button', { name: /^More by/ }).click();

@@ -1,11 +1,10 @@
-import { awake } from './awake.ts';
+import { openAt } from './reader.ts';
 import { expect, pages, test } from './site.ts';
 
 const LESSON = '/learn/traceability/the-chain-to-the-definition/';
 
 test('a word opens its note by key, without leaving the place, and closes it by Escape', async ({ page }) => {
-  await page.goto(LESSON);
-  await awake(page);
+  await openAt(page, LESSON);
   const word = page.getByRole('button', { name: 'calibration hierarchy' });
   const note = page.locator('#word-calibration-hierarchy');
   await expect(note).toBeHidden();
@@ -19,8 +18,7 @@ test('a word opens its note by key, without leaving the place, and closes it by 
 });
 
 test('a note leads to the entry of its word', async ({ page }) => {
-  await page.goto(LESSON);
-  await awake(page);
+  await openAt(page, LESSON);
   await page.getByRole('button', { name: 'calibration hierarchy' }).click();
   await page.locator('#word-calibration-hierarchy').getByRole('link').click();
   await page.waitForURL('**/reference/words/#calibration-hierarchy');
@@ -38,8 +36,7 @@ test('a word opens its note without script', async ({ browser, baseURL }) => {
 
 test('an open note lies on the screen of a telephone', async ({ page }) => {
   await page.setViewportSize({ width: 320, height: 640 });
-  await page.goto(LESSON);
-  await awake(page);
+  await openAt(page, LESSON);
   for (const word of await page.locator('.word').all()) {
     await word.click();
     const box = await page.locator('.word-note:popover-open').boundingBox();
@@ -51,8 +48,7 @@ test('an open note lies on the screen of a telephone', async ({ page }) => {
 });
 
 test('on paper the words of a lesson stand in a list, and no note lies over the text', async ({ page }) => {
-  await page.goto(LESSON);
-  await awake(page);
+  await openAt(page, LESSON);
   await page.locator('.word').first().click();
   await page.emulateMedia({ media: 'print' });
   await expect(page.locator('.word-note:popover-open')).toBeHidden();
