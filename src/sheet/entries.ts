@@ -5,7 +5,7 @@ import type { MethodKind, ShownPower } from './method.ts';
 import type { PointEntries } from './point-entries.ts';
 import type { TypedKey } from './typed-key.ts';
 
-export type { EntryForm, InstrumentPart, LinkEntries, LinkTextKey, TabledBy } from './link-entries.ts';
+export type { EntryForm, LinkEntries, LinkTextKey } from './link-entries.ts';
 export { blankLink, ENTRY_FORMS, INSTRUMENT_PARTS, TABLED_BY } from './link-entries.ts';
 export type { PointEntries, PointTextKey, SpecificationForm } from './point-entries.ts';
 export { blankPoint, SPECIFICATION_FORMS } from './point-entries.ts';

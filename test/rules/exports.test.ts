@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { posix } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { code, filesBelow, type SourceFile } from './sources.ts';
 
@@ -45,6 +46,38 @@ function idleExports(from: readonly SourceFile[], users: readonly SourceFile[]):
   });
 }
 
+const BETWEEN = /(import|export)\s+(?:type\s+)?\{([^}]*)\}\s+from\s+'(\.[^']+)'/g;
+/** `a as b` is asked for as `a`, and passed on as `b`. */
+const listed = (list: string, kind: 'import' | 'export'): readonly string[] =>
+  list
+    .split(',')
+    .map((one) => one.trim().replace(/^type\s+/, ''))
+    .map((one) => one.replace(kind === 'import' ? /\s+as\s+\w+$/ : /^\w+\s+as\s+/, ''))
+    .filter((one) => one !== '');
+
+/** Names that a file passes on from another and that nobody takes from it; a file that is fetched by a call is taken whole. */
+function idlePassedOn(files: readonly SourceFile[]): readonly string[] {
+  const place = (path: string, from = ''): string => posix.join(posix.dirname(path), from);
+  const between = files.flatMap(({ path, text }) =>
+    [...text.matchAll(BETWEEN)].map(([, kind, list = '', from]) => ({
+      path,
+      kind,
+      list,
+      from: place(path, from),
+    })),
+  );
+  const taken = new Set(
+    between.flatMap(({ list, from }) => listed(list, 'import').map((name) => `${from}: ${name}`)),
+  );
+  const whole = files.flatMap(({ path, text }) =>
+    [...text.matchAll(/\bimport\(\s*'(\.[^']+)'/g)].map(([, from]) => place(path, from)),
+  );
+  return between
+    .filter(({ path, kind }) => kind === 'export' && !whole.includes(path))
+    .flatMap(({ path, list }) => listed(list, 'export').map((name) => `${path}: ${name}`))
+    .filter((name) => !taken.has(name));
+}
+
 const file = (path: string, text: string): SourceFile => ({ path, text, lines: 1 });
 
 describe('an export that nobody asks for', () => {
@@ -70,6 +103,24 @@ describe('an export that nobody asks for', () => {
   });
 });
 
+describe('a name that is passed on and that nobody takes', () => {
+  const passing = file('src/a/index.ts', "export { b, type C, d as e } from './b.ts';");
+
+  it('is found', () => {
+    const taking = file(
+      'src/c.ts',
+      "import { b as other } from './a/index.ts';\nimport { e } from './a/b.ts';",
+    );
+    expect(idlePassedOn([passing, taking])).toEqual(['src/a/index.ts: C', 'src/a/index.ts: e']);
+  });
+
+  it('is not seen where it is taken, by name or with the whole file', () => {
+    const taking = file('src/a/d.ts', "import { b, type C, e } from './index.ts';");
+    expect(idlePassedOn([passing, taking])).toEqual([]);
+    expect(idlePassedOn([passing, file('src/a/d.ts', "await import('./index.ts')")])).toEqual([]);
+  });
+});
+
 /** The door of the computation gives out what others import from it; what the settings of content give out, Astro asks for. */
 const ASKED_FOR_OTHERWISE = ['src/compute/index.ts', 'src/content.config.ts'];
 /** What tests alone ask for, though it belongs with what it speaks of. */
@@ -91,6 +142,11 @@ describe('the sources', () => {
 
   it('give out no name that no other file asks for', () => {
     expect(idleExports(sources, [...all, ...tests])).toEqual([]);
+  });
+
+  it('pass on no name that nobody takes', () => {
+    const passed = [...all, ...tests].filter(({ path }) => !ASKED_FOR_OTHERWISE.includes(path));
+    expect(idlePassedOn(passed).filter((name) => name.startsWith('src/'))).toEqual([]);
   });
 
   it('hold nothing for tests alone that does nothing here', () => {
