@@ -51,7 +51,7 @@ export const within =
   (style) =>
     `${num(style, value, decimals, unit)} ${half(style, limits.half, limits.decimals, limits.unit)}`;
 
-/** Even limits. */
+/** Limits that are as far on either side: `±0.5 dB`. */
 export const half = (style: Style, halfWidth: number, decimals: number, unit: UnitName): string =>
   plusMinusText(style, { halfWidth, decimals, unit });
 
@@ -62,13 +62,15 @@ export const sides = (
   decimals = 2,
 ): string => deviationsText(style, { lower, upper, decimals, unit: 'dB' });
 
+/** A level in dBm, to so many decimals. */
 export const level = (style: Style, dbm: number, decimals = 2): string =>
   levelText(style, { levelDbm: dbm, decimals });
 
+/** A power, given in watts, to so many digits that count; the prefix follows its size. */
 export const watts = (style: Style, powerW: number, digits = 3): string =>
   powerText(style, { powerW, digits });
 
-/** The power of a level, as text. */
+/** The power of a level in dBm, as text. */
 export const wattsOf = (style: Style, dbm: number, digits = 3): string =>
   watts(style, wattsOfLevel(dbm), digits);
 
