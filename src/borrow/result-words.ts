@@ -25,7 +25,7 @@ export const factorOf = (style: Style, { coverageFactor }: Propagation): string 
   numberText(style, { value: coverageFactor, decimals: 2 });
 
 /** A correction with its band: `−0.75 dB ±0.30 dB`. */
-export function correctionText(style: Style, { value, propagation }: Found): string {
+function correctionText(style: Style, { value, propagation }: Found): string {
   const decimals = placesOf(propagation);
   return `${changeText(style, { value, decimals, unit: 'dB' })} ${bandText(style, propagation)}`;
 }

@@ -73,9 +73,3 @@ export const watts = (style: Style, powerW: number, digits = 3): string =>
 /** The power of a level in dBm, as text. */
 export const wattsOf = (style: Style, dbm: number, digits = 3): string =>
   watts(style, wattsOfLevel(dbm), digits);
-
-/** A text that is the same in every style. */
-export const plain =
-  (text: string): Said =>
-  () =>
-    text;

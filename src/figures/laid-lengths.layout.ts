@@ -62,7 +62,7 @@ const STEPS = 10;
 const ROOM = 1.02;
 
 /** The axis' length for a reach, in a frame. @throws RangeError unless something has a length. */
-export function laidSpan(
+function laidSpan(
   { lengths, farthest }: LaidReach,
   { across: [left, right], above: [top, foot] }: LaidMeasures,
   angles: boolean,

@@ -14,7 +14,7 @@ export function waveAt(wave: Waveform, periods: number): number {
 }
 
 /** Moments at which a wave is drawn, in periods: its corners, or even steps where it is round. */
-export function momentsOf(wave: Waveform, periods: number): number[] {
+function momentsOf(wave: Waveform, periods: number): number[] {
   const perPeriod = wave === 'sine' ? 48 : 4;
   const steps = Array.from({ length: periods * perPeriod + 1 }, (_, index) => index / perPeriod);
   if (wave !== 'square') return steps;

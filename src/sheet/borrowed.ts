@@ -26,7 +26,7 @@ export const CLUB_READINGS: readonly (readonly string[])[] = [
 /** Limits in dB of what counts besides: a last digit that does not rest, the room's warmth, mismatch where the two are swapped. */
 export const INFLUENCES = { resolution: 0.05, temperature: 0.1, mismatch: 0.1 } as const;
 /** What the maker says that one's own meter drifts in a year at most, in dB. */
-export const DRIFT_DB_PER_YEAR = 0.1;
+const DRIFT_DB_PER_YEAR = 0.1;
 
 /** A reading of one's own meter, corrected by what was borrowed. */
 export interface Borrowed {

@@ -44,7 +44,7 @@ export const FILM_UM = 0.01;
 /** Expanded uncertainty (k = 2) of every deviation on a certificate, in micrometres. */
 export const CERTIFICATE_UM = 0.1;
 /** Limits of a thermometer that lies on each side, in kelvin. */
-export const THERMOMETER_K = 0.1;
+const THERMOMETER_K = 0.1;
 /** Limits of a coefficient of expansion, in parts per million per kelvin (ISO 3650 for steel, from memory). */
 const EXPANSION_PPM = 1;
 /** Coefficient of expansion of steel blocks, in parts per million per kelvin (GUM H.1; ISO 3650, from memory). */

@@ -33,7 +33,7 @@ export const certificate = (): readonly TabledCorrection[] => [
 /** The level at which somebody turns the screw until the reading is right, in dBm. */
 export const ADJUSTED_AT_DBM = 0;
 /** What the maker says that the meter drifts in a year at most, in dB. */
-export const DRIFT_DB_PER_YEAR = 0.1;
+const DRIFT_DB_PER_YEAR = 0.1;
 /** One step of the display, in dB. */
 const DISPLAY_STEP_DB = 0.1;
 

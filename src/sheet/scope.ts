@@ -48,7 +48,7 @@ export const SCOPE_PARTS = ['gain', 'flatness', 'trace', 'harmonics', 'load', 'p
 export type ScopePart = (typeof SCOPE_PARTS)[number];
 
 /** The input of an oscilloscope that ends a line itself. */
-export const INPUT_OHM = 50;
+const INPUT_OHM = 50;
 /** Divisions of a screen, and how well the eye reads one (common practice). */
 const DIVISIONS = 8;
 const READ_TO = 0.1;

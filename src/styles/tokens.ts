@@ -36,7 +36,7 @@ export const dark: Palette = {
 };
 
 /** The stage and paper: black on white, whatever the reader's setting. */
-export const stage: Palette = {
+const stage: Palette = {
   paper: '#ffffff',
   raised: '#ffffff',
   ink: '#000000',

@@ -5,7 +5,7 @@ import { nameOf } from './instrument-words.ts';
 import type { ShelfAction } from './shelf.ts';
 
 /** Rest after the last change before it is kept: typing is one change, not one for each letter. */
-export const REST_MS = 300;
+const REST_MS = 300;
 
 /** Keeps what stands on the page, one thing after the other, and tells the page what came of it. */
 export interface Keeper {

@@ -14,7 +14,7 @@ import { sheetStrings as strings } from './strings.ts';
 type Store = KeptStore<SheetEntries>;
 
 /** Keeps the same sheet once more, under a name that says so. */
-export function duplicate(
+function duplicate(
   store: Pick<Store, 'put'>,
   { name, value }: Kept<SheetEntries>,
 ): Promise<Outcome<KeptHead>> {

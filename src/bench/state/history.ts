@@ -44,7 +44,7 @@ export const isContinued = ({ lastPath, past }: BenchState, path: FieldPath | un
   path !== undefined && path === lastPath && past.length > 0;
 
 /** The state with these entries read, and a point that is one of theirs. */
-export function withEntries(state: BenchState, entries: SheetEntries): BenchState {
+function withEntries(state: BenchState, entries: SheetEntries): BenchState {
   const { measurement, problems } = readMeasurement(entries);
   const { points } = entries;
   const place = state.entries.points.findIndex(({ id }) => id === state.point);

@@ -20,7 +20,7 @@ import { powerIntervalText, powerText } from '../../text/power-text.ts';
 import { dbText, levelText, numberText, percentText, quantityText } from '../../text/quantity-text.ts';
 
 /** A meter with a scale of 20 W, good to 5 % of it, that shows 3 W. */
-export const lowOnTheScale = (): InLineUse => ({
+const lowOnTheScale = (): InLineUse => ({
   ...clubInLine(),
   forwardW: 3,
   reflectedW: 0,
@@ -29,7 +29,7 @@ export const lowOnTheScale = (): InLineUse => ({
 });
 
 /** A portable whip at the end of the line: 5.0 W out, 0.2 W back, needles taken as exact. */
-export const whip = (): InLineUse => ({
+const whip = (): InLineUse => ({
   ...clubInLine(),
   forwardW: 5,
   reflectedW: 0.2,

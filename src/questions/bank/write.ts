@@ -2,7 +2,7 @@ import { roundToPlace } from '#compute';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { factorText } from '../../text/factor-text.ts';
 import { powerText } from '../../text/power-text.ts';
-import { changeText, numberText, quantityText } from '../../text/quantity-text.ts';
+import { changeText, quantityText } from '../../text/quantity-text.ts';
 import type { UnitName } from '../../text/units.ts';
 import type { Typing } from './define.ts';
 
@@ -71,9 +71,6 @@ export const factor =
   (count = 3) =>
   (ratio: number): string =>
     factorText('shown', { ratio, digits: count });
-
-/** A bare number with so many decimals, for the middle of a formula. */
-export const bare = (value: number, decimals: number): string => numberText('shown', { value, decimals });
 
 /** A bare number with so many significant digits. */
 export const sig = (value: number, count = 3): string => digits('none', count)(value);

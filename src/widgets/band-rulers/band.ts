@@ -18,7 +18,7 @@ import {
 import type { BandRulersState } from './spec.ts';
 
 /** The load across which the volts stand. */
-export const LOAD_OHM = 50;
+const LOAD_OHM = 50;
 /** The rulers by name: level in dBm, power in watts, volts RMS across the load. */
 export type RulerName = 'level' | 'power' | 'volts';
 

@@ -11,7 +11,7 @@ import { cautionsFor, change, dbm, heatIn, inputOf, watts } from './words.ts';
 
 /** Id of the row of the socket and of the rows at the end. */
 export const SOCKET = 'level';
-export const INPUT = 'input';
+const INPUT = 'input';
 export const EIRP = 'antenna';
 const ERP = 'erp';
 

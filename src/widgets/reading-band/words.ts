@@ -33,7 +33,7 @@ export function wattsAnswer(style: Style, { result }: BandChain): string {
 }
 
 /** What widens the band most, and what halving it would leave. */
-export function dominantAnswer(style: Style, chain: BandChain): Answer {
+function dominantAnswer(style: Style, chain: BandChain): Answer {
   const link = chain.sheet.links.find(({ id }) => id === chain.dominantId);
   if (link === undefined) return { figure: strings.nothingWidens, words: strings.nothingWidensWords };
   const share = Math.max(...chain.result.propagation.budget.map((row) => row.share));

@@ -32,7 +32,7 @@ function measuresText(style: Style, trace: Trace): string {
 }
 
 /** Mean power and level of a trace: `497 mW, 26.96 dBm`. */
-export function powerAnswer(style: Style, trace: Trace): string {
+function powerAnswer(style: Style, trace: Trace): string {
   const { power, level } = traceSums(trace);
   return `${watts(style, power)}, ${levelText(style, { levelDbm: level, decimals: 2 })}`;
 }
@@ -52,7 +52,7 @@ export interface SlipWords {
 const SHOWN_DB = 0.005;
 
 /** What a slip makes of a trace, in words. */
-export function slipWords(style: Style, slip: TraceSlip, trace: Trace): SlipWords {
+function slipWords(style: Style, slip: TraceSlip, trace: Trace): SlipWords {
   const { power, factor, error } = slipOutcome(slip, trace);
   const harmless = Math.abs(error) < SHOWN_DB;
   return {

@@ -10,9 +10,9 @@ import { LOAD_OHM, sumsOf } from './sums.ts';
 
 export const levelWords = (style: Style, dbm: number): string =>
   levelText(style, { levelDbm: dbm, decimals: 1 });
-export const powerWords = (style: Style, dbm: number): string =>
+const powerWords = (style: Style, dbm: number): string =>
   powerText(style, { powerW: levelToPower(levelDbm(dbm)), digits: 3 });
-export const voltsWords = (style: Style, dbm: number): string =>
+const voltsWords = (style: Style, dbm: number): string =>
   quantityText(style, {
     value: levelToVolts({ level: levelDbm(dbm), resistance: ohms(LOAD_OHM) }),
     decimals: 2,

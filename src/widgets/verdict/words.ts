@@ -21,7 +21,7 @@ const requiredText = (style: Style, { required }: VerdictState): string =>
   percentText(style, { percent: required, decimals: 1 });
 
 /** The rule of a state in a few words. */
-export function ruleText(style: Style, state: VerdictState): string {
+function ruleText(style: Style, state: VerdictState): string {
   const { simple, guardBand, probability } = strings.ruleNamed;
   if (state.rule === 'simple') return simple;
   return state.rule === 'guardBand'
