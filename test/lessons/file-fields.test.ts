@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { sheetsInFile } from '../../src/bench/export/sheet-file.ts';
+import { FILE_MARK } from '../../src/exchange/file-form.ts';
 import { blankInstrument } from '../../src/instruments/blank.ts';
+import { fileExample } from '../../src/layouts/file-example.ts';
 import { fileTables } from '../../src/layouts/file-fields.ts';
 import { blankSheet } from '../../src/sheet/blank-sheet.ts';
 import { blankLink, blankPoint } from '../../src/sheet/entries.ts';
@@ -43,6 +45,15 @@ describe('the description of files', () => {
       ).toBe(true);
     const rule = tables[0]?.rows.find(({ name }) => name === 'rule');
     expect(rule).toMatchObject({ holds: 'simple, guardBand, probability', otherwise: 'simple' });
+  });
+
+  it('shows an example that the bench opens, every field of it understood', () => {
+    const bytes = new TextEncoder().encode(JSON.stringify(fileExample({ mark: FILE_MARK, version: 1 })));
+    const read = sheetsInFile(bytes);
+    expect(read).toMatchObject({ ok: true, notes: [] });
+    const [sheet] = read.ok ? read.sheets : [];
+    expect(sheet).toMatchObject({ title: 'Hidden transmitter', points: [{ readings: '7.0 dBm\n7,1 dBm' }] });
+    expect(sheet?.links.map(({ loss, amount }) => [loss, amount])).toEqual([['20', '0.5']]);
   });
 
   it('tells only codes that a file may really have', () => {

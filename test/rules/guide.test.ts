@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { describe, expect, it, test } from 'vitest';
+import { examples } from '../../src/examples/index.ts';
 import { PICTURES, readmePictures } from '../browser/readme-pictures.ts';
 import { filesBelow } from './sources.ts';
 
@@ -127,6 +128,23 @@ test('each section on how to add a thing names a real one', () => {
     const real = placesIn(section).filter((place) => /\.\w+$/.test(place) && !/[<*]/.test(place));
     expect(real, section.split('\n')[0]).not.toEqual([]);
   }
+});
+
+/** A number below a hundred in words, as a sentence begins with it. */
+function inWords(count: number): string {
+  const small =
+    'No One Two Three Four Five Six Seven Eight Nine Ten Eleven Twelve Thirteen Fourteen Fifteen Sixteen Seventeen Eighteen Nineteen';
+  const [tens, ones] = [Math.floor(count / 10), count % 10] as const;
+  if (count < 20) return small.split(' ')[count] ?? '';
+  const begins = 'Twenty Thirty Forty Fifty Sixty Seventy Eighty Ninety'.split(' ')[tens - 2] ?? '';
+  return ones === 0 ? begins : `${begins}-${small.split(' ')[ones]?.toLowerCase()}`;
+}
+
+test('the README counts the lessons and the worked examples as they are', () => {
+  expect([7, 16, 29, 40].map(inWords)).toEqual(['Seven', 'Sixteen', 'Twenty-nine', 'Forty']);
+  const lessons = filesBelow('src/lessons', ['.mdx']).length;
+  expect(guides['README.md']).toContain(`${inWords(lessons)} short lessons`);
+  expect(guides['README.md']).toContain(`${inWords(examples.length)} worked examples`);
 });
 
 describe('the pictures of the README', () => {
