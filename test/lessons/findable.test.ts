@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { examples } from '../../src/examples/index.ts';
+import { FIRST_SEED } from '../../src/layouts/practice/around.ts';
 import { findable } from '../../src/lessons/findable/index.ts';
 import { wordIds, wordOf } from '../../src/lessons/words.ts';
 import { bankQuestions } from '../../src/questions/bank/index.ts';
@@ -26,7 +27,7 @@ describe('what can be found', () => {
       [
         ...questionIds().map((id) => questionOf(id).stem),
         // as a question's page has it without script: with the numbers of the first seed
-        ...bankQuestions().map((question) => sitting(question, 1).stem),
+        ...bankQuestions().map((question) => sitting(question, FIRST_SEED).stem),
       ].toSorted(),
     );
     for (const kind of ['formula', 'table', 'checks', 'page'] as const)

@@ -5,6 +5,9 @@ import { TOPICS, type TopicId } from '../../questions/bank/topics.ts';
 import type { Sitting } from '../../questions/bank/types.ts';
 import { link } from '../link.ts';
 
+/** Which numbers a question has before a reader asks for others: on its page, in lists, for the search. */
+export const FIRST_SEED = 1;
+
 /** As much of a lesson as practice tells of it. */
 interface Titled {
   readonly id: string;

@@ -1,17 +1,14 @@
-import { practiceTopics } from '../../layouts/practice/around.ts';
+import { FIRST_SEED, practiceTopics } from '../../layouts/practice/around.ts';
 import { bankQuestions } from '../../questions/bank/index.ts';
 import { sitting } from '../../questions/bank/sitting.ts';
 import { TOPICS } from '../../questions/bank/topics.ts';
 import type { Unnamed } from './unnamed.ts';
 
-/** The numbers that a question's page has without script. */
-const SEED = 1;
-
 /** The questions to practise, by their words; the answers stay out, or a search would give them away. */
 export const practiceDocuments = (): readonly Unnamed[] =>
   bankQuestions().map((question) => ({
     kind: 'question',
-    title: sitting(question, SEED).stem,
+    title: sitting(question, FIRST_SEED).stem,
     path: `/practice/q/${question.id}/`,
     names: [],
     parts: [{ at: '', title: '', text: `${TOPICS[question.topic].title}. ${TOPICS[question.topic].words}` }],
