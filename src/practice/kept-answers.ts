@@ -31,26 +31,7 @@ export interface AnswerBook {
   close(): void;
 }
 
-/** So often another tab may get in between. */
-const TRIES = 5;
-
 type Store = KeptStore<readonly Answer[]>;
-
-/** Adds to one question. Who comes second reads again and adds to what the first kept: answers are only ever joined. */
-async function addTo(store: Store, id: string, given: readonly Answer[]): Promise<Outcome<undefined>> {
-  let problem: Outcome<undefined> = done(undefined);
-  for (let attempt = 0; attempt < TRIES; attempt++) {
-    const found = await store.get(id);
-    if (!found.ok && found.problem !== 'missing') return found;
-    const before = found.ok ? found.value : undefined;
-    const value = joinedAnswers(before?.value ?? [], given);
-    const put = await store.put({ id, name: '', value, revision: before?.revision });
-    if (put.ok) return done(undefined);
-    if (put.problem !== 'changed' && put.problem !== 'missing') return put;
-    problem = put;
-  }
-  return problem;
-}
 
 /** Does one after the other, whatever becomes of each; answers with the first problem. */
 async function inTurn(steps: readonly (() => Promise<Outcome<unknown>>)[]): Promise<Outcome<undefined>> {
@@ -94,7 +75,7 @@ export function answerBook(now?: () => string): AnswerBook {
         [...answers].map(
           ([id, given]) =>
             () =>
-              addTo(store, id, given),
+              store.change(id, (before) => joinedAnswers(before ?? [], given)),
         ),
       ),
     clear: () => cleared(store),

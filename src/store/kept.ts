@@ -37,6 +37,8 @@ export interface KeptStore<Value> {
   get(id: string): Promise<Outcome<Kept<Value>>>;
   /** Keeps a thing, all of it or nothing; `changed` or `missing` where it is no longer as it was at that revision. */
   put(keeping: Keeping<Value>): Promise<Outcome<Kept<Value>>>;
+  /** Makes a thing anew from what is kept of it, in one turn: whatever other tabs do comes before it or after it, never between. */
+  change(id: string, make: (before: Value | undefined) => Value): Promise<Outcome<Kept<Value>>>;
   /** Removes a thing, readable or not, and answers with what `restore` needs to bring it back as it was. */
   remove(id: string): Promise<Outcome<KeptRecord>>;
   restore(record: KeptRecord): Promise<Outcome<KeptHead>>;
@@ -63,6 +65,7 @@ export function keptStore<Value>(
     list: () => asked(() => listed(link, store, form)),
     get: (id) => asked(() => found(link, store, form, id)),
     put: (keeping) => told(channel, () => put({ link, store, form, at: now() }, keeping)),
+    change: (id, make) => told(channel, () => change({ link, store, form, at: now() }, id, make)),
     remove: (id) => told(channel, () => removed(link, store, id), true),
     restore: (record) => told(channel, () => restored(link, store, record)),
     watch: (onChange) => channel.listen(onChange),
@@ -132,19 +135,44 @@ interface Place<Value> {
 }
 
 function put<Value>(place: Place<Value>, keeping: Keeping<Value>): Promise<Outcome<Kept<Value>>> {
-  const { link, store, form, at } = place;
+  const { link, store, form } = place;
   return link.transact(store, 'readwrite', async (work) => {
     const old = await work.objectStore(store).get(keeping.id);
     const kept = isRecord(old) ? old : undefined;
     if (kept !== undefined && kept.version > form.version) return failed('newer');
     if (keeping.revision !== undefined && kept === undefined) return failed('missing');
     if (keeping.revision !== kept?.revision) return failed('changed');
-    const { id, name, value } = keeping;
-    const head = { id, name, created: kept?.created ?? at, changed: at };
-    const revision = await nextRevision(work, store, kept?.revision);
-    await work.objectStore(store).put({ ...head, revision, version: form.version, value });
-    return done({ ...head, revision, value });
+    return done(await written(work, place, keeping, kept));
   });
+}
+
+function change<Value>(
+  place: Place<Value>,
+  id: string,
+  make: (before: Value | undefined) => Value,
+): Promise<Outcome<Kept<Value>>> {
+  const { link, store, form } = place;
+  return link.transact(store, 'readwrite', async (work) => {
+    const old = await work.objectStore(store).get(id);
+    if (old === undefined) return done(await written(work, place, { id, name: '', value: make(undefined) }));
+    const reading: Reading<Value> | undefined = isRecord(old) ? readRecord(old, form) : undefined;
+    if (reading === undefined || 'problem' in reading) return failed(reading?.problem ?? 'damaged');
+    const { name, value } = reading.item;
+    return done(await written(work, place, { id, name, value: make(value) }, reading.item));
+  });
+}
+
+/** Writes a thing with the number of the next change. */
+async function written<Value>(
+  work: Work<'readwrite'>,
+  { store, form, at }: Place<Value>,
+  { id, name, value }: Pick<Keeping<Value>, 'id' | 'name' | 'value'>,
+  kept?: KeptHead,
+): Promise<Kept<Value>> {
+  const head = { id, name, created: kept?.created ?? at, changed: at };
+  const revision = await nextRevision(work, store, kept?.revision);
+  await work.objectStore(store).put({ ...head, revision, version: form.version, value });
+  return { ...head, revision, value };
 }
 
 /** Counts one change more. */

@@ -194,6 +194,47 @@ describe('two tabs with the same thing', () => {
   });
 });
 
+describe('a change in one turn', () => {
+  const add = (store: KeptStore<Note>, letter: string) =>
+    store.change('a', (before) => ({ text: `${before?.text ?? ''}${letter}` }));
+
+  it('loses nothing, however many tabs change a thing at the same moment', async () => {
+    const letters = [...'abcdefghij'];
+    const changed = await Promise.all(letters.map((letter) => add(tab(), letter)));
+    expect(changed.every(({ ok }) => ok)).toBe(true);
+    const found = await tab().get('a');
+    expect(found.ok && [...found.value.value.text].sort()).toEqual(letters);
+    expect(found.ok && found.value.revision).toBe(letters.length);
+  });
+
+  it('keeps the name and when it was first kept, and is refused to who saw an earlier one', async () => {
+    const store = tab();
+    const first = await kept(store, 'a', '1');
+    expect(await add(store, '2')).toMatchObject({
+      ok: true,
+      value: { name: 'note a', created: first.created, revision: 2, value: { text: '12' } },
+    });
+    expect(await store.put({ ...first, value: { text: '3' } })).toEqual({ ok: false, problem: 'changed' });
+  });
+
+  it('is told to other tabs', async () => {
+    const heard: KeptChange[] = [];
+    const end = tab().watch((change) => heard.push(change));
+    await add(tab(), 'x');
+    await expect.poll(() => heard).toEqual([{ id: 'a', revision: 1 }]);
+    end();
+  });
+
+  it('is not made of what cannot be read, which stays', async () => {
+    await lay(record('a', { version: 99 }));
+    expect(await add(tab(), 'x')).toEqual({ ok: false, problem: 'newer' });
+    await lay(record('a', { value: 7 }));
+    expect(await add(tab(), 'x')).toEqual({ ok: false, problem: 'damaged' });
+    await lay({ id: 'a' });
+    expect(await add(tab(), 'x')).toEqual({ ok: false, problem: 'damaged' });
+  });
+});
+
 describe('removing', () => {
   it('can be taken back, and everything is as it was', async () => {
     const store = tab();
