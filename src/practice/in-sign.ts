@@ -1,5 +1,4 @@
 import type { Payload } from '../questions/bank/types.ts';
-import { fieldText } from '../text/field-text.ts';
 import { shownText } from '../text/shown-text.ts';
 import type { Decimal } from '../text/style.ts';
 import type { ShownSitting } from './shown.ts';
@@ -7,15 +6,14 @@ import type { ShownSitting } from './shown.ts';
 type Say = (text: string) => string;
 
 /** What can be chosen, ordered or typed, in other letters; what counts stays as it is. */
-function payloadIn(payload: Payload, say: Say, decimal: Decimal): Payload {
+function payloadIn(payload: Payload, say: Say): Payload {
   switch (payload.kind) {
     case 'choice':
       return { ...payload, options: payload.options.map((each) => ({ ...each, text: say(each.text) })) };
     case 'place':
       return { ...payload, places: payload.places.map((each) => ({ ...each, words: say(each.words) })) };
     case 'typed':
-      // it may be typed as it is shown, and is read back then
-      return { ...payload, within: say(payload.within), answer: fieldText(payload.answer, decimal) };
+      return { ...payload, within: say(payload.within), answer: say(payload.answer) };
     case 'order':
       return {
         ...payload,
@@ -39,7 +37,7 @@ export function inSign(sitting: ShownSitting, decimal: Decimal): ShownSitting {
     stem: say(stem),
     worked: worked.map(say),
     right: say(right),
-    payload: payloadIn(payload, say, decimal),
+    payload: payloadIn(payload, say),
     ...(drawing && {
       drawing: { ...drawing, letters: drawing.letters.map((each) => ({ ...each, text: say(each.text) })) },
     }),

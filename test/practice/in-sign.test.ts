@@ -62,6 +62,7 @@ describe.each(questions)('%s with a comma', (id) => {
     for (const { point, comma } of all) {
       if (point.payload.kind !== 'typed') continue;
       expect(typedAnswer(comma)).not.toMatch(/\d\.\d/);
+      expect(backToPoint(typedAnswer(comma)), 'with as many digits').toBe(typedAnswer(point));
       expect(mark(point, typedAnswer(comma))).toEqual(mark(point, typedAnswer(point)));
       expect(mark(point, typedAnswer(comma)).outcome).toBe('right');
     }

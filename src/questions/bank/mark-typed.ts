@@ -1,5 +1,6 @@
 import { kindOf } from '../../text/read/kind.ts';
 import { normalise } from '../../text/read/normalise.ts';
+import type { DecimalMark } from '../../text/read/decimal.ts';
 import { type Read, readQuantity } from '../../text/read/quantity.ts';
 import { unitOf } from '../../text/read/spelling.ts';
 import { type UnitName, unitText } from '../../text/units.ts';
@@ -9,8 +10,19 @@ import type { TypedPayload } from './types.ts';
 /** What a reader may type: far beyond any answer, so that a slip of thousands is still read and named. */
 const SIZE = 1e12;
 
-const read = ({ quantity, unit }: TypedPayload, text: string): Read =>
-  readQuantity(text, { kind: quantity, min: -SIZE, max: SIZE, decimals: 0 }, { unit });
+const read = ({ quantity, unit }: TypedPayload, text: string, mark?: DecimalMark): Read =>
+  readQuantity(text, { kind: quantity, min: -SIZE, max: SIZE, decimals: 0 }, { unit, mark });
+
+/**
+ * What was typed. Where its comma can mean two things (1,234), what it has to mean to be right: both cannot be, and who typed the answer
+ * as it is shown has it right.
+ */
+function readAnswer(payload: TypedPayload, text: string): Read {
+  const found = read(payload, text);
+  if (found.ok) return found;
+  const both = ([',', '.'] as const).map((mark) => read(payload, text, mark));
+  return both.find((each) => each.ok && isNear(payload, each.value, payload.value)) ?? found;
+}
 
 function isNear({ tolerance }: TypedPayload, value: number, wanted: number): boolean {
   const reach = tolerance.of === 'share' ? Math.abs(wanted) * tolerance.size : tolerance.size;
@@ -99,7 +111,7 @@ const NOT_IT = 'That is not it, and not one of the usual slips: compare your way
  * else wrong. Unread where it is no number of the kind, with the sentence that says why.
  */
 export function markTyped(payload: TypedPayload, text: string, right: string): Marked {
-  const found = read(payload, text);
+  const found = readAnswer(payload, text);
   if (found.ok && isNear(payload, found.value, payload.value))
     return isOtherFamily(payload, text)
       ? marked(
