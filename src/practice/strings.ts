@@ -67,7 +67,7 @@ export const strings = {
     late: 'It took longer than the clock gave.',
     review: 'Review',
     yours: 'Your answer',
-    none: 'no answer',
+    none: 'Not answered.',
     again: 'A new paper',
     same: 'Whoever opens this address gets the same paper.',
     made: ({ seed, count, topics }: PaperMade): string =>
@@ -79,7 +79,7 @@ export const strings = {
     begunWords: ({ given, all }: { given: number; all: number }): string => `${given} of ${all} answered.`,
     begunClock: (minutes: number): string =>
       minutes > 0
-        ? `Its clock stood still meanwhile: ${many(minutes, 'minute', 'minutes')} left.`
+        ? `Its clock goes on with ${many(minutes, 'minute', 'minutes')} left.`
         : 'The time on its clock is up.',
     goOn: 'Go on with it',
     drop: 'Forget it',
@@ -151,9 +151,8 @@ export const strings = {
       count > 0 ? `Keys: 1 to ${count} choose, Enter checks and goes on.` : 'Keys: Enter checks and goes on.',
     up: (text: string): string => `Move up: ${text}`,
     down: (text: string): string => `Move down: ${text}`,
-    moved: ({ text, place, of }: { text: string; place: number; of: number }): string =>
-      `${text}: now ${place} of ${of}.`,
-    figure: (name: string): string => `Figure: ${name}`,
+    moved: ({ place, of }: { place: number; of: number }): string => `Now ${place} of ${of}.`,
+    wanted: (unit: string, within: string): string => (unit === '' ? within : `in ${unit}, ${within}`),
     right: 'Right.',
     rightUnsure: 'Right, though you were not sure.',
     near: 'Not right, but near.',
@@ -164,6 +163,7 @@ export const strings = {
     again: 'Try again',
   },
   round: {
+    name: 'Questions in turn',
     begin: (count: number): string => `Begin with ${questions(count)}`,
     tally: ({ due, fresh, resting }: { due: number; fresh: number; resting: number }): string =>
       `${due} due today, ${fresh} never asked, ${resting} resting.`,

@@ -1,5 +1,5 @@
 import { useContext, useState } from 'preact/hooks';
-import { type Given, notedAnswer } from './answering.ts';
+import { type Given, isBlank, notedAnswer } from './answering.ts';
 import { marked } from './bank.ts';
 import { type BegunPaper, resumedPaper } from './begun-paper.ts';
 import { chosenTopics, type PaperWish } from './paper.ts';
@@ -20,6 +20,15 @@ export interface PaperUse {
   readonly handIn: () => Promise<void>;
   readonly leave: () => void;
 }
+
+/** Every question with its mark; what was left as it was shown is not answered. */
+const marksOf = ({ sittings, given }: PaperState) =>
+  Promise.all(
+    sittings.map(async (sitting) => {
+      const one = given.get(sitting.id) ?? '';
+      return [sitting, await marked(sitting, isBlank(sitting, one) ? '' : one)] as const;
+    }),
+  );
 
 export function usePaper(book: Book): PaperUse {
   const { questions, topics } = useContext(AroundContext);
@@ -44,9 +53,7 @@ export function usePaper(book: Book): PaperUse {
     lay(wish, (sittings, begunMs) => ({ sittings, given: new Map(), begunMs, hasClock, handed: undefined }));
   const handIn = async (): Promise<void> => {
     if (paper === undefined) return;
-    const mark = async (sitting: PaperState['sittings'][number]) =>
-      [sitting, await marked(sitting, paper.given.get(sitting.id) ?? '')] as const;
-    const found = await Promise.all(paper.sittings.map(mark)).catch(() => undefined);
+    const found = await marksOf(paper).catch(() => undefined);
     setLost(found === undefined);
     if (found === undefined) return;
     const now = new Date();

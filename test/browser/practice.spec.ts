@@ -17,6 +17,7 @@ const open = async (page: Page, address: string): Promise<void> => {
 };
 const rightText = (page: Page): Promise<string> => page.locator('details.answer strong').first().innerText();
 const reply = (page: Page) => page.locator('.ask-form .choice-reply');
+const verdict = (page: Page) => reply(page).getByRole('group', { name: /^(Right|Not right)/ });
 
 /** Chooses the right option, or the first that is wrong, and checks. */
 async function answer(page: Page, isRight: boolean): Promise<void> {
@@ -42,15 +43,22 @@ test('a choice is answered by keys alone: a digit chooses, Enter checks', async 
   await expect(page.locator('.ask-options input').nth(1)).toBeChecked();
   await page.keyboard.press('Enter');
   await expect(reply(page)).toContainText(/^(Right|Not right)/);
-  await expect(reply(page), 'the focus is where it is said').toBeFocused();
+  await expect(verdict(page), 'the focus is where it is said').toBeFocused();
+  await expect(
+    page.locator('[role="status"], [role="alert"], [aria-live]').filter({ hasText: /^(Right|Not right)/ }),
+    'and it is not spoken beside that',
+  ).toHaveCount(0);
   await page.keyboard.press('Enter');
   await expect(page.locator('.ask-options input:checked')).toHaveCount(0);
+  await expect(page.locator('.ask'), 'back at the question').toBeFocused();
 });
 
 test('nothing chosen is told and no answer', async ({ page }) => {
   await open(page, pageWith('class="ask-options"'));
   await page.getByRole('button', { name: 'Check my answer' }).click();
-  await expect(reply(page)).toContainText('Nothing is chosen yet.');
+  await expect(reply(page).getByRole('status'), 'spoken, since the focus stays').toHaveText(
+    'Nothing is chosen yet.',
+  );
 });
 
 test('a wrong answer is told by its mistake and the lesson that puts it right', async ({ page }) => {
@@ -81,7 +89,7 @@ test('an order is changed by keys, each move is spoken, and the focus stays with
   await page.getByRole('button', { name: `Move down: ${first}` }).focus();
   await page.keyboard.press('Enter');
   await expect(page.locator('.ask-order li').nth(1)).toContainText(first);
-  await expect(page.locator('.ask-order [role="status"]')).toContainText(`${first}: now 2 of`);
+  await expect(page.locator('.ask-order [role="status"]')).toContainText(/^Now 2 of \d\.$/);
   await expect(page.getByRole('button', { name: `Move down: ${first}` })).toBeFocused();
   await expect(reply(page), 'Enter on a button does not hand in').toHaveText('');
 });
@@ -102,6 +110,7 @@ test('an address holds the numbers of a question', async ({ page }) => {
   await expect(page).toHaveURL(/\?s=2&v=1$/);
   const there = await page.locator('.ask legend, details.answer').allInnerTexts();
   expect(there).not.toEqual(before);
+  await expect(page.locator('.ask'), 'the new question is read out').toBeFocused();
   await open(page, `${path}?s=2&v=1`);
   expect(await page.locator('.ask legend, details.answer').allInnerTexts()).toEqual(there);
 });
@@ -118,12 +127,15 @@ test('a round asks in turn, brings a miss back at the end, and the browser knows
   await page.getByRole('button', { name: /^Begin with \d+ questions$/ }).click();
   await expect(page.getByText(/^Question 1 of/)).toBeVisible();
   await expect(page.locator('.ask')).toBeFocused();
+  await expect(page.locator('.ask')).toHaveAccessibleDescription(/^Question 1 of \d+ /);
   const count = Number(/of (\d+)/.exec(await page.getByText(/^Question 1 of/).innerText())?.[1]);
   await answer(page, false);
-  await expect(page.getByText('It comes back tomorrow.')).toBeVisible();
+  await expect(reply(page).getByRole('status')).toHaveText('It comes back tomorrow.');
   await expect(page.getByText(`Question 1 of ${count + 1}`)).toBeVisible();
   await page.getByRole('button', { name: 'Next question' }).click();
   await expect(page.getByText(`Question 2 of ${count + 1}`)).toBeVisible();
+  await page.getByRole('button', { name: 'Stop here' }).click();
+  await expect(page.getByRole('region', { name: 'Questions in turn' })).toBeFocused();
   await page.goto('/practice/');
   await awake(page);
   await expect(page.getByText('1 answer to 1 question, noted in this browser')).toBeVisible();
@@ -171,6 +183,7 @@ test('what was practised goes into a file, is forgotten, and comes back from the
   await page.getByRole('button', { name: 'Forget all answers' }).click();
   await expect(page.getByText('Nothing practised yet.')).toBeVisible();
   await expect(page.getByText('1 mock paper is begun'), 'with the papers').toHaveCount(0);
+  await expect(page.getByRole('heading', { name: 'What you have practised' })).toBeFocused();
   await page.getByLabel('Add from a file').setInputFiles({
     name: 'practice.json',
     mimeType: 'application/json',
@@ -207,7 +220,7 @@ test('a paper is answered in any order, handed in, marked and looked through aga
   await expect(page.getByText('5 questions without an answer.')).toBeVisible();
   await page.reload();
   await awake(page);
-  await expect(page.getByText('1 of 6 answered. Its clock stood still meanwhile')).toBeVisible();
+  await expect(page.getByText('1 of 6 answered. Its clock goes on with 9 minutes left.')).toBeVisible();
   await page.getByRole('button', { name: 'Go on with it' }).click();
   await expect(page.locator('.paper .ask-options').last().locator('input').first()).toBeChecked();
   await expect(page.locator('.paper legend'), 'it is the same paper').toHaveText(stems);
@@ -225,7 +238,13 @@ test('a paper is answered in any order, handed in, marked and looked through aga
   await page.emulateMedia({ media: 'screen' });
   await page.getByRole('button', { name: 'Hand in' }).click();
   await expect(page.getByText(/^[01] of 6 right\.$/)).toBeVisible();
+  await expect(page.getByRole('heading', { name: 'Paper 7' })).toHaveAccessibleDescription(
+    /^[01] of 6 right\.$/,
+  );
+  await expect(page.locator('.paper').getByText('Not answered.')).toHaveCount(5);
   await expect(page.locator('.paper details')).toHaveCount(6);
+  await page.getByRole('button', { name: 'A new paper' }).click();
+  await expect(page.getByRole('region', { name: 'A mock paper' })).toBeFocused();
   await open(page, '/practice/paper/?s=7&n=6&v=1');
   await expect(page.getByRole('button', { name: 'Go on with it' }), 'it was handed in').toHaveCount(0);
   await page.getByRole('button', { name: 'Begin the paper' }).click();

@@ -134,6 +134,26 @@ describe('the controls of a question', () => {
     expect(chosen?.[0]).toContain('value="c"');
   });
 
+  it('tell where the question stands in its round, and how to answer it', () => {
+    const html = render(
+      <AnswerFields sitting={choiceSitting} given="" isDone={false} place="round-place" onGiven={nothing} />,
+    );
+    const [, place, how] = /<fieldset[^>]*aria-describedby="([^ "]+) ([^"]+)"/.exec(html) ?? [];
+    expect(place).toBe('round-place');
+    expect(html).toContain(`id="${how}">Choose one.`);
+  });
+
+  it('say the unit that is wanted in words, and show it in letters', () => {
+    const html = fields(typedSitting, {});
+    const [, id = ''] = /aria-describedby="([^"]+u)"/.exec(html) ?? [];
+    expect(html).toContain(`id="${id}" class="visually-hidden">in decibel-milliwatts, within 0.1 decibels<`);
+    expect(html).toMatch(/<span aria-hidden="true">dBm /);
+    const payload = { ...typedSitting.payload, unit: 'none', within: 'within 1,5\u00a0%' };
+    expect(fields({ ...typedSitting, payload } as typeof typedSitting, {}), 'a decimal comma too').toContain(
+      'class="visually-hidden">within 1.5 percent<',
+    );
+  });
+
   it('keep what was typed, and mark it where it cannot be read', () => {
     const html = fields(typedSitting, { given: 'ten', problem: 'not a number' });
     expect(html).toContain('value="ten"');
@@ -268,9 +288,26 @@ describe('a paper on the table', () => {
     ['gone', ['Keep this one as a paper of its own']],
   ] as const)('says how it is kept, and asks where another tab has it: %s', (keeping, buttons) => {
     const table = render(<PaperTable paper={paper} wish={wish} keeping={keeping} {...ways} />);
-    const note = /<div class="screen-only" role="status">.*?<\/div>/.exec(table)?.[0] ?? '';
+    const note = /<div class="screen-only">.*?<\/div>/.exec(table)?.[0] ?? '';
     expect([...note.matchAll(/<button[^>]*>([^<]*)/g)].map(([, text]) => text)).toEqual(buttons);
-    expect(words(note)).toMatch(/kept|keeps/);
+    const spoken = /<p class="[^"]*" role="status">(.*?)<\/p>/.exec(note)?.[1] ?? '';
+    expect(spoken).toMatch(/kept|keeps/);
+    expect(spoken, 'a sentence, without the names of buttons behind it').toMatch(/^[^<>]*\.$/);
+  });
+
+  it.each([
+    [0, false],
+    [1, true],
+    [3, false],
+    [60, true],
+  ])('has its clock for a listener once: after %i minutes', (minutes, isSpoken) => {
+    const begunMs = Date.now() - minutes * 60_000 - 1000;
+    const table = render(<PaperTable paper={{ ...paper, begunMs }} wish={wish} keeping="kept" {...ways} />);
+    const clock = /<p class="paper-clock screen-only"([^>]*)>([^<]*)<\/p><p[^>]*role="status">([^<]*)/.exec(
+      table,
+    );
+    expect(clock?.[1]?.includes('aria-hidden="true"'), 'the shown one is passed over').toBe(isSpoken);
+    expect(clock?.[3]).toBe(isSpoken ? clock?.[2] : '');
   });
 
   it('has groups of buttons that do not take each other’s choice', () => {
@@ -335,8 +372,8 @@ describe('small parts', () => {
     expect(words(render(<Waiting isLost retry={nothing} />))).toMatch(/could not be fetched.*Try again/);
   });
 
-  it('problems are a sentence each, and none leave nothing', () => {
-    expect(render(<Problems problems={[]} isLost={false} />)).toBe('');
+  it('problems are a sentence each, in a part that is there before them', () => {
+    expect(render(<Problems problems={[]} isLost={false} />)).toBe('<div role="status"></div>');
     expect(words(render(<Problems problems={['One.', 'Two.']} isLost />))).toMatch(/One\. Two\. .*could not/);
   });
 });

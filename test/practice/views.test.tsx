@@ -56,7 +56,7 @@ describe('the page of one question, before any script', () => {
 
   it('has a figure with a name, and every place in words beside it', () => {
     const html = page({ page: 'question', sitting: placeSitting });
-    expect(html).toContain('aria-label="Figure: A ruler of decibels"');
+    expect(html).toContain('role="img" aria-label="A ruler of decibels"');
     for (const text of ['at A, near 3 dB', 'at B, at 10 dB']) expect(words(html)).toContain(text);
   });
 
@@ -107,9 +107,10 @@ describe('what a round came to', () => {
       at: 0,
       went: [went('right'), went('unsure'), went('wrong'), went('right', true)],
     };
-    expect(words(render(<RoundSum state={state} onMore={() => undefined} />))).toContain(
-      '2 of 3 right at the first try, 1 of them unsure.',
-    );
+    const html = render(<RoundSum state={state} onMore={() => undefined} />);
+    expect(words(html)).toContain('2 of 3 right at the first try, 1 of them unsure.');
+    const [, sum] = /<h2[^>]*aria-describedby="([^"]+)"/.exec(html) ?? [];
+    expect(html, 'the heading, which has the focus, brings it').toContain(`<p id="${sum}">2 of 3 right`);
   });
 });
 
@@ -125,28 +126,44 @@ describe('the review of a paper', () => {
     [choiceSitting.id, { outcome: 'wrong', reply: 'The pad was left out.', misconception: 'link-left-out' }],
     [typedSitting.id, { outcome: 'unread', reply: 'Nothing is typed yet.', misconception: undefined }],
   ]);
-  const text = words(
+  const review = (change: Partial<PaperState> = {}, marked = marks): string =>
     render(
       <AroundContext.Provider value={around}>
         <PaperReview
-          paper={paper}
+          paper={{ ...paper, ...change }}
           wish={{ seed: 7, length: 5, topics: '' }}
-          handed={{ atMs: 10 * 60_000, marks }}
+          handed={{ atMs: 10 * 60_000, marks: marked }}
           onAgain={() => undefined}
         />
       </AroundContext.Provider>,
-    ),
-  );
+    );
+  const text = words(review());
 
   it('says how many are right, and that the clock had run out', () => {
     expect(text).toContain('Paper 7');
     expect(text).toContain('0 of 2 right.');
     expect(text).toContain('It took longer than the clock gave.');
+    const [, id] = /<h2[^>]*aria-describedby="([^"]+)"/.exec(review()) ?? [];
+    expect(review(), 'the heading, which has the focus, brings it').toMatch(
+      new RegExp(`<p class="lead" id="${id}">0 of 2 right\\.`),
+    );
+  });
+
+  it('says why what was typed is no answer', () => {
+    const given = new Map([[typedSitting.id, 'seven']]);
+    const reply = '“seven” is not a number.';
+    const unread = new Map([
+      [typedSitting.id, { outcome: 'unread', reply, misconception: undefined } as const],
+    ]);
+    expect(words(review({ sittings: [typedSitting], given }, unread))).toContain(
+      `Not right. ${reply} Your answer: seven`,
+    );
   });
 
   it('has every answer that was given beside the reply to it and the worked answer', () => {
     expect(text).toMatch(/Not right\. The pad was left out\. Your answer: 27 dBm/);
-    expect(text).toMatch(/Your answer: no answer/);
+    expect(text).toMatch(/answer by typed\. Not answered\. The worked answer/);
+    expect(text, 'once').not.toMatch(/Not right\.(?! The pad)/);
     expect(text.match(/The worked answer/g)).toHaveLength(2);
   });
 });

@@ -1,6 +1,8 @@
 import { useId } from 'preact/hooks';
 import type { PlacePayload, TypedPayload } from '../../questions/bank/types.ts';
+import { unitText } from '../../text/units.ts';
 import type { Given } from '../answering.ts';
+import { said } from '../said.ts';
 import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { OrderFields } from './OrderFields.tsx';
@@ -14,6 +16,8 @@ export interface AnswerFieldsProps {
   readonly isDone: boolean;
   /** What is wrong with what was typed. */
   readonly problem?: string | undefined;
+  /** Id of what says where the question stands among others. */
+  readonly place?: string | undefined;
 }
 
 /** The four ways to answer, by controls that the browser knows; the question itself is their legend. */
@@ -21,10 +25,15 @@ export function AnswerFields(props: AnswerFieldsProps) {
   const { sitting, given } = props;
   const { payload } = sitting;
   const id = useId();
+  const how = `${id}how`;
   return (
-    <fieldset class="ask" aria-describedby={`${id}how`} tabIndex={-1}>
+    <fieldset
+      class="ask"
+      aria-describedby={props.place === undefined ? how : `${props.place} ${how}`}
+      tabIndex={-1}
+    >
       <legend>{sitting.stem}</legend>
-      <p class="small muted" id={`${id}how`}>
+      <p class="small muted" id={how}>
         {strings.kinds[payload.kind]}
       </p>
       {payload.kind === 'choice' && <OneOf {...props} name={id} options={payload.options} />}
@@ -96,8 +105,11 @@ function TypedField(props: AnswerFieldsProps & { id: string; payload: TypedPaylo
           aria-describedby={problem === undefined ? `${id}u` : `${id}u reply`}
           onInput={(event) => onGiven(event.currentTarget.value)}
         />{' '}
-        <span id={`${id}u`}>
+        <span aria-hidden="true">
           {sitting.unit} <span class="muted">{payload.within}</span>
+        </span>
+        <span id={`${id}u`} class="visually-hidden">
+          {strings.form.wanted(unitText('spoken', payload.unit, '2'), said(payload.within))}
         </span>
       </span>
     </div>

@@ -6,6 +6,7 @@ import { strings } from '../strings.ts';
 import { type Attempt, useAttempt } from '../use-attempt.ts';
 import { useSign } from '../use-sign.ts';
 import { AnswerFields } from './AnswerFields.tsx';
+import { AskActions } from './AskActions.tsx';
 import { MistakeLine } from './Mistakes.tsx';
 import { Solution } from './Solution.tsx';
 
@@ -21,6 +22,8 @@ interface AskFormProps {
   readonly told?: ComponentChildren;
   /** Whether the focus goes to a new question by itself, as in a round. */
   readonly inTurn?: boolean;
+  /** Id of what says where the question stands in the round. */
+  readonly place?: string;
 }
 
 const verdictOf = ({ marked, unsure }: Attempt): string => {
@@ -29,26 +32,28 @@ const verdictOf = ({ marked, unsure }: Attempt): string => {
 };
 
 /** One question with its controls, and beside the answer in words what it was worth. */
-export function AskForm({ sitting, onMarked, after, told, inTurn = false }: AskFormProps) {
+export function AskForm({ sitting, onMarked, after, told, inTurn = false, place }: AskFormProps) {
   const attempt = useAttempt(sitting, strings.round.lost);
   const { marked, problem } = attempt;
   const { seen, say } = useSign();
   const shown = seen(sitting);
   const form = useRef<HTMLFormElement>(null);
   const reply = useRef<HTMLDivElement>(null);
+  const toQuestion = (): void => form.current?.querySelector('fieldset')?.focus();
   useEffect(() => {
-    if (inTurn) form.current?.querySelector<HTMLElement>('input[type="text"], fieldset')?.focus();
+    if (inTurn) toQuestion();
   }, [sitting, inTurn]);
+  useEffect(() => {
+    if (marked) reply.current?.focus();
+  }, [marked]);
   const submit = async (): Promise<void> => {
     if (marked !== undefined) {
-      if (after) after.go();
-      else attempt.again();
-      return;
+      if (after) return after.go();
+      attempt.again();
+      return toQuestion();
     }
     const found = await attempt.check();
-    if (found === undefined) return;
-    onMarked({ marked: found, unsure: attempt.unsure });
-    reply.current?.focus();
+    if (found) onMarked({ marked: found, unsure: attempt.unsure });
   };
   return (
     <form
@@ -66,18 +71,25 @@ export function AskForm({ sitting, onMarked, after, told, inTurn = false }: AskF
         onGiven={attempt.give}
         isDone={marked !== undefined}
         problem={problem}
+        place={place}
       />
-      <div ref={reply} id="reply" class="choice-reply" role="status" tabIndex={-1}>
-        {problem !== undefined && <p class="problem">{problem}</p>}
+      <div id="reply" class="choice-reply">
+        {/* read out because the focus goes to it; what is spoken by itself stands apart, so that nothing is heard twice */}
         {marked && (
-          <p>
-            <strong>{verdictOf(attempt)}</strong> {say(marked.reply)}
-          </p>
+          // biome-ignore lint/a11y/useSemanticElements: a fieldset is for controls
+          <div ref={reply} role="group" tabIndex={-1} aria-labelledby="verdict">
+            <p id="verdict">
+              <strong>{verdictOf(attempt)}</strong> {say(marked.reply)}
+            </p>
+          </div>
         )}
-        {marked && told}
+        <div role="status">
+          {problem !== undefined && <p class="problem">{problem}</p>}
+          {marked && told}
+        </div>
       </div>
       {marked?.misconception && <MistakeLine id={marked.misconception} />}
-      <AskActions attempt={attempt} after={after?.text} keys={keyCount(sitting)} />
+      <AskActions attempt={attempt} after={after?.text} sitting={sitting} />
       <Solution
         key={`${sitting.id} ${sitting.seed} ${marked === undefined}`}
         sitting={shown}
@@ -86,34 +98,3 @@ export function AskForm({ sitting, onMarked, after, told, inTurn = false }: AskF
     </form>
   );
 }
-
-/** How many options a digit can choose. */
-const keyCount = ({ payload }: ShownSitting): number => {
-  if (payload.kind === 'choice') return payload.options.length;
-  return payload.kind === 'place' ? payload.places.length : 0;
-};
-
-interface AskActionsProps {
-  readonly attempt: Attempt;
-  readonly after: string | undefined;
-  readonly keys: number;
-}
-
-const AskActions = ({ attempt, after, keys }: AskActionsProps) => (
-  <div class="choice-actions needs-script">
-    {attempt.marked === undefined && (
-      <label class="ask-unsure">
-        <input
-          type="checkbox"
-          checked={attempt.unsure}
-          onChange={(event) => attempt.doubt(event.currentTarget.checked)}
-        />
-        <span>{strings.form.unsure}</span>
-      </label>
-    )}
-    <button type="submit">
-      {attempt.marked === undefined ? strings.form.check : (after ?? strings.form.again)}
-    </button>
-    {attempt.marked === undefined && <span class="small muted">{strings.form.keys(keys)}</span>}
-  </div>
-);

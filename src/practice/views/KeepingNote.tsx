@@ -11,8 +11,10 @@ interface KeepingNoteProps {
 
 /** Says whether the paper on the table is kept; where another tab has it, asks what is to become of this one. */
 export const KeepingNote = ({ keeping, onTake, onApart }: KeepingNoteProps) => (
-  <div class="screen-only" role="status">
-    <p class={keeping === 'kept' ? 'small muted' : 'problem'}>{strings.paper.keeping[keeping]}</p>
+  <div class="screen-only">
+    <p class={keeping === 'kept' ? 'small muted' : 'problem'} role="status">
+      {strings.paper.keeping[keeping]}
+    </p>
     {(keeping === 'changed' || keeping === 'gone') && (
       <p class="practice-actions">
         {keeping === 'changed' && (

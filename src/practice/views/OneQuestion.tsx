@@ -17,6 +17,7 @@ export function OneQuestion({ sitting: written }: { readonly sitting: ShownSitti
   const { root, topics } = useContext(AroundContext);
   const [sitting, setSitting] = useState(written);
   const [isLost, setLost] = useState(false);
+  const [isAskedAnew, setAskedAnew] = useState(false);
   const book = useBook();
   const open = async (seed: number): Promise<void> => {
     const found = await drawn(written, seed).catch(() => undefined);
@@ -29,6 +30,10 @@ export function OneQuestion({ sitting: written }: { readonly sitting: ShownSitti
     state,
     open: ({ seed }) => open(seed),
   });
+  const askAnew = async (): Promise<void> => {
+    await open((sitting.seed % LARGEST_SEED) + 1);
+    setAskedAnew(true);
+  };
   const isDrawn = Object.keys(sitting.drawn).length > 0;
   const topic = topics.find(({ id }) => id === written.topic)?.title ?? '';
   return (
@@ -37,6 +42,7 @@ export function OneQuestion({ sitting: written }: { readonly sitting: ShownSitti
       <AskForm
         sitting={sitting}
         after={undefined}
+        inTurn={isAskedAnew}
         onMarked={({ marked, unsure }) =>
           void book.note(sitting.id, notedAnswer(sitting, marked, { unsure, at: new Date().toISOString() }))
         }
@@ -44,7 +50,7 @@ export function OneQuestion({ sitting: written }: { readonly sitting: ShownSitti
       <div class="needs-script">
         {isDrawn && (
           <p>
-            <button type="button" onClick={() => void open((sitting.seed % LARGEST_SEED) + 1)}>
+            <button type="button" onClick={() => void askAnew()}>
               {strings.question.other}
             </button>
           </p>

@@ -1,7 +1,7 @@
-import { useRef, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { OrderPayload } from '../../questions/bank/types.ts';
-import { saidText } from '../../text/said-text.ts';
 import { type Given, movedItem } from '../answering.ts';
+import { said } from '../said.ts';
 import { strings } from '../strings.ts';
 
 interface OrderFieldsProps {
@@ -11,19 +11,16 @@ interface OrderFieldsProps {
   readonly isDone: boolean;
 }
 
-/** An item as it is spoken, where a comma would part a number in two. */
-const said = (text: string): string => saidText(text.replace(/(\d),(\d)/g, '$1.$2'));
-
-/** A list whose items move by a button each way. The focus stays on the item that is moved, and its new place is spoken. */
+/** A list whose items move by a button each way. The focus stays on the item that is moved, whose button names it, and its new place is spoken. */
 export function OrderFields({ payload, order, onGiven, isDone }: OrderFieldsProps) {
   const [told, setTold] = useState('');
   const list = useRef<HTMLOListElement>(null);
+  useEffect(() => setTold(''), [isDone]); // the place of an item is no news any more
   const items = order.flatMap((id) => payload.items.filter((item) => item.id === id));
   const move = (id: string, by: -1 | 1): void => {
     const next = movedItem(order, id, by);
-    const text = items.find((item) => item.id === id)?.text ?? '';
     onGiven(next);
-    setTold(strings.form.moved({ text: said(text), place: next.indexOf(id) + 1, of: next.length }));
+    setTold(strings.form.moved({ place: next.indexOf(id) + 1, of: next.length }));
     requestAnimationFrame(() => {
       const row = list.current?.children[next.indexOf(id)];
       const [up, down] = row?.querySelectorAll('button') ?? [];

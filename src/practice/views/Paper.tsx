@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
 import type { BegunPaper } from '../begun-paper.ts';
 import { PAPER, type PaperWish, paperAddress } from '../paper.ts';
+import { strings } from '../strings.ts';
 import { useBegun } from '../use-begun.ts';
 import { useBook } from '../use-book.ts';
 import { usePaper } from '../use-paper.ts';
@@ -28,6 +29,8 @@ export function Paper() {
     setChanged(true);
   };
   const section = useRef<HTMLElement>(null);
+  /** For when the button that was pressed goes away. */
+  const toSection = (): void => section.current?.focus();
   const goOn = (begun: BegunPaper): void => {
     change({ seed: begun.seed, length: begun.length, topics: begun.topics });
     void resume(begun);
@@ -38,7 +41,12 @@ export function Paper() {
   };
   // a paper that is there can be printed, with what was answered so far
   return (
-    <section class={paper ? 'round' : 'round needs-script'} ref={section} tabIndex={-1}>
+    <section
+      class={paper ? 'round' : 'round needs-script'}
+      ref={section}
+      tabIndex={-1}
+      aria-label={strings.paper.title}
+    >
       <Problems problems={problems} isLost={isLost} />
       {paper === undefined && left.length + unreadable > 0 && (
         <BegunOffer
@@ -50,7 +58,7 @@ export function Paper() {
           }}
           onForget={(each) => {
             forget(each);
-            section.current?.focus(); // its button goes away
+            toSection();
           }}
         />
       )}
@@ -75,7 +83,17 @@ export function Paper() {
           onHandIn={() => void handIn()}
         />
       )}
-      {paper?.handed && <PaperReview paper={paper} wish={wish} handed={paper.handed} onAgain={leave} />}
+      {paper?.handed && (
+        <PaperReview
+          paper={paper}
+          wish={wish}
+          handed={paper.handed}
+          onAgain={() => {
+            toSection();
+            leave();
+          }}
+        />
+      )}
       <StoreNote book={book} />
     </section>
   );

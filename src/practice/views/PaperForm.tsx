@@ -15,6 +15,12 @@ interface PaperFormProps {
 /** What a paper is to be made of, and with which clock. */
 export function PaperForm({ wish, onChange, onBegin }: PaperFormProps) {
   const [hasClock, setClock] = useState(false);
+  const [told, setTold] = useState('');
+  const another = (): void => {
+    const seed = 1 + Math.floor(LARGEST_SEED * Math.random());
+    onChange({ seed });
+    setTold(strings.paper.heading(seed));
+  };
   return (
     <form
       class="practice-form"
@@ -41,12 +47,12 @@ export function PaperForm({ wish, onChange, onBegin }: PaperFormProps) {
       <p class="practice-actions">
         <button type="submit">{strings.paper.begin}</button>
         {/* any other paper will do; its number, which is shown, gives the same one again */}
-        <button
-          type="button"
-          onClick={() => onChange({ seed: 1 + Math.floor(LARGEST_SEED * Math.random()) })}
-        >
+        <button type="button" onClick={another}>
           {strings.paper.other}
         </button>
+        <span class="visually-hidden" role="status">
+          {told}
+        </span>
       </p>
       <p class="small muted">{strings.paper.same}</p>
     </form>

@@ -26,13 +26,15 @@ export function PaperReview({ paper, wish, handed, onAgain }: PaperReviewProps) 
   const { seen, say } = useSign();
   return (
     <>
-      <h2 ref={heading} tabIndex={-1}>
+      <h2 ref={heading} tabIndex={-1} aria-describedby="marks">
         {strings.paper.heading(wish.seed)}
       </h2>
       <p class="small muted">
         <PaperMade wish={wish} count={paper.sittings.length} />
       </p>
-      <p class="lead">{strings.paper.marks({ right: rightCount(marks), all: paper.sittings.length })}</p>
+      <p class="lead" id="marks">
+        {strings.paper.marks({ right: rightCount(marks), all: paper.sittings.length })}
+      </p>
       {minutesLeft(paper, atMs) === 0 && <p>{strings.paper.late}</p>}
       {mistakes.length > 0 && (
         <>
@@ -69,26 +71,25 @@ interface ReviewedProps {
   readonly say: Signed['say'];
 }
 
-const verdictOf = (mark: Marked | undefined): string => {
+const verdictOf = (mark: Marked | undefined, isAnswered: boolean): string => {
+  if (!isAnswered) return strings.paper.none;
   if (mark?.outcome === 'right') return strings.form.right;
   return mark?.outcome === 'near' ? strings.form.near : strings.form.wrong;
 };
 
 function Reviewed({ sitting, mark, texts, say }: ReviewedProps) {
   const isRight = mark?.outcome === 'right';
+  const isAnswered = texts.length > 0;
   return (
     <div class="keep">
       <p>{sitting.stem}</p>
       <p>
-        <strong>{verdictOf(mark)}</strong>{' '}
-        {mark !== undefined && mark.outcome !== 'unread' && say(mark.reply)}
+        <strong>{verdictOf(mark, isAnswered)}</strong> {mark !== undefined && isAnswered && say(mark.reply)}
       </p>
-      {!isRight && (
+      {isAnswered && !isRight && (
         <>
-          <p class="muted">
-            {strings.paper.yours}: {texts.length === 0 && strings.paper.none}
-          </p>
-          {texts.length > 0 && <Texts texts={texts} />}
+          <p class="muted">{strings.paper.yours}:</p>
+          <Texts texts={texts} />
         </>
       )}
       {mark?.misconception && <MistakeLine id={mark.misconception} />}

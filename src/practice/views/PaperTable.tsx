@@ -88,11 +88,15 @@ function Clock({ paper }: { readonly paper: PaperState }) {
   const left = minutesLeft(paper, nowMs);
   if (left === undefined) return null;
   const words = left === 0 ? strings.paper.over : strings.paper.left(left);
+  const isSpoken = SPOKEN.includes(left);
   return (
     <>
-      <p class="paper-clock screen-only">{words}</p>
+      {/* the same words twice would be read twice */}
+      <p class="paper-clock screen-only" aria-hidden={isSpoken || undefined}>
+        {words}
+      </p>
       <p class="visually-hidden" role="status">
-        {SPOKEN.includes(left) ? words : ''}
+        {isSpoken ? words : ''}
       </p>
     </>
   );

@@ -1,5 +1,4 @@
 import type { PlaceDrawing } from '../place-parts.ts';
-import { strings } from '../strings.ts';
 
 interface PlaceFigureProps {
   readonly name: string;
@@ -13,7 +12,7 @@ interface PlaceFigureProps {
 export function PlaceFigure({ name, drawing, chosen, onChoose }: PlaceFigureProps) {
   const { width, height, strokes, letters, targets } = drawing;
   return (
-    <svg class="places" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={strings.form.figure(name)}>
+    <svg class="places" viewBox={`0 0 ${width} ${height}`} role="img" aria-label={name}>
       {targets.map(({ id, ...box }) => (
         // biome-ignore lint/a11y/noStaticElementInteractions: a second road for a pointer; the list beside it is for everybody
         <rect

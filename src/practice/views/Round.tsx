@@ -1,26 +1,13 @@
 import { useReducer, useRef } from 'preact/hooks';
-import { notedAnswer } from '../answering.ts';
-import { nextSeed } from '../answers.ts';
-import { daysUntil } from '../due.ts';
 import type { ListedQuestion } from '../facts.ts';
 import type { Tally } from '../plan.ts';
-import {
-  type Ask,
-  askedNow,
-  isOver,
-  noRound,
-  type RoundAction,
-  type RoundState,
-  reduceRound,
-} from '../round.ts';
+import { askedNow, isOver, noRound, reduceRound } from '../round.ts';
 import type { Standing } from '../schedule.ts';
 import { strings } from '../strings.ts';
 import type { Book } from '../use-book.ts';
-import { useDrawn } from '../use-drawn.ts';
-import { AskForm } from './AskForm.tsx';
+import { Asking } from './Asking.tsx';
 import { RoundSum } from './RoundSum.tsx';
 import { StoreNote } from './StoreNote.tsx';
-import { Waiting } from './Waiting.tsx';
 
 interface RoundProps {
   readonly book: Book;
@@ -34,8 +21,13 @@ interface RoundProps {
 export function Round({ book, plan, tally, standings }: RoundProps) {
   const [state, send] = useReducer(reduceRound, noRound);
   const asked = askedNow(state);
+  const section = useRef<HTMLElement>(null);
+  const leave = (): void => {
+    section.current?.focus(); // its button goes away
+    send({ type: 'leave' });
+  };
   return (
-    <section class="round needs-script">
+    <section class="round needs-script" ref={section} tabIndex={-1} aria-label={strings.round.name}>
       {tally && asked === undefined && <p>{strings.round.tally(tally)}</p>}
       {plan && state.queue.length === 0 && (
         <Begin plan={plan} onBegin={() => send({ type: 'begin', questions: plan })} />
@@ -46,11 +38,12 @@ export function Round({ book, plan, tally, standings }: RoundProps) {
           ask={asked}
           state={state}
           send={send}
+          leave={leave}
           book={book}
           standing={standings?.get(asked.id)}
         />
       )}
-      {isOver(state) && <RoundSum state={state} onMore={() => send({ type: 'leave' })} />}
+      {isOver(state) && <RoundSum state={state} onMore={leave} />}
       <StoreNote book={book} />
     </section>
   );
@@ -66,49 +59,3 @@ const Begin = ({ plan, onBegin }: { plan: readonly ListedQuestion[]; onBegin: ()
       </button>
     </p>
   );
-
-interface AskingProps {
-  readonly ask: Ask;
-  readonly state: RoundState;
-  readonly send: (action: RoundAction) => void;
-  readonly book: Book;
-  readonly standing: Standing | undefined;
-}
-
-function Asking({ ask, state, send, book, standing }: AskingProps) {
-  // the numbers are settled when the question comes up, not when its answer is noted
-  const seed = useRef(nextSeed(book.answers.get(ask.id) ?? []));
-  const { sitting, isLost, retry } = useDrawn(ask, seed.current);
-  const isLast = state.at + 1 >= state.queue.length;
-  const place = strings.round.place({ at: state.at + 1, of: state.queue.length });
-  return (
-    <>
-      <p class="muted">
-        {place}
-        {ask.again && ` · ${strings.round.again}`}
-      </p>
-      {sitting === undefined && <Waiting isLost={isLost} retry={retry} />}
-      {sitting && (
-        <AskForm
-          sitting={sitting}
-          inTurn
-          onMarked={({ marked, unsure }) => {
-            const answer = notedAnswer(sitting, marked, { unsure, at: new Date().toISOString() });
-            send({ type: 'answered', grade: answer.grade, mistake: answer.mistake });
-            void book.note(ask.id, answer);
-          }}
-          after={{
-            text: isLast ? strings.round.finish : strings.round.next,
-            go: () => send({ type: 'next' }),
-          }}
-          told={standing && <p>{strings.round.comesBack(daysUntil(standing, new Date().toISOString()))}</p>}
-        />
-      )}
-      <p>
-        <button type="button" class="plain" onClick={() => send({ type: 'leave' })}>
-          {strings.round.leave}
-        </button>
-      </p>
-    </>
-  );
-}

@@ -10,10 +10,10 @@ export function RoundSum({ state, onMore }: { readonly state: RoundState; readon
   useEffect(() => heading.current?.focus(), []);
   return (
     <div>
-      <h2 ref={heading} tabIndex={-1}>
+      <h2 ref={heading} tabIndex={-1} aria-describedby="sum">
         {strings.round.over}
       </h2>
-      <p>{strings.round.sum(sum)}</p>
+      <p id="sum">{strings.round.sum(sum)}</p>
       {mistakes.length > 0 && (
         <>
           <p>{strings.round.mistakes}:</p>

@@ -8,8 +8,8 @@ export function Waiting({ isLost, retry }: { readonly isLost: boolean; readonly 
     if (isLost) button.current?.focus();
   }, [isLost]);
   return (
-    <div role="status">
-      <p>{isLost ? strings.round.lost : strings.round.fetching}</p>
+    <div>
+      <p role="status">{isLost ? strings.round.lost : strings.round.fetching}</p>
       {isLost && (
         <button ref={button} type="button" onClick={retry}>
           {strings.round.retry}
