@@ -25,6 +25,7 @@ function Share({ count, total, isAnswer }: { count: number; total: number; isAns
         <rect class={isAnswer ? 'hands-right' : 'hands-other'} width={(FULL * count) / total} height="10" />
       </svg>
       {handsText(count, total)}
+      <span class="visually-hidden">{strings.ofHands}</span>
     </span>
   );
 }
@@ -50,6 +51,8 @@ export default function StageGuess({ question }: { readonly question: Question }
   }, [question, typed]);
   const count = (option: string, text: string): void => change({ typed: { ...typed, [option]: text } });
   const answer = question.options.find((option) => option.id === question.answer);
+  const isOdd = (option: string): boolean =>
+    Boolean(typed[option]) && readHands(typed[option] ?? '') === undefined;
   const room = roomOf(question.options.map((option) => typed[option.id]));
   return (
     <section class="stage-guess" aria-labelledby={id}>
@@ -66,15 +69,18 @@ export default function StageGuess({ question }: { readonly question: Question }
               autoComplete="off"
               maxLength={3}
               aria-label={strings.hands(saidText(option.text))}
-              aria-invalid={
-                typed[option.id] && readHands(typed[option.id] ?? '') === undefined ? 'true' : undefined
-              }
+              aria-invalid={isOdd(option.id) ? 'true' : undefined}
+              aria-describedby={isOdd(option.id) ? `${id}odd` : undefined}
               value={typed[option.id] ?? ''}
               onInput={(event) => count(option.id, event.currentTarget.value)}
             />
             <span>
               {option.text}
-              {open && option.id === question.answer && <strong> ✓ {strings.isAnswer}</strong>}
+              {open && option.id === question.answer && (
+                <strong>
+                  <span aria-hidden="true"> ✓</span> {strings.isAnswer}
+                </strong>
+              )}
             </span>
             {open && room && (
               <Share
@@ -86,6 +92,11 @@ export default function StageGuess({ question }: { readonly question: Question }
           </li>
         ))}
       </ul>
+      {question.options.some((option) => isOdd(option.id)) && (
+        <p class="problem" id={`${id}odd`}>
+          {strings.noCount}
+        </p>
+      )}
       <details
         ref={details}
         class="answer"

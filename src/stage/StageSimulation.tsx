@@ -18,10 +18,10 @@ export interface StageSimulationProps {
 const TRIALS = 1_000_000;
 const DECIMALS = 2;
 
-const between = ({ lower, upper }: Interval): string =>
+const between = ({ lower, upper }: Interval, style: 'shown' | 'spoken' = 'shown'): string =>
   strings.between(
-    numberText('shown', { value: lower, decimals: DECIMALS }),
-    levelText('shown', { levelDbm: upper, decimals: DECIMALS }),
+    numberText(style, { value: lower, decimals: DECIMALS }),
+    levelText(style, { levelDbm: upper, decimals: DECIMALS }),
   );
 
 /** What was asked of the trials since they were reset; each window that shows them does it by itself. */
@@ -51,13 +51,18 @@ function Run({ sheet, of, ask }: { sheet: Sheet; of: Asked; ask: (what: 'run' | 
   const isRunning = state.kind === 'running';
   return (
     <>
-      <p role="status">
+      <p>
         {state.kind === 'done' && (
           <>
             {strings.byTrials} <b class="key-number">{between(state.result.symmetric)}</b>
           </>
         )}
         {isRunning && simulationStrings.running(countText('shown', state.trials))}
+        {state.kind === 'failed' && simulationStrings.failed(state.message)}
+      </p>
+      {/* the end alone is spoken, not each of the counts on the way */}
+      <p class="visually-hidden" role="status">
+        {state.kind === 'done' && `${strings.byTrials} ${between(state.result.symmetric, 'spoken')}`}
         {state.kind === 'failed' && simulationStrings.failed(state.message)}
       </p>
       <p class="stage-trials needs-script">

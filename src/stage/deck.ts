@@ -5,6 +5,8 @@ import { isTold, type Line, lineName, openLine, silent, type Told } from './line
 import { startClock } from './notes-clock.ts';
 import { leaveControl, obey } from './orders.ts';
 import { openScrolling } from './scrolling.ts';
+import { strings } from './strings.ts';
+import { speak, stepTold } from './told.ts';
 
 /** The slides of a stage, which of them is shown, and what can be asked of them. */
 export interface Deck {
@@ -62,8 +64,10 @@ function deckOf(root: HTMLElement, from: Role): Deck {
   const go = (step: number): void => {
     show(step);
     tell();
+    speak(stepTold(slides, at));
   };
   const blank = (on: boolean): void => {
+    if (on !== isBlank()) speak(on ? strings.blanked : strings.shownAgain);
     page.classList.toggle('blank', on);
     tell();
   };

@@ -16,6 +16,9 @@ export const strings = {
   },
   back: 'Back',
   on: 'Next',
+  step: (at: number, of: number, title: string): string => `Step ${at} of ${of}: ${title}`,
+  blanked: 'The wall is blank.',
+  shownAgain: 'The wall shows the step again.',
   turn: (title: string, turn: number, of: number): string => `${title} (${turn} of ${of})`,
   phase: 'Phase, degrees',
   states: 'What each rung adds',
@@ -44,6 +47,8 @@ export const strings = {
   hands: (option: string): string => `Hands for: ${option}`,
   answer: 'The answer',
   isAnswer: 'the answer',
+  ofHands: ' hands',
+  noCount: 'Hands are counted in whole numbers.',
   missing: (part: string): string => `The step ${part} is not on this site (any more).`,
   carry: 'Take it along as one file',
   carrying: 'The file is being put together …',
@@ -69,3 +74,11 @@ export const keyWords: readonly { readonly keys: readonly string[]; readonly doe
   { keys: ['Esc'], does: 'out of a field; nothing is lost' },
   { keys: ['?'], does: 'this help' },
 ];
+
+/** Keys whose sign is read out badly or not at all, in words. */
+export const saidKeys: Readonly<Record<string, string>> = {
+  '→': 'arrow right',
+  '←': 'arrow left',
+  '.': 'full stop',
+  '?': 'question mark',
+};

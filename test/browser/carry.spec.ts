@@ -91,7 +91,12 @@ test('the notes of a carried file open beside it and keep in step, and its simul
   await wall.goto(`${wall.url().replace(/#.*/, '')}#tries`);
   await wall.getByRole('button', { name: 'Try it a million times' }).click();
   const tried = triedHere();
-  await expect(wall.locator('#tries [role="status"]')).toHaveText(`By a million trials: ${tried}`);
+  await expect(wall.locator('#tries p').filter({ hasText: 'By a million trials' }).first()).toHaveText(
+    `By a million trials: ${tried}`,
+  );
+  await expect(wall.locator('#tries [role="status"]')).toHaveText(
+    `By a million trials: ${tried.replace('\u00a0dBm', ' decibel-milliwatts')}`,
+  );
   expect(wrong).toEqual([]);
   await context.close();
 });
@@ -116,7 +121,10 @@ test('a carried formula has its typeface with it, and a link leads to the site',
   await context.close();
 });
 
-test('a talk made of parts is saved with every step that it borrows', async ({ page, browser }, info) => {
+test('a talk made of parts is saved with every step that it borrows, each the same on the wall and in the notes', async ({
+  page,
+  browser,
+}, info) => {
   const parts =
     'decibels.ratios-that-add.guess~examples.club-transmitter.chain~decibels.ratios-that-add.guess';
   const path = await saved(page, `/stage/talk/?parts=${parts}&v=1`, info);
@@ -128,6 +136,21 @@ test('a talk made of parts is saved with every step that it borrows', async ({ p
   const before = await shown.textContent();
   await shown.getByRole('button', { name: /^More by/ }).click();
   await expect(shown).not.toHaveText(before ?? '');
+  const opening = context.waitForEvent('page');
+  await carried.keyboard.press('n');
+  const notes = await opening;
+  const number = (window: Page) => window.locator('#s2 .stage-what-if input');
+  await expect(number(notes), 'changed before the notes were there').toHaveValue('0.6');
+  await notes.locator('#s2').getByRole('button', { name: 'Reset' }).click();
+  await expect(number(carried), 'and back').toHaveValue('0.5');
+  await carried.keyboard.press('PageUp');
+  const hands = (window: Page, step: string) => window.locator(`${step} input`).first();
+  await hands(carried, '#s1').fill('7');
+  await expect(hands(notes, '#s1')).toHaveValue('7');
+  await expect(hands(notes, '#s3'), 'the same step at another place of the talk stays as it is').toHaveValue(
+    '',
+  );
+  await expect(hands(carried, '#s3')).toHaveValue('');
   const ids = await carried.locator('[id]').evaluateAll((all) => all.map(({ id }) => id));
   expect(ids.filter((id, at) => ids.indexOf(id) !== at)).toEqual([]);
   expect(wrong).toEqual([]);

@@ -9,6 +9,7 @@ const open = async (page: Page, rest = ''): Promise<void> => {
   await awake(page);
 };
 const now = (page: Page) => page.locator('.slide.now');
+const told = (page: Page) => page.locator('[data-deck="told"]');
 const amount = (page: Page) => page.getByLabel('20 dB pad: what it adds');
 
 test('from any step one key leads to the number, ready to be typed over, and back to where the speaker was', async ({
@@ -49,10 +50,15 @@ test('Escape loses nothing: it leaves the field with what was typed, and ends a 
   await page.keyboard.press('Escape');
   await expect(amount(page)).toHaveValue(/^1(\.0)?$/);
   await expect(now(page)).toHaveId('rungs');
+  await expect(told(page), 'no key has done anything to the wall yet').toHaveText('');
   await page.keyboard.press('.');
   await expect(page.locator('main')).toBeHidden();
+  await expect(page.getByRole('status').filter({ hasText: 'The wall is blank.' }), 'and heard').toHaveCount(
+    1,
+  );
   await page.keyboard.press('Escape');
   await expect(page.locator('main')).toBeVisible();
+  await expect(told(page)).toHaveText('The wall shows the step again.');
 });
 
 test('the help tells the keys, closes by Escape, and switches those of one sign off for good', async ({
@@ -70,6 +76,7 @@ test('the help tells the keys, closes by Escape, and switches those of one sign 
   await expect(page.locator('main')).toBeVisible();
   await page.keyboard.press('ArrowRight');
   await expect(now(page)).toHaveId('rungs');
+  await expect(told(page)).toHaveText(/^Step 2 of \d+: Every rung was compared with the one above$/);
   await page.getByRole('button', { name: 'Keys' }).click();
   await expect(page.getByLabel(/Keys of one letter/)).not.toBeChecked();
 });
@@ -88,7 +95,10 @@ test('hands are counted beside the options, shown against the answer, and surviv
 }) => {
   await open(page);
   const fields = now(page).getByLabel(/^Hands for/);
+  await fields.nth(0).fill('x');
+  await expect(fields.nth(0)).toHaveAccessibleDescription('Hands are counted in whole numbers.');
   await fields.nth(0).fill('9');
+  await expect(fields.nth(0)).toHaveAccessibleDescription('');
   await fields.nth(3).fill('3');
   await expect(now(page), 'nothing is told before').not.toContainText('of 12');
   await now(page).getByText('The answer').click();
@@ -150,6 +160,8 @@ test('notes open in a second window, move with the wall and move it, show the ne
   await notes.keyboard.press('b');
   await expect(page.locator('main')).toBeHidden();
   await expect(notes.locator('main'), 'the speaker goes on reading').toBeVisible();
+  await expect(told(notes), 'spoken in the window where it was done').toHaveText('The wall is blank.');
+  await expect(told(page)).not.toHaveText('The wall is blank.');
 });
 
 test('the last step has the address, large, and a code for it', async ({ page }) => {
