@@ -191,6 +191,7 @@ test('links are moved, doubled and removed by the keyboard, with the focus at ha
     .poll(() => order(page))
     .toEqual([...CLUB.slice(0, 3), '20 dB pad', 'Mismatch', '3 m of thin coax']);
   await expect(page.getByRole('button', { name: 'Move up: 20 dB pad' })).toBeFocused();
+  await expect(page.getByRole('status').filter({ hasText: '20 dB pad: now 4 of 6.' })).toHaveCount(1);
   await page.getByRole('button', { name: 'Duplicate: 20 dB pad' }).press('Enter');
   const twin = linkNamed(page, '5. 20 dB pad, again');
   await expect(twin.getByLabel('Name')).toBeFocused();

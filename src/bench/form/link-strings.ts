@@ -191,6 +191,8 @@ export const linkStrings = {
   remove: 'Remove',
   upOf: (label: string): string => `Move up: ${label}`,
   downOf: (label: string): string => `Move down: ${label}`,
+  moved: ({ name, place, of }: { name: string; place: number; of: number }): string =>
+    `${name}: now ${place} of ${of}.`,
   duplicateOf: (label: string): string => `Duplicate: ${label}`,
   removeOf: (label: string): string => `Remove: ${label}`,
   checkedOf: (label: string): string => `Mine says the same: ${label}`,

@@ -1,6 +1,9 @@
-import { useRef } from 'preact/hooks';
-import { linkPath } from '../form/keys.ts';
+import { useCallback, useRef, useState } from 'preact/hooks';
+import type { LinkEntries } from '../../sheet/entries.ts';
+import type { BenchAction } from '../state/actions.ts';
 import type { EntryProblem } from '../read/collector.ts';
+import { linkPath } from '../form/keys.ts';
+import { movedWords } from '../moved-words.ts';
 import { strings } from '../strings.ts';
 import { AddLink } from './AddLink.tsx';
 import type { PartProps } from './context.ts';
@@ -20,13 +23,29 @@ function problemsOf(problems: readonly EntryProblem[], id: string): readonly Ent
   return own.length === 0 ? NONE : own;
 }
 
+/** Sends actions on, and says of a link that is moved where it stands then: the result may stay as it is. */
+function useToldMoves(links: readonly LinkEntries[], send: PartProps['send']) {
+  const [told, setTold] = useState('');
+  const latest = useRef(links);
+  latest.current = links;
+  const sendTold = useCallback(
+    (action: BenchAction): void => {
+      setTold(action.type === 'move' ? movedWords(latest.current, action) : '');
+      send(action);
+    },
+    [send],
+  );
+  return { told, sendTold };
+}
+
 /** All links in their order, which buttons or a dragged grip change, and a way to add one. */
 export function LinksPart({ links, method, date, problems, drawing, send }: LinksPartProps) {
+  const { told, sendTold } = useToldMoves(links, send);
   const list = useRef<HTMLOListElement>(null);
   const { dragged, handlers } = useLinkDrag({
     list,
     order: links.map(({ id }) => id),
-    move: (id, to) => send({ type: 'move', id, to }),
+    move: (id, to) => sendTold({ type: 'move', id, to }),
   });
   const causes = [...new Set(links.map(({ cause }) => cause.trim()))].filter((cause) => cause !== '');
   return (
@@ -43,7 +62,7 @@ export function LinksPart({ links, method, date, problems, drawing, send }: Link
             day={date}
             drawing={drawing}
             problems={problemsOf(problems, link.id)}
-            send={send}
+            send={sendTold}
             position={index + 1}
             count={links.length}
             mark={landingMark(dragged, index)}
@@ -56,6 +75,9 @@ export function LinksPart({ links, method, date, problems, drawing, send }: Link
         ))}
       </datalist>
       <AddLink count={links.length} send={send} />
+      <p class="visually-hidden" role="status">
+        {told}
+      </p>
     </fieldset>
   );
 }
