@@ -148,5 +148,7 @@ describe('the answers', () => {
     expect(summarise(prepared)).toBe(
       '26.97 decibel-milliwatts plus or minus 0.77 decibels. By the scale alone, forward is 460 to 560 milliwatts. No SWR.',
     );
+    const coarse = { ...prepared, scale: 20 };
+    expect(summarise(coarse)).toMatch(/^No power\. Out of range: .*510 milliwatts\. By the scale alone there is/);
   });
 });

@@ -192,6 +192,9 @@ describe('the answers', () => {
     expect(summarise(club)).toMatch(
       /^Can’t tell: plus or minus 0\.71 decibels\. 20 dB pad brings 67 percent/,
     );
+    expect(summarise(club)).toMatch(
+      /20 dB pad at plus or minus 0\.38 decibels: the cheapest single change that earns a verdict \(hours: 1\)\.$/,
+    );
   });
 });
 

@@ -23,7 +23,7 @@ const fields = {
   scatter: {
     type: 'number',
     key: 's',
-    label: 'They scatter by s =',
+    label: 'Scatter of one reading (s)',
     kind: 'halfWidthDb',
     min: 0.05,
     max: 1,

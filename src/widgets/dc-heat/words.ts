@@ -71,5 +71,10 @@ export const answersOf = (state: HeatState, style: Style = 'shown'): readonly [A
 /** The settled state in one spoken sentence. */
 export function summarise(state: HeatState): string {
   const [result, off, dc] = answersOf(state, 'spoken');
-  return aloud([result.figure, strings.spoken.off(off.figure), strings.spoken.dc(dc.figure)]);
+  return aloud([
+    result.figure,
+    result.figure === strings.none ? result.words : '',
+    strings.spoken.off(off.figure),
+    strings.spoken.dc(dc.figure),
+  ]);
 }

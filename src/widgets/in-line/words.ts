@@ -71,5 +71,5 @@ export function summarise(state: InLineState): string {
   const [power, scale, swr] = answersOf(state, 'spoken');
   const forward =
     scale.figure === strings.noScale ? strings.spokenNoScale : strings.spokenScale(scale.figure);
-  return aloud([power.figure, forward, swr.figure]);
+  return aloud([power.figure, power.figure === strings.none ? power.words : '', forward, swr.figure]);
 }

@@ -9,12 +9,14 @@ interface RunLineProps {
   readonly onStop: () => void;
 }
 
-/** What is being tried or has been, and the button that stops it or tries again. */
+/** What is being tried or has been, and the button that stops it or tries again. How far it is goes by too fast to be spoken. */
 export function RunLine({ run, onAgain, onStop }: RunLineProps) {
   const isRunning = run.kind === 'running';
   return (
     <>
-      <p role="status">{toldOf(run)}</p>
+      <p role="status">
+        <span aria-hidden={isRunning}>{toldOf(run)}</span>
+      </p>
       <p class="needs-script">
         <button type="button" onClick={isRunning ? onStop : onAgain}>
           {isRunning ? strings.run.stop : strings.run.again}

@@ -91,7 +91,7 @@ export function answersOf(state: VerdictState, style: Style = 'shown'): readonly
 /** The settled state in one spoken sentence. */
 export function summarise(state: VerdictState): string {
   const [verdict, chance, accepted] = answersOf(state, 'spoken');
-  return aloud([`${verdict.figure}: ${verdict.words}`, chance.figure, accepted.figure]);
+  return aloud([`${verdict.figure}: ${verdict.words}`, `${chance.figure} the limits`, accepted.figure]);
 }
 
 /** What a rule does to a thousand such things. */
