@@ -8,10 +8,10 @@ const MARK_REACH = 4;
 const BARB = 7;
 /** Between the lower edge of a strip and the knob that hangs from its end, so that end and end marks stay in sight. */
 const KNOB_GAP = 4;
-/** A name of more letters than this leaves no room for a number beside it where a row is narrow and text is spaced widely. */
-const LONG_NAME = 20;
-/** So many letters more than of a name find room in the line below it, whose letters are smaller. */
-const SMALLER = 4;
+/** So many letters have room in a line of a narrow row where text is spaced widely: a name with the number, and what the row adds with it. */
+const ROOM = { label: 29, detail: 33 } as const;
+/** From that line down to one that the number has to itself, above the strip. */
+const OWN_LINE = 15;
 /** A pointer may take hold this far around the middle of a handle: 44 px across where the figure is smallest. */
 const GRIP_RADIUS = 25;
 
@@ -62,8 +62,9 @@ export function ReadingBandRow({ drawing, measures }: { drawing: RowDrawing; mea
 function Words({ drawing, measures }: { drawing: RowDrawing; measures: BandMeasures }) {
   const { row, y } = drawing;
   const { labelY, detailY, numberY } = measures;
-  const isTight =
-    numberY === labelY && row.label.length > LONG_NAME && row.detail.length < row.label.length + SMALLER;
+  const isOver = (part: keyof typeof ROOM): boolean =>
+    numberY === labelY && row[part].length + row.number.length > ROOM[part];
+  const below = isOver('detail') ? detailY + OWN_LINE : detailY;
   return (
     <>
       <text
@@ -80,7 +81,7 @@ function Words({ drawing, measures }: { drawing: RowDrawing; measures: BandMeasu
       )}
       <text
         x={measures.numberX}
-        y={y + (isTight ? detailY : numberY)}
+        y={y + (isOver('label') ? below : numberY)}
         class={`band-number anchor-${measures.numberAnchor}`}
       >
         {row.number}

@@ -57,6 +57,29 @@ describe('the reading band', () => {
     expect(count(draw('ghost'), /class="band-ghost"/g)).toBe(3);
   });
 
+  it('gives a number the first line of a narrow row that has room for it beside letters set wide', () => {
+    const props = namedStates['club']?.();
+    if (!props) throw new Error('wish the named state club');
+    const lineOf = (frame: 'narrow' | 'wide', now: { label: string; detail: string; number: string }) => {
+      const { rows } = props;
+      const markup = render(
+        <ReadingBand {...props} {...words} frame={frame} rows={rows.map((row) => ({ ...row, ...now }))} />,
+      );
+      const ys = ['label', 'detail', 'number'].map((part) =>
+        Number(new RegExp(`y="([\\d.]+)" class="band-${part}`).exec(markup)?.[1]),
+      );
+      return ys.map((y) => y - (ys[0] ?? 0));
+    };
+    const short = { label: 'Mismatch', detail: 'adds ±0.16 dB, U-shaped', number: '±0.37 dB' };
+    expect(lineOf('narrow', short)).toEqual([0, 17, 0]);
+    const long = { ...short, label: 'The meter that was lent' };
+    expect(lineOf('narrow', long)).toEqual([0, 17, 17]);
+    const both = { ...long, detail: 'adds s 0.06 dB, 5 readings' };
+    expect(lineOf('narrow', both)).toEqual([0, 17, 32]);
+    expect(lineOf('narrow', { ...short, number: '+0.64/−0.65 dB of more' })).toEqual([0, 17, 32]);
+    expect(lineOf('wide', both)).toEqual(lineOf('wide', short));
+  });
+
   it('draws nothing but hairlines where nothing adds anything', () => {
     const markup = draw('everything zero');
     expect(count(markup, /class="band-strip"/g)).toBe(0);
