@@ -27,8 +27,9 @@ for (const face of FORMULA_FACES) {
   const made = await cutFormulaFace(whole, characters);
   await writeFile(new URL(fileOfFace(face), to), made);
   console.log(`${fileOfFace(face)}: ${made.length} bytes`);
-  const read = create(whole);
-  if ('name' in read)
-    for (const part of ['copyright', 'license']) terms.add(read.name.records[part]?.en ?? '');
+  const { name } = /** @type {{ name: { records: Record<string, Record<string, string>> } }} */ (
+    /** @type {unknown} */ (create(whole))
+  );
+  for (const part of ['copyright', 'license']) terms.add(name.records[part]?.en ?? '');
 }
 await writeFile(new URL('Signs.LICENSE.txt', to), `${[...terms].join('\n\n').trim()}\n`);

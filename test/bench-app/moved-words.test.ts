@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { moveLink } from '../../src/bench/state/edit-links.ts';
-import { movedWords } from '../../src/bench/moved-words.ts';
+import { movedWords } from '../../src/bench/words/moved-words.ts';
 import { typedEntries } from './typed-sheet.ts';
 
 const of = (...labels: string[]) => typedEntries({ links: labels.map((label) => ({ label })) });

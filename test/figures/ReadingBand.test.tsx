@@ -58,7 +58,7 @@ describe('the reading band', () => {
   });
 
   it('gives a number the first line of a narrow row that has room for it beside letters set wide', () => {
-    const props = namedStates['club']?.();
+    const props = namedStates.club?.();
     if (!props) throw new Error('wish the named state club');
     const lineOf = (frame: 'narrow' | 'wide', now: { label: string; detail: string; number: string }) => {
       const { rows } = props;

@@ -130,6 +130,8 @@ describe('the answers', () => {
     expect(summarise(prepared)).toBe(
       '27.04 decibel-milliwatts plus or minus 0.11 decibels. Error 0.00 decibels by waiting and room. Replaced by 500 milliwatts of DC.',
     );
-    expect(summarise({ ...prepared, room: 0.2 })).toMatch(/^No result yet\. It still moves: .* kelvins that a rise/);
+    expect(summarise({ ...prepared, room: 0.2 })).toMatch(
+      /^No result yet\. It still moves: .* kelvins that a rise/,
+    );
   });
 });

@@ -149,6 +149,8 @@ describe('the answers', () => {
       '26.97 decibel-milliwatts plus or minus 0.77 decibels. By the scale alone, forward is 460 to 560 milliwatts. No SWR.',
     );
     const coarse = { ...prepared, scale: 20 };
-    expect(summarise(coarse)).toMatch(/^No power\. Out of range: .*510 milliwatts\. By the scale alone there is/);
+    expect(summarise(coarse)).toMatch(
+      /^No power\. Out of range: .*510 milliwatts\. By the scale alone there is/,
+    );
   });
 });

@@ -1,10 +1,10 @@
 import { useCallback, useRef, useState } from 'preact/hooks';
 import type { LinkEntries } from '../../sheet/entries.ts';
-import type { BenchAction } from '../state/actions.ts';
-import type { EntryProblem } from '../read/collector.ts';
 import { linkPath } from '../form/keys.ts';
-import { movedWords } from '../moved-words.ts';
+import type { EntryProblem } from '../read/collector.ts';
+import type { BenchAction } from '../state/actions.ts';
 import { strings } from '../strings.ts';
+import { movedWords } from '../words/moved-words.ts';
 import { AddLink } from './AddLink.tsx';
 import type { PartProps } from './context.ts';
 import { LinkItem, type LinkItemProps } from './LinkItem.tsx';

@@ -1,6 +1,6 @@
+import type { DecimalMark } from '../../text/read/decimal.ts';
 import { kindOf } from '../../text/read/kind.ts';
 import { normalise } from '../../text/read/normalise.ts';
-import type { DecimalMark } from '../../text/read/decimal.ts';
 import { type Read, readQuantity } from '../../text/read/quantity.ts';
 import { unitOf } from '../../text/read/spelling.ts';
 import { type UnitName, unitText } from '../../text/units.ts';

@@ -83,7 +83,11 @@ export function answersOf(state: SpendState, style: Style = 'shown'): readonly [
 /** The settled state in one spoken sentence. */
 export function summarise(state: SpendState): string {
   const [verdict, dominant, cheapest] = answersOf(state, 'spoken');
-  return aloud([verdict.figure, `${dominant.figure} ${dominant.words}`, `${cheapest.figure}: ${cheapest.words}`]);
+  return aloud([
+    verdict.figure,
+    `${dominant.figure} ${dominant.words}`,
+    `${cheapest.figure}: ${cheapest.words}`,
+  ]);
 }
 
 /** What each link would buy, a row each. */

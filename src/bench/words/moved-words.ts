@@ -1,5 +1,5 @@
-import type { LinkEntries } from '../sheet/entries.ts';
-import { strings } from './strings.ts';
+import type { LinkEntries } from '../../sheet/entries.ts';
+import { strings } from '../strings.ts';
 
 /** Where a link stands after it was moved, by its name or by where it stood; nothing where it had no way to go. */
 export function movedWords(links: readonly LinkEntries[], { id, to }: { id: string; to: number }): string {
