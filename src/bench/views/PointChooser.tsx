@@ -7,7 +7,7 @@ import { strings } from '../strings.ts';
 import type { PointProps } from './context.ts';
 
 /** Name of a point: the reader's own, else its frequency, else its number. */
-export const pointName = (point: PointProps['point'], index: number): string =>
+const pointName = (point: PointProps['point'], index: number): string =>
   isolated(point.label.trim()) || point.frequency.trim() || strings.point.unnamed(index + 1);
 
 const isFaulty = (problems: readonly EntryProblem[], id: string): boolean =>
