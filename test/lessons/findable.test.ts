@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { examples } from '../../src/examples/index.ts';
-import { FIRST_SEED } from '../../src/layouts/practice/around.ts';
+import { FIRST_SEED } from '../../src/layouts/practice/topics.ts';
 import { findable } from '../../src/lessons/findable/index.ts';
 import { wordIds, wordOf } from '../../src/lessons/words.ts';
 import { bankQuestions } from '../../src/questions/bank/index.ts';

@@ -1,10 +1,11 @@
 import { readdirSync } from 'node:fs';
 import { describe, expect, it, vi } from 'vitest';
+import { practiceTopics } from '../../src/layouts/practice/topics.ts';
 import { bankQuestion, bankQuestions } from '../../src/questions/bank/index.ts';
 import { sitting } from '../../src/questions/bank/sitting.ts';
 
 vi.mock('../../src/layouts/link.ts', () => ({ link: (path: string) => `/club${path}` }));
-const { opening, placeInTopic, practiceAround, practiceTopics, questionAround } = await import(
+const { opening, placeInTopic, practiceAround, questionAround } = await import(
   '../../src/layouts/practice/around.ts'
 );
 

@@ -1,26 +1,15 @@
 import type { Around } from '../../practice/facts.ts';
 import { bankQuestions } from '../../questions/bank/index.ts';
 import { MISCONCEPTIONS } from '../../questions/bank/misconceptions.ts';
-import { TOPICS, type TopicId } from '../../questions/bank/topics.ts';
 import type { Sitting } from '../../questions/bank/types.ts';
 import { link } from '../link.ts';
-
-/** Which numbers a question has before a reader asks for others: on its page, in lists, for the search. */
-export const FIRST_SEED = 1;
+import { practiceTopics } from './topics.ts';
 
 /** As much of a lesson as practice tells of it. */
 interface Titled {
   readonly id: string;
   readonly data: { readonly title: string };
 }
-
-/** Topics that have questions, in their order. */
-export const practiceTopics = (): Around['topics'] => {
-  const asked = new Set(bankQuestions().map(({ topic }) => topic));
-  return (Object.keys(TOPICS) as TopicId[])
-    .filter((id) => asked.has(id))
-    .map((id) => ({ id, ...TOPICS[id] }));
-};
 
 /** What pages with many questions know: all questions, all topics, and the lessons that questions and mistakes belong to. */
 export function practiceAround(lessons: readonly Titled[]): Around {

@@ -1,4 +1,4 @@
-import { FIRST_SEED, practiceTopics } from '../../layouts/practice/around.ts';
+import { FIRST_SEED, practiceTopics } from '../../layouts/practice/topics.ts';
 import { bankQuestions } from '../../questions/bank/index.ts';
 import { sitting } from '../../questions/bank/sitting.ts';
 import { TOPICS } from '../../questions/bank/topics.ts';
