@@ -48,7 +48,7 @@ test('a sheet goes out as file, tables and picture, without names on request, an
   expect(JSON.parse(whole)).toMatchObject({ version: 1, sheets: [{ title: '<b>Quux’s</b> rig' }] });
 
   await part(page, copyStrings.heading).getByLabel(decimalStrings.signs.comma).check();
-  expect(await textOf(await saved(page, filesStrings.readings))).toContain('3.58 MHz;3,58;1;7\r\n');
+  expect(await textOf(await saved(page, filesStrings.readings))).toContain('3,58 MHz;3,58;1;7\r\n');
   expect(await textOf(await saved(page, filesStrings.budget))).toContain(';0,288675135;');
 
   const svg = await textOf(await saved(page, filesStrings.svg));
