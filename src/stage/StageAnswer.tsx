@@ -3,7 +3,7 @@ import { ghostText } from './ghost-text.ts';
 import { strings } from './strings.ts';
 
 /** What stands for an answer while it is worked out. */
-const UNKNOWN = '…';
+export const UNKNOWN = '…';
 
 /** The ghost of the answer before the last change, in words and numbers; none while what was prepared stands. */
 export function Before({ answer, beside = '' }: { readonly answer: string; readonly beside?: string }) {

@@ -24,8 +24,10 @@ export default function StageBack({ start, presses = 'loss' }: StageBackProps) {
   const [state, send] = useStageFields(fields);
   const { values } = state;
   const [swr, ...others] = answersOf(values);
-  const shown = stageStrings.mayShow(rangeText('shown', lineOf(values)));
-  const first = presses === 'loss' ? swr : { ...swr, figure: shown };
+  const mayShow = (style: 'shown' | 'spoken'): string =>
+    stageStrings.mayShow(rangeText(style, lineOf(values)));
+  const isLoss = presses === 'loss';
+  const first = isLoss ? swr : { ...swr, figure: mayShow('shown') };
   return (
     <StageLineBand
       send={send}
@@ -38,7 +40,7 @@ export default function StageBack({ start, presses = 'loss' }: StageBackProps) {
       press={PRESS[presses]}
       onReset={() => send({ type: 'reset', values: defaultState(fields) })}
       answers={[first, ...others]}
-      summary={summarise(values)}
+      summary={isLoss ? summarise(values) : `${mayShow('spoken')}. ${summarise(values)}`}
       words={strings}
     />
   );

@@ -2,7 +2,7 @@ import { useMemo } from 'preact/hooks';
 import type { Specification } from '#compute';
 import type { NumberSpec } from '../address/field-spec.ts';
 import { judgedBy } from '../sheet/conformity.ts';
-import { levelText, numberText } from '../text/quantity-text.ts';
+import { levelText, numberText, quantityText } from '../text/quantity-text.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { StageStates } from './StageStates.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
@@ -54,6 +54,10 @@ export default function StageBoards({ readings, specification, expanded }: Stage
   });
   const open = rows.filter(({ verdict }) => verdict === 'cant-tell').length;
   const answer = strings.boards.open(count(open), count(rows.length));
+  const said = strings.boards.said(
+    quantityText('spoken', { value: values.expanded, decimals: fields.expanded.decimals, unit: 'dB' }),
+    rows.map(({ name, text }) => `${name} ${text}`),
+  );
   return (
     <div class="stage-band">
       <table class="parts-table">
@@ -76,7 +80,7 @@ export default function StageBoards({ readings, specification, expanded }: Stage
         onReset={() => send({ type: 'reset', values: { expanded } })}
       />
       <StageStates answer={answer} rows={rows.map(({ name, text }) => ({ name, text }))} />
-      <Announcer summary={answer} />
+      <Announcer summary={said} />
     </div>
   );
 }

@@ -32,7 +32,7 @@ export default function StageLine() {
         legend={strings.firstPad}
         press={quantityText('spoken', { value: PRESS_DB, decimals: 0, unit: 'dB' })}
         field={{
-          label: strings.value(CHANGED),
+          label: strings.firstPad,
           shown: amountText(changed?.value ?? 0),
           unit: 'dB',
           read,

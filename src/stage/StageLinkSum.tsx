@@ -6,6 +6,7 @@ import { linkSumSpec, sumOf } from '../widgets/link-sum/spec.ts';
 import { useWholeSum } from '../widgets/link-sum/use-whole.ts';
 import { answersOf, summarise } from '../widgets/link-sum/words.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { UNKNOWN } from './StageAnswer.tsx';
 import { StageStates } from './StageStates.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
 import { useStageFields } from './use-stage-fields.ts';
@@ -32,7 +33,7 @@ export default function StageLinkSum({ prepared: whole }: { readonly prepared: W
         onReset={() => send({ type: 'reset', values: prepared })}
       />
       <StageStates
-        answer={answers[2]?.figure ?? ''}
+        answer={now === undefined ? UNKNOWN : (answers[2]?.figure ?? '')}
         rows={answers.map(({ figure, words }) => ({ name: figure, text: words }))}
       />
       <Announcer summary={summarise(state.values, now)} />

@@ -5,7 +5,8 @@ import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { orderOf, triesSpec } from '../widgets/tries/spec.ts';
 import { TriesFigure } from '../widgets/tries/TriesFigure.tsx';
 import { useTries } from '../widgets/tries/use-tries.ts';
-import { answersOf, summarise } from '../widgets/tries/words.ts';
+import { answersOf, summarise, validationOf } from '../widgets/tries/words.ts';
+import { UNKNOWN } from './StageAnswer.tsx';
 import { StageStates } from './StageStates.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
 import { useStageFields } from './use-stage-fields.ts';
@@ -24,6 +25,9 @@ export default function StageTries({ prepared: begun }: { readonly prepared: Tri
   );
   const { interval } = values;
   const answers = answersOf(run.tried, interval);
+  const answer = answers[3]?.figure ?? '';
+  // what cannot be judged yet on the way is no answer to keep
+  const isJudged = validationOf(run.tried, interval) !== undefined;
   return (
     <div class="stage-band">
       <TriesFigure place="stage" tried={run.tried} interval={interval} />
@@ -36,7 +40,8 @@ export default function StageTries({ prepared: begun }: { readonly prepared: Tri
         onReset={() => send({ type: 'reset', values: prepared })}
       />
       <StageStates
-        answer={answers[3]?.figure ?? ''}
+        answer={answer}
+        ghost={isJudged ? answer : UNKNOWN}
         rows={answers.map(({ figure, words }) => ({ name: figure, text: words }))}
       />
       <Announcer summary={summarise(run.tried, interval)} />

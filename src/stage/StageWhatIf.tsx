@@ -18,6 +18,12 @@ export interface StageWhatIfProps {
   readonly answer?: string | undefined;
 }
 
+/** One press as it is spoken: as short as it is, and of a level in decibels, since it is a difference. */
+export function pressText(press: number, unit: UnitName): string {
+  const decimals = String(press).split('.')[1]?.length ?? 0;
+  return quantityText('spoken', { value: press, decimals, unit: unit === 'dBm' ? 'dB' : unit });
+}
+
 /** The one number on the wall that answers "what if it were ...?" in one press, or typed. */
 export function StageWhatIf({
   field,
@@ -29,11 +35,10 @@ export function StageWhatIf({
   onReset,
   answer,
 }: StageWhatIfProps) {
-  const step = quantityText('spoken', { value: press, decimals: field.decimals, unit });
   return (
     <WhatIf
       legend={legend}
-      press={step}
+      press={pressText(press, unit)}
       field={{
         label: field.label,
         shown: numberText('ascii', { value, decimals: field.decimals }),

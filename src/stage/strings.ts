@@ -12,6 +12,8 @@ export const strings = {
     expanded: 'U of each reading, k = 2',
     verdict: { inside: 'inside', outside: 'outside', 'cant-tell': 'can’t tell' },
     board: (number: string): string => `Board ${number}`,
+    said: (expanded: string, boards: readonly string[]): string =>
+      `With U ${expanded}: ${boards.join(', ')}.`,
     open: (open: string, of: string): string => `Can’t tell: ${open} of ${of}`,
   },
   back: 'Back',

@@ -89,9 +89,9 @@ for (const href of new Set(links)) {
 
 test('on the wall one press changes the band, another the third reading', async ({ page }) => {
   await openAt(page, `/stage${LESSON}#rulers`);
-  await page.getByRole('button', { name: 'More by 0.50 decibels' }).click();
+  await page.getByRole('button', { name: 'More by 0.5 decibels' }).click();
   await expect(page.getByLabel('Half of the band', { exact: true })).toHaveValue('1.50');
   await openAt(page, `/stage${LESSON}#average`);
-  await page.getByRole('button', { name: 'Less by 1.0 decibel-milliwatts' }).click();
+  await page.getByRole('button', { name: 'Less by 1 decibel' }).click();
   await expect(page.getByLabel('Third reading')).toHaveValue('12.0');
 });

@@ -54,6 +54,6 @@ test('on the wall one press unfolds one unit more, and another slide counts char
   await openAt(page, `/stage${PAGE}#yours`);
   const charges = page.locator('#yours .stage-answer');
   const usual = await charges.innerText();
-  await page.locator('#yours').getByRole('button', { name: 'More by 3.0 decibel-milliwatts' }).click();
+  await page.locator('#yours').getByRole('button', { name: 'More by 3 decibels' }).click();
   await expect(charges).not.toHaveText(usual);
 });

@@ -10,6 +10,8 @@ import StageBoards from '../../src/stage/StageBoards.tsx';
 import StageEnvelope from '../../src/stage/StageEnvelope.tsx';
 import StageLevels from '../../src/stage/StageLevels.tsx';
 import StageScope from '../../src/stage/StageScope.tsx';
+import { pressText } from '../../src/stage/StageWhatIf.tsx';
+import { strings } from '../../src/stage/strings.ts';
 import { wallChain } from '../../src/stage/wall-chain.ts';
 
 const nb = '\u00a0';
@@ -57,6 +59,9 @@ describe('the number that a speaker changes in an example', () => {
     expect(fieldOf(<StageBack start={start} presses="directivity" />).value).toBe('25');
     expect(at(25)).toMatch(/^It may show 1\.3\d to 1\.\d\d$/);
     expect(at(40)).toMatch(/^It may show 1\.4\d to 1\.5\d$/);
+    // what is spoken after a press begins with it, and so does what the figure is said to show
+    const said = /<desc[^>]*>([^<]*)/.exec(render(<StageBack start={start} presses="directivity" />))?.[1];
+    expect(said).toMatch(/It may show 1\.3\d to 1\.\d\d\. /);
   });
 
   it('is the peak of the keyed one, and the pad of the log', () => {
@@ -73,5 +78,26 @@ describe('the number that a speaker changes in an example', () => {
     // 22.85 lies 0.15 below its limit, 23.1 a tenth above
     expect(of(0.12)).toBe('Can’t tell: 1 of 4');
     expect(of(0.05)).toBe('Can’t tell: 0 of 4');
+  });
+
+  it('is spoken with the verdict on each board, since their count may stay', () => {
+    expect(strings.boards.said('0.50 decibels', ['Board 1 inside', 'Board 2 can’t tell'])).toBe(
+      'With U 0.50 decibels: Board 1 inside, Board 2 can’t tell.',
+    );
+  });
+});
+
+describe('a press as it is spoken', () => {
+  it('has no noughts at its end', () => {
+    expect(pressText(0.5, 'dB')).toBe('0.5 decibels');
+    expect(pressText(1, 'dB')).toBe('1 decibel');
+    expect(pressText(10, 'MHz')).toBe('10 megahertz');
+    expect(pressText(0.05, 'dB')).toBe('0.05 decibels');
+    expect(pressText(30, 'none')).toBe('30');
+  });
+
+  it('of a level is in decibels: a difference of levels is a ratio', () => {
+    expect(pressText(0.25, 'dBm')).toBe('0.25 decibels');
+    expect(pressText(3, 'dBm')).toBe('3 decibels');
   });
 });
