@@ -19,6 +19,7 @@ export const strings = {
   back: 'Back',
   on: 'Next',
   step: (at: number, of: number, title: string): string => `Step ${at} of ${of}: ${title}`,
+  borrowed: 'a step of another page',
   blanked: 'The wall is blank.',
   shownAgain: 'The wall shows the step again.',
   turn: (title: string, turn: number, of: number): string => `${title} (${turn} of ${of})`,

@@ -11,7 +11,7 @@ function slideOf(part: Part, at: number): HTMLElement {
   const frame = document.createElement('iframe');
   frame.dataset.part = part;
   frame.dataset.turn = `${at + 1}`;
-  frame.title = part;
+  frame.title = strings.borrowed; // until it is there
   slide.append(frame);
   return slide;
 }

@@ -67,6 +67,9 @@ test('the talk shows its parts one after the other, by clicker, even while a num
   await expect(first.locator('.band-number').last()).toHaveText('±2.3\u00a0dB');
   await page.keyboard.press('PageDown');
   await expect(now(page)).toHaveId('s2');
+  await expect(page.locator('[data-deck="told"]'), 'by the title of the borrowed step').toHaveText(
+    'Step 2 of 4: The answer',
+  );
   const second = page.locator('iframe').nth(1).contentFrame();
   await expect(second.locator('.slide.now')).toHaveId('answer');
   await expect(second.getByRole('navigation'), 'the bar is the talk’s').toBeHidden();
