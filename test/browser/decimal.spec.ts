@@ -5,12 +5,22 @@ import { decimalStrings } from '../../src/widgets/parts/decimal-strings.ts';
 import { openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
-test('a decimal comma chosen once holds for texts, fields and handles on every page', async ({ page }) => {
+test('a decimal comma chosen once holds for what is shown, texts, fields and handles', async ({ page }) => {
   await openAt(page, '/examples/club-transmitter/');
   const text = page.getByLabel(copy.area);
   const comma = page.getByLabel(decimalStrings.signs.comma);
   await expect(text).toHaveValue(/27\.10 dBm \+\/-0\.69 dB/);
+  const socket = page.locator('svg.band-wide .band-number').last();
+  await expect(socket).toHaveText('±0.69\u00a0dB');
   await comma.check();
+  // what is shown follows, also what is drawn anew; what is spoken keeps its point
+  await expect(socket).toHaveText('±0,69\u00a0dB');
+  await expect(page.locator('main')).toContainText(decimalStrings.signs.point);
+  const pad = page.getByRole('slider', { name: /^20 dB pad/ });
+  await pad.press('ArrowRight');
+  await expect(socket).toHaveText('±0,70\u00a0dB');
+  await expect(pad).toHaveAttribute('aria-valuetext', /^0\.51 decibels$/);
+  await pad.press('ArrowLeft');
   await expect(text).toHaveValue(/27,10 dBm \+\/-0,69 dB/);
   await page.getByLabel(textFormNames.markdown).check();
   await expect(text).toHaveValue(/\*\*.*27,10 dBm ±0,69 dB/);

@@ -58,8 +58,9 @@ describe('the reading band', () => {
   });
 
   it('gives a number the first line of a narrow row that has room for it beside letters set wide', () => {
-    const props = namedStates.club?.();
-    if (!props) throw new Error('wish the named state club');
+    const state = 'club';
+    const props = namedStates[state]?.();
+    if (!props) throw new Error(`ReadingBand test: wish a named state, got ${state}`);
     const lineOf = (frame: 'narrow' | 'wide', now: { label: string; detail: string; number: string }) => {
       const { rows } = props;
       const markup = render(

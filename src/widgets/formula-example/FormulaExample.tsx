@@ -1,5 +1,7 @@
 import { useId, useRef, useState } from 'preact/hooks';
 import type { ComputeFunction, ExampleNumbers } from '../../formulas/index.ts';
+import { fieldText } from '../../text/field-text.ts';
+import { useDecimal } from '../parts/use-decimal.ts';
 import { amountText } from './number.ts';
 import { entriesOf, readEntries } from './state.ts';
 import { strings } from './strings.ts';
@@ -17,7 +19,9 @@ export interface FormulaExampleProps {
  * that computes everything here. The computation is fetched when a number is first changed.
  */
 export default function FormulaExample({ id, given, labels, result }: FormulaExampleProps) {
-  const [entries, setEntries] = useState(() => entriesOf(given));
+  const [written] = useState(() => entriesOf(given));
+  const [entries, setEntries] = useState(written);
+  const decimal = useDecimal();
   const [outcome, setOutcome] = useState<{ readonly text: string; readonly problem?: string }>({
     text: result,
   });
@@ -51,7 +55,7 @@ export default function FormulaExample({ id, given, labels, result }: FormulaExa
             type="text"
             autoComplete="off"
             spellcheck={false}
-            value={entries[name]}
+            value={entries[name] === written[name] ? fieldText(entries[name] ?? '', decimal) : entries[name]}
             aria-invalid={problem === undefined ? undefined : 'true'}
             aria-describedby={problem === undefined ? undefined : `${base}-problem`}
             onInput={(event) => edit(name, event.currentTarget.value)}

@@ -6,7 +6,16 @@ import type { Decimal } from '../../text/style.ts';
 export function useDecimal(): Decimal {
   const [decimal, setDecimal] = useState<Decimal>('point');
   useEffect(() => {
-    const follow = (): void => setDecimal(keptDecimal());
+    const follow = (): void => {
+      const kept = keptDecimal();
+      setDecimal(kept);
+      // where it cannot be fetched the page stays as it was written
+      if (kept === 'comma')
+        import('./shown-in-page.ts').then(
+          (shown) => shown.followSign(keptDecimal),
+          () => 0,
+        );
+    };
     follow();
     addEventListener('storage', follow);
     return () => removeEventListener('storage', follow);
