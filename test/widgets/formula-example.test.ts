@@ -1,10 +1,14 @@
 import fc from 'fast-check';
+import { h } from 'preact';
+import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { rowsOf, TOPICS, type TopicId } from '../../src/formulas/index.ts';
 import { TOPIC_WORDS } from '../../src/formulas/topics.ts';
+import FormulaExample from '../../src/widgets/formula-example/FormulaExample.tsx';
 import { amountText } from '../../src/widgets/formula-example/number.ts';
 import { run } from '../../src/widgets/formula-example/run.ts';
 import { entriesOf, readEntries, readEntry } from '../../src/widgets/formula-example/state.ts';
+import { strings } from '../../src/widgets/formula-example/strings.ts';
 
 const rows = (Object.keys(TOPICS) as TopicId[]).flatMap((topic) => rowsOf(topic));
 
@@ -65,6 +69,16 @@ describe('a live example', () => {
     expect(() => run('powerRatioToDb', { powerRatio: -1 })).toThrow(
       'powerRatioToDb: powerRatio must be > 0, got -1',
     );
+    expect(strings.refused('powerRatioToDb: powerRatio must be > 0, got -1')).toBe(
+      'No result: powerRatio must be > 0, got -1.',
+    );
+  });
+
+  it('is named by the heading of its row, since a page has many', () => {
+    const given = { powerRatio: 2 };
+    const markup = render(h(FormulaExample, { id: 'powerRatioToDb', given, labels: {}, result: '3.0103' }));
+    const [, legend] = /<fieldset[^>]* aria-labelledby="powerRatioToDb ([^" ]+)"/.exec(markup) ?? [];
+    expect(markup).toContain(`<legend id="${legend}">${strings.legend}</legend>`);
   });
 });
 

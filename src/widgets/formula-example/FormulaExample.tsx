@@ -37,8 +37,9 @@ export default function FormulaExample({ id, given, labels, result }: FormulaExa
   };
   const { text, problem } = outcome;
   return (
-    <fieldset class="formula-example">
-      <legend>{strings.legend}</legend>
+    // a page has many of these: each begins with the heading of its row
+    <fieldset class="formula-example" aria-labelledby={`${id} ${base}-legend`}>
+      <legend id={`${base}-legend`}>{strings.legend}</legend>
       <p class="print-only">
         {Object.keys(given)
           .map((name) => `${labels[name] ?? name}: ${entries[name]}`)

@@ -4,7 +4,7 @@ export const strings = {
   several: 'several numbers, apart by semicolons',
   result: 'Result',
   nothing: 'A number is expected.',
-  /** What the computation refused, in its own words. */
-  refused: (message: string): string => `No result: ${message}.`,
+  /** What the computation refused, in its own words but for the name of the function, which stands below. */
+  refused: (message: string): string => `No result: ${message.replace(/^\w+: /, '')}.`,
   failed: 'The computation could not be loaded. Is the network gone?',
 } as const;
