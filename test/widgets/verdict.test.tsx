@@ -148,7 +148,7 @@ describe('the answers', () => {
     expect(verdict.words).toBe(`28.20${nb}dBm ±0.69${nb}dB (k = 2), by a guard band of 1.00 U`);
     expect(chance.figure).toBe(`80.8${nb}% within`);
     expect(chance.words).toContain('0.87 u away');
-    expect(accepted.figure).toBe(`Called inside: 26.19 to 27.81${nb}dBm`);
+    expect(accepted.figure).toBe(`Inside: 26.19 to 27.81${nb}dBm`);
     expect(accepted.words).toContain(`2.3${nb}%`);
   });
 
@@ -170,8 +170,8 @@ describe('the answers', () => {
 
   it('have one end where there is one limit', () => {
     const text = (item: Item) => answersOf({ ...club, item, rule: 'simple' })[2].figure;
-    expect(text('diode')).toBe(`Called inside: up to \u22125.400${nb}V`);
-    expect(text('container')).toBe('Called inside: from 490.0');
+    expect(text('diode')).toBe(`Inside: up to \u22125.400${nb}V`);
+    expect(text('container')).toBe('Inside: from 490.0');
     expect(
       acceptedText('shown', club, { ...figureOf(start).judgement, acceptance: undefined } as never),
     ).toBe(strings.none);

@@ -49,7 +49,8 @@ export const strings = {
   under: (share: string): string => `under ${share}`,
   upTo: (value: string): string => `up to ${value}`,
   from: (value: string): string => `from ${value}`,
-  accepted: (range: string): string => `Called inside: ${range}`,
+  accepted: (range: string): string => `Inside: ${range}`,
+  called: (range: string): string => `Called inside: ${range}`,
   acceptedWords: (risk: string): string =>
     `readings that the rule calls inside; on the edge the risk of being wrong is ${risk}`,
   none: 'No reading is inside',

@@ -71,7 +71,7 @@ function acceptedAnswer(style: Style, state: VerdictState, judgement: Judgement)
   const risk = riskAtEdge(heldOf(state));
   if (risk !== undefined)
     return {
-      figure: strings.accepted(acceptedText(style, state, judgement)),
+      figure: strings[style === 'spoken' ? 'called' : 'accepted'](acceptedText(style, state, judgement)),
       words: strings.acceptedWords(shareText(style, risk)),
     };
   const needed = { value: judgement.neededExpanded ?? 0, decimals, unit: bandUnit(unit) };
