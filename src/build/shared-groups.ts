@@ -16,7 +16,7 @@ const SHARE = 0.95;
 const LATER = 1e-5;
 /** How often the files are cut, each time at the prices that the time before asks for. */
 const ROUNDS = 60;
-/** Power by which a price rises where a page loads more than it should. */
+/** Power by which a price rises where a page loads more than it should, and falls again where it loads less. */
 const RISE = 1.6;
 
 /** Bytes of files that are one, as they travel. */
@@ -56,16 +56,19 @@ function loadOf({ page }: Wish, groups: ReadonlyMap<Group, number>): number {
   return bytes;
 }
 
-/** Prices for a start: what a page loads is the dearer the nearer the page is to its budget in any case. */
+/** Price of a page for a start, and at least: what a page loads is the dearer the nearer the page is to its budget in any case. */
+const firstPrice = ({ need, budget }: Wish): number => need / budget;
+
 function firstPrices(loads: readonly Load[], wishes: readonly Wish[]): Map<Load, number> {
-  const prices = new Map(wishes.map(({ page, need, budget }) => [page, need / budget]));
+  const prices = new Map(wishes.map((wish) => [wish.page, firstPrice(wish)]));
   for (const load of loads) if (load.byCall) prices.set(load, LATER * load.paths.length);
   return prices;
 }
 
 /**
  * The groups at which the page that is nearest to its budget is farthest from it. They are cut several times; a page that loads more
- * than it should then pays more for each byte the next time, so that heavy pages get few files and light ones little in vain.
+ * than it should then pays more for each byte the next time, and less where it loads less, so that heavy pages get few files and light
+ * ones little in vain.
  */
 function cutFor(all: readonly Group[], loads: readonly Load[]): readonly Group[] {
   const wishes = loads.filter(({ byCall }) => !byCall).map(wishOf);
@@ -80,8 +83,8 @@ function cutFor(all: readonly Group[], loads: readonly Load[]): readonly Group[]
     for (const wish of wishes) {
       const load = loadOf(wish, sizes);
       worst = Math.max(worst, load / wish.budget);
-      const strain = Math.max(1, load / wish.goal);
-      prices.set(wish.page, (prices.get(wish.page) ?? 0) * strain ** RISE);
+      const price = (prices.get(wish.page) ?? 0) * (load / wish.goal) ** RISE;
+      prices.set(wish.page, Math.max(firstPrice(wish), price));
     }
     if (worst < best.worst) best = { groups, worst };
   }
