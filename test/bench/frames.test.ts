@@ -16,6 +16,7 @@ const move = (ms: number): TraceEvent => ({
   args: { data: { type: 'pointermove' } },
 });
 const paint = (ms: number, dur = 1, tid = 1): TraceEvent => ({ name: 'Paint', ...timed(ms, dur), tid });
+const commit = (ms: number, tid = 1): TraceEvent => ({ name: 'Commit', ...timed(ms, 1), tid });
 const shown = (ms: number): TraceEvent => ({ name: 'AnimationFrame::Presentation', ts: 1000 * ms, tid: 1 });
 
 describe('a drag in a trace', () => {
@@ -28,6 +29,11 @@ describe('a drag in a trace', () => {
   it('counts a movement that painted nothing into the frame that follows, and not what other threads painted', () => {
     expect(dragged([move(0), move(5), paint(8), paint(12, 1, 9), move(16)]).workMs).toEqual([9]);
     expect(dragged([paint(0), move(5), paint(8), move(16), move(17), paint(20)]).workMs).toEqual([4, 5]);
+  });
+
+  it('leaves out a movement of a frame that was handed over without a painting', () => {
+    expect(dragged([move(0), commit(2), move(16), paint(20), commit(22), move(33)]).workMs).toEqual([5]);
+    expect(dragged([move(0), commit(2, 9), move(16), paint(20), commit(22)]).workMs).toEqual([21]);
   });
 
   it('has the time from each shown frame to the next, as long as it lasts', () => {

@@ -31,7 +31,10 @@ interface Frame {
   readonly paint: TraceEvent;
 }
 
-/** Movements are handed out at the start of a frame; one that painted nothing goes into the next. */
+/**
+ * Movements are handed out at the start of a frame, and several may come before one is painted: the first counts. A frame that is handed over
+ * (`Commit`) without a painting showed nothing new: what begins it begins no other.
+ */
 function framesOf(events: readonly TraceEvent[]): readonly Frame[] {
   const frames: Frame[] = [];
   let move: TraceEvent | undefined;
@@ -42,7 +45,10 @@ function framesOf(events: readonly TraceEvent[]): readonly Frame[] {
       if (paint) move = event;
       move ??= event;
       paint = undefined;
-    } else if (event.name === 'Paint' && event.tid === move?.tid) paint = event;
+    } else if (event.tid === move?.tid) {
+      if (event.name === 'Paint') paint = event;
+      if (event.name === 'Commit' && !paint) move = undefined;
+    }
   }
   return move && paint ? [...frames, { move, paint }] : frames;
 }
