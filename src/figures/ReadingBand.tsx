@@ -6,6 +6,7 @@ import { NamedSvg } from './NamedSvg.tsx';
 import { ReadingBandRow } from './ReadingBandRow.tsx';
 import { readingBandLayout } from './reading-band.layout.ts';
 import type { BandDrawing, BandProps } from './reading-band.types.ts';
+import { still } from './still.ts';
 
 export interface ReadingBandProps extends BandProps {
   /** Name of the figure and what it shows now, for those who do not see it. */
@@ -24,19 +25,32 @@ export interface ReadingBandProps extends BandProps {
  */
 export function ReadingBand(props: ReadingBandProps) {
   const { drawing = readingBandLayout(props), numbers = 'shown' } = props;
-  const { width, height } = drawing;
+  const { scale: _, rows, ...ground } = drawing;
+  const { width, height, measures } = drawing;
   return (
     <NamedSvg class={`band band-${props.frame}`} size={{ width, height }} of={props}>
-      <Axes drawing={drawing} numbers={numbers} />
-      <Rail drawing={drawing} />
-      {drawing.rows.map((row) => (
-        <ReadingBandRow key={row.row.id} drawing={row} measures={drawing.measures} />
+      <Ground drawing={{ ...ground, rows: rows.map(({ y }) => ({ y })) }} numbers={numbers} />
+      {rows.map((row) => (
+        <ReadingBandRow key={row.row.id} drawing={row} measures={measures} />
       ))}
     </NamedSvg>
   );
 }
 
-function Axes({ drawing, numbers }: { drawing: BandDrawing; numbers: Style }) {
+/** What the rows are drawn on. */
+interface GroundDrawing extends Omit<BandDrawing, 'rows' | 'scale'> {
+  readonly rows: readonly { readonly y: number }[];
+}
+
+/** Axes and rail, which stand still while an end of a strip is pulled. */
+const Ground = still(({ drawing, numbers }: { drawing: GroundDrawing; numbers: Style }) => (
+  <>
+    <Axes drawing={drawing} numbers={numbers} />
+    <Rail drawing={drawing} />
+  </>
+));
+
+function Axes({ drawing, numbers }: { drawing: GroundDrawing; numbers: Style }) {
   const { axisTop, axisBottom, measures, centreX, levels, powers, specification } = drawing;
   const [x0, x1] = measures.axis;
   const unit = unitPlace(measures);
@@ -96,7 +110,7 @@ function SpecificationLine({
 }: {
   x: number | undefined;
   side: 'lower' | 'upper';
-  drawing: BandDrawing;
+  drawing: GroundDrawing;
 }) {
   if (x === undefined) return null;
   const { axisTop, axisBottom, measures } = drawing;
@@ -110,7 +124,7 @@ function SpecificationLine({
 }
 
 /** Where the words of a row stand above its strip, the line keeps to the strips: it would strike the words through. */
-function besideStrips(x: number, inward: number, { rows, measures }: BandDrawing): string {
+function besideStrips(x: number, inward: number, { rows, measures }: GroundDrawing): string {
   const above = measures.stripY - measures.detailY - 7;
   const below = measures.rowPitch - measures.stripY + measures.labelY - 15;
   return rows
@@ -119,7 +133,7 @@ function besideStrips(x: number, inward: number, { rows, measures }: BandDrawing
 }
 
 /** The line that joins the rungs, from the definition down to the transmitter. */
-function Rail({ drawing }: { drawing: BandDrawing }) {
+function Rail({ drawing }: { drawing: GroundDrawing }) {
   const { rows, measures } = drawing;
   const x = measures.labelX - 18 > 0 ? measures.labelX - 18 : 6;
   const ys = rows.map(({ y }) => y + measures.labelY - measures.knotRise);
@@ -129,11 +143,11 @@ function Rail({ drawing }: { drawing: BandDrawing }) {
   return (
     <g class="band-rail">
       <path class="band-axis" d={`M${x} ${first}V${last}`} />
-      {rows.map(({ row }, index) => (
+      {ys.map((y, index) => (
         <circle
-          key={row.id}
+          key={y}
           cx={x}
-          cy={ys[index]}
+          cy={y}
           r={index === rows.length - 1 ? 7 : 4.5}
           class={index === rows.length - 1 ? 'band-foot' : 'band-knot'}
         />

@@ -1,6 +1,7 @@
 import { coordinate } from './linear-scale.ts';
 import type { BandMeasures } from './reading-band.frame.ts';
 import type { Bar, Magnifier, RowDrawing } from './reading-band.types.ts';
+import { still } from './still.ts';
 
 /** Half the height of an end mark beyond the strip. */
 const MARK_REACH = 4;
@@ -15,8 +16,15 @@ const OWN_LINE = 15;
 /** A pointer may take hold this far around the middle of a handle: 44 px across where the figure is smallest. */
 const GRIP_RADIUS = 25;
 
+interface RowProps {
+  readonly drawing: RowDrawing;
+  readonly measures: BandMeasures;
+}
+
 /** One rung: words, strip, end marks, curve, ghost, magnified copy and handle. */
-export function ReadingBandRow({ drawing, measures }: { drawing: RowDrawing; measures: BandMeasures }) {
+export const ReadingBandRow = still(Row);
+
+function Row({ drawing, measures }: RowProps) {
   const { row, y, bar, ghost, marks, curve, magnifier, handleX } = drawing;
   const middle = y + measures.stripY;
   const top = middle - measures.stripHeight / 2;
@@ -59,7 +67,7 @@ export function ReadingBandRow({ drawing, measures }: { drawing: RowDrawing; mea
   );
 }
 
-function Words({ drawing, measures }: { drawing: RowDrawing; measures: BandMeasures }) {
+function Words({ drawing, measures }: RowProps) {
   const { row, y } = drawing;
   const { labelY, detailY, numberY } = measures;
   const isOver = (part: keyof typeof ROOM): boolean =>

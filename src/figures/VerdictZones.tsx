@@ -9,6 +9,9 @@ export interface VerdictZonesProps extends ZonesProps {
   readonly description: string;
 }
 
+/** Zones go by their place, not by where they begin, so that one that is pulled on is moved and not made anew. */
+const PLACES = ['first', 'second', 'third', 'fourth', 'fifth'] as const;
+
 /**
  * Where the measured level lies among the limits: firm lines are the specification, hatched is where this measurement
  * cannot tell, the strip is the interval that decided.
@@ -22,8 +25,8 @@ export function VerdictZones(props: VerdictZonesProps) {
       <pattern id={`${id}h`} width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <path class="zones-hatch" d="M0 0V6" />
       </pattern>
-      {zones.map(({ verdict, x, width: across, named }) => (
-        <g key={x}>
+      {zones.map(({ verdict, x, width: across, named }, index) => (
+        <g key={PLACES[index]}>
           {verdict === 'cant-tell' && (
             <rect x={x} y={zoneY} width={across} height={zoneHeight} fill={`url(#${id}h)`} />
           )}

@@ -16,6 +16,12 @@ export function halfSpanFor(reachDb: number): number {
   return HALF_SPANS_DB.find((span) => span >= wish) ?? Math.ceil(wish / 10) * 10;
 }
 
+/** From level to coordinate and back. @throws RangeError if the half-span is not above zero. */
+export const bandScale = (
+  { centreDbm, halfSpanDb }: Pick<BandProps, 'centreDbm' | 'halfSpanDb'>,
+  { axis }: Pick<BandMeasures, 'axis'>,
+): LinearScale => linearScale({ domain: [centreDbm - halfSpanDb, centreDbm + halfSpanDb], range: axis });
+
 /**
  * All coordinates of the figure, in the measures of its frame or, for a place that no page has, in others.
  * @throws RangeError if the half-span is not above zero.
@@ -26,7 +32,7 @@ export function readingBandLayout(
 ): BandDrawing {
   const lower = props.centreDbm - props.halfSpanDb;
   const upper = props.centreDbm + props.halfSpanDb;
-  const scale = linearScale({ domain: [lower, upper], range: measures.axis });
+  const scale = bandScale(props, measures);
   const within = { lower, upper };
   const { tickCount, tickRoom } = measures;
   const axis = { within, scale, tickCount, tickRoom };

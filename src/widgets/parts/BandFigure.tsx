@@ -1,8 +1,8 @@
 import { useMemo } from 'preact/hooks';
 import type { Interval } from '#compute';
 import { ReadingBand, type ReadingBandProps } from '../../figures/ReadingBand.tsx';
-import type { BandFrame } from '../../figures/reading-band.frame.ts';
-import { readingBandLayout } from '../../figures/reading-band.layout.ts';
+import { type BandFrame, measuresOf } from '../../figures/reading-band.frame.ts';
+import { bandScale } from '../../figures/reading-band.layout.ts';
 import type { BandRow } from '../../figures/reading-band.types.ts';
 import { useBandDrag } from './band-drag.ts';
 import { useResting } from './use-resting.ts';
@@ -36,8 +36,7 @@ export function BandFigure(props: BandFigureProps) {
     grasp: props.onGrasp,
     release: props.onRelease,
     cancel: props.onCancel,
-    pull: (id, x, frame) =>
-      props.onPull(id, readingBandLayout({ ...figure, frame }).scale.invert(x) - centreDbm),
+    pull: (id, x, frame) => props.onPull(id, bandScale(figure, measuresOf(frame)).invert(x) - centreDbm),
   });
   return (
     <div class={`band-place band-place-${place}`} {...handlers}>
