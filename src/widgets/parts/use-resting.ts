@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 
 /** How often is asked whether a held pointer has moved, in ms: it rests when it has not from one time to the next. */
-const LOOK_MS = 120;
+const LOOK_MS = 250;
 
 /**
  * A value that keeps still while a held pointer moves, so that a frame of a drag costs only what is drawn under the pointer. It
