@@ -16,6 +16,7 @@ import { EntryForm } from './views/EntryForm.tsx';
 import { FetchAgain } from './views/FetchAgain.tsx';
 import { LateParts } from './views/LateParts.tsx';
 import { SpokenResult } from './views/SpokenResult.tsx';
+import { Still } from './views/Still.tsx';
 import { useFocusAfter } from './views/use-focus-after.ts';
 
 const RESULT = { class: 'bench-result', 'aria-labelledby': 'result' } as const;
@@ -36,47 +37,50 @@ export default function Bench() {
   const { measurement, entries, problems } = state;
   const changed = entries !== written;
   const { answering, failed, again } = useAnswering(changed);
-  const results = useResults({ answering, measurement, pointId: shownPoint(state), moves: rested !== state });
+  const moves = rested !== state;
+  const results = useResults({ answering, measurement, pointId: shownPoint(state), moves });
   const stale = problems.length > 0;
   const own = isOwn(state);
   const beginBy = useFocusAfter({ entries, point: state.point }, send);
   const begin = useMemo(() => <BeginPart send={beginBy} />, [beginBy]);
   return (
     <div class="bench">
-      <AddressPart problems={state.addressProblems} tooLong={tooLong} />
-      <KeptLine state={rested} begun={written} send={send} />
-      {begin}
-      {failed && <FetchAgain again={again} />}
+      <Still moves={moves}>
+        <AddressPart problems={state.addressProblems} tooLong={tooLong} />
+        <KeptLine state={state} begun={written} send={send} />
+        {begin}
+        {failed && <FetchAgain again={again} />}
+      </Still>
       <AsWritten as="section" stale={changed} attributes={RESULT}>
         {answering && results && (
           <answering.ResultSection state={state} results={results} mayWait={mayWait} send={send} />
         )}
       </AsWritten>
-      <EntryForm
-        state={formState}
-        running={
-          answering && results && <answering.RunningWords result={results.shown} own={own} stale={stale} />
-        }
-        changed={changed}
-        mayWait={mayWait}
-        drawing={drawing}
-        send={send}
-      />
-      <LateParts
-        parts={
-          results && { entries, problems, send, measurement, shown: results.shown, own, all: results.all }
-        }
-        held={held}
-        changed={changed}
-      />
-      <SpokenResult
-        answering={answering}
-        results={results}
-        problems={problems.length}
-        own={own}
-        held={held}
-        mayWait={mayWait}
-      />
+      <Still moves={moves}>
+        <EntryForm
+          state={formState}
+          running={
+            answering && results && <answering.RunningWords result={results.shown} own={own} stale={stale} />
+          }
+          changed={changed}
+          mayWait={mayWait}
+          drawing={drawing}
+          send={send}
+        />
+        <LateParts
+          parts={
+            results && { entries, problems, send, measurement, shown: results.shown, own, all: results.all }
+          }
+          changed={changed}
+        />
+        <SpokenResult
+          answering={answering}
+          results={results}
+          problems={problems.length}
+          own={own}
+          mayWait={mayWait}
+        />
+      </Still>
     </div>
   );
 }

@@ -18,6 +18,7 @@ import { measurementOf } from '../../src/sheet/at-point.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import { limits, linkOf } from '../../src/sheet/link.ts';
 import type { Link, Sheet } from '../../src/sheet/sheet.ts';
+import { toModel } from '../../src/sheet/to-model.ts';
 import { benchChain, benchResult } from './bench-result.ts';
 
 /** GUM 4.3.7 (rectangular a/sqrt 3), F.1.3.5 (U-shaped a/sqrt 2), 4.3.3 (U/k), added as squares (5.1.2). */
@@ -341,9 +342,10 @@ describe('a long chain', () => {
   });
 
   it('knows what stands above each link', () => {
-    expect(uncertaintyAbove(sheet, 'p0')).toBe(0);
-    expect(uncertaintyAbove(sheet, 'p2')).toBeCloseTo(Math.hypot(0.1, 0.11) / Math.sqrt(3), 12);
-    expect(uncertaintyAbove(sheet, 'nobody')).toBe(0);
+    const model = toModel(sheet);
+    expect(uncertaintyAbove(model, 'p0')).toBe(0);
+    expect(uncertaintyAbove(model, 'p2')).toBeCloseTo(Math.hypot(0.1, 0.11) / Math.sqrt(3), 12);
+    expect(uncertaintyAbove(model, 'nobody')).toBe(0);
   });
 });
 

@@ -11,21 +11,33 @@ export interface Remembered {
   of(measurement: Measurement, pointId: string): PointResult;
 }
 
-/** What the result of a point hangs on: the point itself and everything of the sheet but the other points and the record. */
-function keyOf(measurement: Measurement, pointId: string): string {
-  const point = measurement.points.find(({ id }) => id === pointId);
-  return `${commonKeyOf(measurement)}${JSON.stringify(point)}${measurement.points.length > 1}`;
+/** What of a sheet the results of all its points hang on, and by point the keys that were asked for. */
+interface Keys {
+  readonly common: string;
+  readonly byPoint: Map<string, string>;
 }
 
-const commonKeys = new WeakMap<Measurement, string>();
+const keys = new WeakMap<Measurement, Keys>();
 
-function commonKeyOf(measurement: Measurement): string {
-  const kept = commonKeys.get(measurement);
+/**
+ * What the result of a point hangs on: the point itself and everything of the sheet but the other points and the record. Made once for each
+ * measurement: the figure asks in every frame that it is pulled, and a text as long as a sheet is slow to be looked up the first time.
+ */
+function keyOf(measurement: Measurement, pointId: string): string {
+  const { common, byPoint } = keys.get(measurement) ?? newKeys(measurement);
+  const kept = byPoint.get(pointId);
   if (kept !== undefined) return kept;
-  const { points: _, record: __, ...common } = measurement;
-  const key = JSON.stringify(common);
-  commonKeys.set(measurement, key);
+  const point = measurement.points.find(({ id }) => id === pointId);
+  const key = `${common}${JSON.stringify(point)}${measurement.points.length > 1}`;
+  byPoint.set(pointId, key);
   return key;
+}
+
+function newKeys(measurement: Measurement): Keys {
+  const { points: _, record: __, ...common } = measurement;
+  const made: Keys = { common: JSON.stringify(common), byPoint: new Map() };
+  keys.set(measurement, made);
+  return made;
 }
 
 /** A memory of its own, empty. */

@@ -3,7 +3,7 @@ import { amountOf, withAmount, withLinkAmount } from '../../sheet/amount.ts';
 import { COVERAGE_FACTOR } from '../../sheet/coverage.ts';
 import type { LinkEntries } from '../../sheet/entries.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
-import { outcomeOf, toModel } from '../../sheet/to-model.ts';
+import { outcomeOf } from '../../sheet/to-model.ts';
 import { statementEntries } from '../entries/statement-entries.ts';
 import { tidy, typed } from '../entries/typed.ts';
 import { amountSpec } from '../read/link-spec.ts';
@@ -29,8 +29,9 @@ export function pulledLink({
   expandedDb: number;
 }): Partial<LinkEntries> | undefined {
   const link = sheet.links.find((candidate) => candidate.id === id);
-  if (link === undefined || !Number.isFinite(expandedDb) || !outcomeOf(sheet).inRange) return undefined;
-  const above = uncertaintyAbove(sheet, id);
+  const outcome = outcomeOf(sheet);
+  if (link === undefined || !Number.isFinite(expandedDb) || !outcome.inRange) return undefined;
+  const above = uncertaintyAbove(outcome.model, id);
   const wanted = Math.max(0, expandedDb / COVERAGE_FACTOR);
   const own = Math.sqrt(Math.max(0, wanted ** 2 - above ** 2));
   const wish = own / uncertaintyPerAmount(sheet, id);
@@ -47,8 +48,7 @@ export function pulledLink({
  * Standard uncertainty in dB of everything above a link. Propagation is all that a handle asks for: what finds whole distributions
  * is fetched with the results.
  */
-export function uncertaintyAbove(sheet: Sheet, id: string): number {
-  const { inputs, sensitivities, ...model } = toModel(sheet);
+export function uncertaintyAbove({ inputs, sensitivities, ...model }: SumModel, id: string): number {
   const above = Math.max(
     0,
     inputs.findIndex((input) => input.id === id),

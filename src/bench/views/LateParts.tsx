@@ -1,5 +1,4 @@
 import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { useResting } from '../../widgets/parts/use-resting.ts';
 import type { BenchAction } from '../state/actions.ts';
 import { useLate } from '../use-late.ts';
 import { AsWritten } from './AsWritten.tsx';
@@ -17,24 +16,22 @@ const onServer: Parts | undefined = import.meta.env.SSR ? (await import('./Parts
 interface LatePartsProps {
   /** What the parts are drawn from; undefined until there are results. */
   readonly parts: PartsProps | undefined;
-  /** Whether a handle of the figure is held. */
-  readonly held: boolean;
   /** Whether the sheet is another one than the page was written with. */
   readonly changed: boolean;
 }
 
 /**
  * Everything below the form. It stands there as the server wrote it, and its script is fetched once there are results to draw.
- * From then on it follows a keystroke a breath later, and a handle once it rests, so that the result itself can be there at once.
+ * From then on it follows a keystroke a breath later, so that the result itself can be there at once.
  */
-export function LateParts({ parts, held, changed }: LatePartsProps) {
+export function LateParts({ parts, changed }: LatePartsProps) {
   const { send, fromHere } = useOwnActions(parts?.send);
   const now = useMemo(
     () => parts && { ...parts, send },
     // a list of results is made anew each time: what counts is what stands in it
     parts && [parts.entries, parts.problems, send, parts.measurement, parts.shown, parts.own, ...parts.all],
   );
-  const late = useLate(useResting(now, held), fromHere);
+  const late = useLate(now, fromHere);
   const [Parts, setParts] = useState<{ readonly view: Parts } | undefined>(onServer && { view: onServer });
   const wanted = parts !== undefined && Parts === undefined;
   const entries = parts?.entries;

@@ -1,3 +1,4 @@
+import type { ComponentChildren } from 'preact';
 import { exceeded } from '#compute';
 import { outOfRangeText } from '../../text/out-of-range-text.ts';
 import { strings as bandStrings } from '../../widgets/reading-band/strings.ts';
@@ -10,12 +11,18 @@ import { aloneWords, expandedWords, improvementWords } from '../words/result-wor
 import { shownWords, verdictReasons, verdictSentence } from '../words/verdict-words.ts';
 import { VerdictFigure } from './VerdictFigure.tsx';
 
+interface ResultPartProps<Of extends PointResult> {
+  readonly shown: Of;
+  /** What the verdict rests on, where that may follow later: while a handle of the figure is held, it waits. */
+  readonly grounds?: ComponentChildren;
+}
+
 /** The three answers in a row and the verdict with what it rests on; or why the method gives no number, in place of all of them. */
-export function ResultPart({ shown }: { shown: PointResult }) {
+export function ResultPart({ shown, grounds = <Grounds shown={shown} /> }: ResultPartProps<PointResult>) {
   const passed = exceeded(shown.inRange ? shown.result.cautions : shown.cautions).length;
   return (
     <>
-      {shown.inRange ? <Numbers shown={shown} /> : <OutOfRangePart shown={shown} />}
+      {shown.inRange ? <Numbers shown={shown} grounds={grounds} /> : <OutOfRangePart shown={shown} />}
       {outlierWords('shown', shown.sheet).map((sentence) => (
         // On screen it stands beside the readings.
         <p key={sentence} class="print-only">
@@ -27,7 +34,7 @@ export function ResultPart({ shown }: { shown: PointResult }) {
   );
 }
 
-function Numbers({ shown }: { shown: NumberedPoint }) {
+function Numbers({ shown, grounds }: ResultPartProps<NumberedPoint>) {
   const { chain, improvement } = shown.result;
   const isExact = chain.result.propagation.expanded === 0;
   const alone = aloneWords('shown', shown.result);
@@ -50,11 +57,21 @@ function Numbers({ shown }: { shown: NumberedPoint }) {
       {alone && <p class="measure">{alone}</p>}
       <div class="verdict">
         <p class="verdict-words">{verdictSentence(shown)}</p>
-        <VerdictFigure shown={shown} />
-        {verdictReasons('shown', shown).map((reason) => (
-          <p key={reason}>{reason}</p>
-        ))}
+        {grounds}
       </div>
+    </>
+  );
+}
+
+/** What a verdict rests on: the zones as a picture, and the reasons. */
+export function Grounds({ shown }: { shown: PointResult }) {
+  if (!shown.inRange) return null;
+  return (
+    <>
+      <VerdictFigure shown={shown} />
+      {verdictReasons('shown', shown).map((reason) => (
+        <p key={reason}>{reason}</p>
+      ))}
     </>
   );
 }

@@ -12,7 +12,7 @@ import { AllPointsPart } from './AllPointsPart.tsx';
 import { BenchFigure } from './BenchFigure.tsx';
 import { ChecksCaution } from './ChecksCaution.tsx';
 import { ProblemsPart } from './ProblemsPart.tsx';
-import { ResultPart } from './ResultPart.tsx';
+import { Grounds, ResultPart } from './ResultPart.tsx';
 
 interface ResultSectionProps {
   readonly state: BenchState;
@@ -47,6 +47,7 @@ function OwnResult({ state, results, mayWait, send }: ResultSectionProps) {
   // what is pulled follows the pointer, what is typed does so after the answers
   const drawn = held ? now : late;
   const figure = useMemo(() => <Figure {...drawn} summary={summary} send={send} />, [drawn, summary, send]);
+  const grounds = useMemo(() => <Grounds shown={late.results.shown} />, [late]);
   const below = useMemo(() => <Below {...late} />, [late]);
   return (
     <>
@@ -55,7 +56,7 @@ function OwnResult({ state, results, mayWait, send }: ResultSectionProps) {
       </h2>
       {above}
       {figure}
-      <ResultPart shown={shown} />
+      <ResultPart shown={shown} grounds={grounds} />
       {below}
     </>
   );

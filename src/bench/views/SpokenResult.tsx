@@ -1,6 +1,5 @@
 import { useMemo } from 'preact/hooks';
 import { Announcer } from '../../widgets/parts/Announcer.tsx';
-import { useResting } from '../../widgets/parts/use-resting.ts';
 import type { PointResult } from '../results/point-result.ts';
 import { strings } from '../strings.ts';
 import type { Answering } from '../use-answering.ts';
@@ -14,14 +13,12 @@ interface SpokenResultProps {
   readonly problems: number;
   /** Whether the result is of this sheet at all. */
   readonly own: boolean;
-  /** Whether a handle of the figure is held. */
-  readonly held: boolean;
   readonly mayWait: boolean;
 }
 
 /** Speaks the result once it has come to rest; or that it is not that of what was typed. */
-export function SpokenResult({ answering, results, problems, own, held, mayWait }: SpokenResultProps) {
-  const shown = useLate(useResting(results?.shown, held), !mayWait);
+export function SpokenResult({ answering, results, problems, own, mayWait }: SpokenResultProps) {
+  const shown = useLate(results?.shown, !mayWait);
   const say = (result: PointResult | undefined): string | undefined => result && answering?.summarise(result);
   const summary = useMemo(() => say(shown), [answering, shown]);
   const opening = useMemo(() => say(results?.opening), [answering, results?.opening]);
