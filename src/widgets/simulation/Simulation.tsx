@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { Interval } from '#compute';
 import type { Sheet } from '../../sheet/sheet.ts';
-import { strings } from './strings.ts';
+import { openingStrings as strings } from './opening-strings.ts';
 
 export interface SimulationProps {
   readonly sheet: Sheet;
