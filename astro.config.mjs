@@ -9,13 +9,13 @@ import { hoistStylesIntegration } from './src/build/hoist-styles.ts';
 import { hosting } from './src/build/hosting.ts';
 import { joinedSheets } from './src/build/joined-sheets.ts';
 import { katexSheet } from './src/build/katex-sheet.ts';
-import { neededDirective } from './src/build/needed.ts';
 import { offline } from './src/build/offline.ts';
 import { plainImport } from './src/build/plain-import.ts';
 import { sharedScripts } from './src/build/shared-scripts.ts';
 import { siteAddress } from './src/build/site-address.ts';
 import { tellAddress } from './src/build/tell-address.ts';
 import { tokensPlugin } from './src/build/tokens-plugin.ts';
+import { wakeDirectives } from './src/build/wake-directives.ts';
 import { moved } from './src/examples/moved.ts';
 
 const address = siteAddress(process.env.SITE_URL, process.env.SITE_BASE);
@@ -38,7 +38,7 @@ export default defineConfig({
   integrations: [
     mdx(),
     preact(),
-    neededDirective(),
+    wakeDirectives(),
     // the stage shows what a lesson's own page says, a frame what its figure's page does
     sitemap({ filter: (page) => !/\/(stage|embed)\//.test(page) && !hasMoved(page) }),
     joinedSheets(),

@@ -19,12 +19,12 @@ await copyFile(new URL('LICENSE.md', from), new URL('page-one.LICENSE.txt', to))
 console.log(`page-one.woff2: ${cut.length} bytes`);
 
 const formulas = new URL('../../node_modules/katex/dist/fonts/', import.meta.url);
-const characters = formulaCharacters(renderedFormulas());
+const rendered = renderedFormulas();
 /** @type {Set<string>} */
 const terms = new Set();
 for (const face of FORMULA_FACES) {
   const whole = await readFile(new URL(`KaTeX_${face}.ttf`, formulas));
-  const made = await cutFormulaFace(whole, characters);
+  const made = await cutFormulaFace(whole, formulaCharacters(rendered, face));
   await writeFile(new URL(fileOfFace(face), to), made);
   console.log(`${fileOfFace(face)}: ${made.length} bytes`);
   const { name } = /** @type {{ name: { records: Record<string, Record<string, string>> } }} */ (

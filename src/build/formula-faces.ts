@@ -18,15 +18,23 @@ export const renderedFormulas = (): readonly string[] =>
 
 const named: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&', quot: '"', '#x27': "'" };
 
-/** The characters that formulas are set with, sorted. */
-export function formulaCharacters(formulas: readonly string[]): string {
-  const text = formulas.join('').replace(/<[^>]*>/g, '');
+const SLANTED = /<span class="[^"]*\bmathnormal\b[^"]*"[^>]*>([^<]*)<\/span>/g;
+
+const distinct = (text: string): string => {
   const plain = text.replace(/&([#\w]+);/g, (entity, name: string) => named[name] ?? entity);
   return [...new Set(plain)].sort().join('');
+};
+
+/** The characters that formulas are set with in a face, sorted: letters for quantities in the slanted one, all else in the others. */
+export function formulaCharacters(formulas: readonly string[], face: string): string {
+  const all = formulas.join('');
+  if (face.endsWith('Italic')) return distinct([...all.matchAll(SLANTED)].map(([, text]) => text).join(''));
+  return distinct(all.replace(SLANTED, '').replace(/<[^>]*>/g, ''));
 }
 
 /** A face of KaTeX (OFL), cut to the characters of the formulas and renamed. The same input gives the same bytes. */
 export async function cutFormulaFace(face: Uint8Array, characters: string): Promise<Uint8Array> {
-  const cut = await subsetFont(face, characters, { targetFormat: 'truetype' });
+  // without instructions for screens of few dots, which are most of a face that has few letters
+  const cut = await subsetFont(face, characters, { targetFormat: 'truetype', noHinting: true });
   return subsetFont(renamed(cut, RESERVED, OWN), characters, { targetFormat: 'woff2' });
 }

@@ -4,6 +4,8 @@ declare module 'subset-font' {
     readonly targetFormat: 'woff2' | 'truetype';
     /** Tags of the layout features that stay; all unless given. */
     readonly keepFeatures?: readonly string[];
+    /** Whether what fits outlines to few dots goes. */
+    readonly noHinting?: boolean;
     readonly variationAxes?: Record<string, { readonly min: number; readonly max: number }>;
   }
   export default function subsetFont(
