@@ -190,7 +190,7 @@ test('a hundred links stay usable: the widest are drawn, all are counted', async
 
 test('the announcer speaks the settled result, once', async ({ page }) => {
   await open(page);
-  const status = page.locator('p.visually-hidden[role="status"]');
+  const status = page.locator('p.visually-hidden[role="status"][aria-live]');
   await expect(status).toHaveText('');
   await readingsOf(page).pressSequentially('0', { delay: 20 });
   await readingsOf(page).fill('8 dBm');
