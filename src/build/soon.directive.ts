@@ -1,11 +1,10 @@
 import type { ClientDirective } from 'astro';
-import { painted } from './painted.ts';
+import { painted, wake } from './wake.ts';
 
 /** `client:soon`: an island wakes as soon as the page has been drawn, wherever on it or hidden it stands. */
 const soon: ClientDirective = async (load) => {
   await painted();
-  const hydrate = await load();
-  await hydrate();
+  await wake(load);
 };
 
 export default soon;
