@@ -17,8 +17,11 @@ export async function awake(page: Page): Promise<void> {
     await page.mouse.move(0, turn % 2);
     await page.evaluate(() => new Promise((resolve) => setTimeout(resolve, 50)));
   }
-  await page.evaluate(settle, patience);
+  await settled(page);
 }
+
+/** Waits until the page has drawn what was last asked of it, with what it had to fetch or to try for that. */
+export const settled = (page: Page): Promise<void> => page.evaluate(settle, patience);
 
 /** Whether there is a part that waits for a reader. */
 const isWaiting = (): boolean => document.querySelector('.late:not(.woken)') !== null;

@@ -1,6 +1,6 @@
 import type { Page } from '@playwright/test';
 import { MOST_NUMBERS, numbersIn } from '../../src/stage/numbers.ts';
-import { awake } from './awake.ts';
+import { awake, settled } from './awake.ts';
 import { allPages, expect, pages, test } from './site.ts';
 
 const stage = '/stage/learn/traceability/the-chain-to-the-definition/';
@@ -167,14 +167,14 @@ async function changed(page: Page): Promise<boolean> {
     return false;
   const textOf = async (): Promise<string> => (await slide.locator('.stage-band').textContent()) ?? '';
   const ghost = slide.locator('.stage-ghost');
-  // a press more may come while the answer to the one before is still worked out
   let was = '';
   for (let press = 0; press < 3 * MOST_PRESSES && (await ghost.count()) === 0; press += 1) {
     was += await textOf();
     await (press < MOST_PRESSES ? more : less).click();
-    // what computes the answer may be fetched first
-    await ghost.waitFor({ timeout: 300 }).catch(() => undefined);
-    const before = /^was (.*)/.exec((await ghost.textContent({ timeout: 1 }).catch(() => '')) ?? '')?.[1];
+    // what computes the answer may be fetched first, and trials are run: a press more would begin them anew
+    await settled(page);
+    const said = (await ghost.count()) > 0 ? await ghost.textContent() : '';
+    const before = /^was (.*)/.exec(said ?? '')?.[1];
     // soft: a wrong ghost on one step hides nothing of the next, and the test fails all the same
     for (const word of before?.split(' ') ?? [])
       expect.soft(was, 'the ghost is of an answer before').toContain(word);
