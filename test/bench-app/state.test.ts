@@ -320,6 +320,22 @@ describe('dragging', () => {
     expect(bench(pull(1, 'nobody')).past).toEqual([]);
   });
 
+  it('goes on from pull to pull as if each were the first, whatever is edited in between', () => {
+    for (const method of METHODS) {
+      const opened = bench({ type: 'open', entries: entriesOf(clubMeasurement(method)), problems: [] });
+      const { links } = opened.entries;
+      const above = editLink(links[0]?.id ?? '', { form: 'rectangular', amount: '0.2', unit: 'dB' });
+      for (const { id } of links)
+        for (const actions of [
+          [pull(1, id), pull(0.7, id), above, pull(1.1, id)],
+          [pull(0.5, id), pull(2, id)],
+        ])
+          expect(on(opened, grasp, ...actions).entries.links, id).toEqual(
+            on(opened, ...actions).entries.links,
+          );
+    }
+  });
+
   it('keeps the proportions of lopsided limits', () => {
     const lopsided = bench(editLink('pad', { form: 'asymmetric', lower: '-0.2', upper: '0.6' }));
     const pad = linkOf(on(lopsided, pull(1)), 'pad');

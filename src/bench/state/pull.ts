@@ -1,5 +1,6 @@
 import { type Input, propagate, type SumModel } from '#compute';
 import { amountOf, withAmount, withLinkAmount } from '../../sheet/amount.ts';
+import { sheetAt } from '../../sheet/at-point.ts';
 import { COVERAGE_FACTOR } from '../../sheet/coverage.ts';
 import type { LinkEntries } from '../../sheet/entries.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
@@ -7,11 +8,30 @@ import { outcomeOf } from '../../sheet/to-model.ts';
 import { statementEntries } from '../entries/statement-entries.ts';
 import { tidy, typed } from '../entries/typed.ts';
 import { amountSpec } from '../read/link-spec.ts';
+import type { BenchAction } from './actions.ts';
+import { editLink } from './edit-links.ts';
+import { settled } from './history.ts';
+import type { BenchState } from './state.types.ts';
 
 /** A handle moves in steps of this many dB, percent, volts ... */
 const STEP = 0.01;
 /** Amount small enough for its uncertainty to be in proportion. */
 const PROBE = 1e-3;
+
+/** What turns the place of a link's handle into an amount. It hangs on the amount itself in nothing: found once, it holds for a whole drag. */
+export interface Grip {
+  /** Standard uncertainty in dB of everything above the link. */
+  readonly aboveDb: number;
+  /** Standard uncertainty in dB of the result that one unit of the link's amount stands for. */
+  readonly dbPerAmount: number;
+}
+
+/** The grip of a link's handle; undefined if there is no such link, or no number at all. */
+export function gripOf(sheet: Sheet, id: string): Grip | undefined {
+  const outcome = outcomeOf(sheet);
+  if (!outcome.inRange || !sheet.links.some((link) => link.id === id)) return undefined;
+  return { aboveDb: uncertaintyAbove(outcome.model, id), dbPerAmount: uncertaintyPerAmount(sheet, id) };
+}
 
 /**
  * The texts of a link after its handle was dragged to where the band below it has this expanded uncertainty. What stands
@@ -23,18 +43,18 @@ export function pulledLink({
   sheet,
   id,
   expandedDb,
+  grip = gripOf(sheet, id),
 }: {
   sheet: Sheet;
   id: string;
   expandedDb: number;
+  grip?: Grip | undefined;
 }): Partial<LinkEntries> | undefined {
   const link = sheet.links.find((candidate) => candidate.id === id);
-  const outcome = outcomeOf(sheet);
-  if (link === undefined || !Number.isFinite(expandedDb) || !outcome.inRange) return undefined;
-  const above = uncertaintyAbove(outcome.model, id);
+  if (link === undefined || grip === undefined || !Number.isFinite(expandedDb)) return undefined;
   const wanted = Math.max(0, expandedDb / COVERAGE_FACTOR);
-  const own = Math.sqrt(Math.max(0, wanted ** 2 - above ** 2));
-  const wish = own / uncertaintyPerAmount(sheet, id);
+  const own = Math.sqrt(Math.max(0, wanted ** 2 - grip.aboveDb ** 2));
+  const wish = own / grip.dbPerAmount;
   const amount = Math.min(amountSpec(link.unit).max, Math.round(wish / STEP) / Math.round(1 / STEP));
   if (amount === amountOf(link.statement)) return {};
   return {
@@ -42,6 +62,26 @@ export function pulledLink({
     unit: link.unit,
     ...(link.correctionDb !== undefined && { loss: typed(tidy(link.lossDb)) }),
   };
+}
+
+/** The state after a handle was dragged, as a step of undo that goes on for as long as it is held; the same state where nothing changes. */
+export function pulled(
+  state: BenchState,
+  { id, expandedDb }: Extract<BenchAction, { type: 'pull' }>,
+  point: string,
+): BenchState {
+  const { held, entries } = state;
+  const sheet = sheetAt(state.measurement, point);
+  const last = held?.last;
+  // as long as nothing else has changed since the pull before
+  const goesOn = last?.entries === entries && last.id === id && last.point === point;
+  const grip = goesOn ? last.grip : gripOf(sheet, id);
+  const link = pulledLink({ sheet, id, expandedDb, grip });
+  if (link === undefined || Object.keys(link).length === 0) return state;
+  const next = settled(state, editLink(entries, id, link), `pull.${id}`);
+  return held && grip
+    ? { ...next, held: { ...held, last: { id, point, grip, entries: next.entries } } }
+    : next;
 }
 
 /**

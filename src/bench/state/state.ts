@@ -1,4 +1,3 @@
-import { sheetAt } from '../../sheet/at-point.ts';
 import type { SheetEntries } from '../../sheet/entries.ts';
 import { demonstrationEntries, freshEntries } from '../entries/fresh.ts';
 import { checkPath, type FieldPath, reasonPath } from '../form/keys.ts';
@@ -10,7 +9,7 @@ import { chooseMethod } from './choose-method.ts';
 import { addLink, duplicateLink, editLink, moveLink, removeLink } from './edit-links.ts';
 import { addPoint, editPoint, removePoint } from './edit-points.ts';
 import { cancelled, isContinued, ofSheet, redone, settled, undone } from './history.ts';
-import { pulledLink } from './pull.ts';
+import { pulled } from './pull.ts';
 import type { BenchState } from './state.types.ts';
 
 export type { BenchAction } from './actions.ts';
@@ -136,7 +135,7 @@ function reduceRest(state: BenchState, action: Rest): BenchState {
         held: { entries: state.entries, measurement: state.measurement },
       };
     case 'pull':
-      return pulled(state, action);
+      return pulled(state, action, shownPoint(state));
     case 'release':
       return { ...state, lastPath: undefined, held: undefined };
     case 'cancel':
@@ -189,10 +188,4 @@ function replaced(state: BenchState, entries: SheetEntries, addressProblems: rea
     point: firstPoint(entries),
     addressProblems,
   };
-}
-
-function pulled(state: BenchState, { id, expandedDb }: Extract<BenchAction, { type: 'pull' }>): BenchState {
-  const link = pulledLink({ sheet: sheetAt(state.measurement, shownPoint(state)), id, expandedDb });
-  if (link === undefined || Object.keys(link).length === 0) return state;
-  return settled(state, editLink(state.entries, id, link), `pull.${id}`);
 }

@@ -16,11 +16,19 @@ export interface BandDragActions {
  */
 export function useBandDrag({ grasp, pull, release, cancel }: BandDragActions) {
   const held = useRef<
-    | { readonly id: string; readonly svg: SVGSVGElement; readonly frame: BandFrame; readonly offset: number }
+    | {
+        readonly id: string;
+        readonly frame: BandFrame;
+        /** From the window to the figure: what is measured anew with each movement would have the page laid out first. */
+        readonly toFigure: DOMMatrix;
+        readonly offset: number;
+        readonly answers: HTMLElement | null | undefined;
+      }
     | undefined
   >(undefined);
   const end = (finish: () => void) => (): void => {
     if (held.current === undefined) return;
+    held.current.answers?.removeAttribute('style');
     held.current = undefined;
     finish();
   };
@@ -34,13 +42,18 @@ export function useBandDrag({ grasp, pull, release, cancel }: BandDragActions) {
       if (!svg || id === undefined || !isBandFrame(frame) || !event.isPrimary || event.button !== 0) return;
       event.preventDefault();
       event.currentTarget.setPointerCapture(event.pointerId);
-      held.current = { id, svg, frame, offset: toFigure(svg, event) - Number(handle.dataset.end) };
+      const toFigure = svg.getScreenCTM()?.inverse() ?? new DOMMatrix();
+      const offset = along(toFigure, event) - Number(handle.dataset.end);
+      // a box of one size while it is held: another number in it then moves nothing else, and the page need not be laid out for it
+      const answers = event.currentTarget.parentElement?.querySelector<HTMLElement>('.answers');
+      if (answers) answers.style.cssText = `contain:size layout;height:${answers.offsetHeight}px`;
+      held.current = { id, frame, toFigure, offset, answers };
       grasp();
     },
     onPointerMove: (event: PointerEvent): void => {
       if (!held.current) return;
-      const { id, svg, frame, offset } = held.current;
-      pull(id, toFigure(svg, event) - offset, frame);
+      const { id, frame, toFigure, offset } = held.current;
+      pull(id, along(toFigure, event) - offset, frame);
     },
     onPointerUp: end(release),
     onPointerCancel: end(cancel),
@@ -48,8 +61,5 @@ export function useBandDrag({ grasp, pull, release, cancel }: BandDragActions) {
   return { handlers, heldIn: held.current?.frame };
 }
 
-/** A pointer's x in the units of the figure's view box. */
-function toFigure(svg: SVGSVGElement, { clientX, clientY }: PointerEvent): number {
-  const matrix = svg.getScreenCTM();
-  return matrix ? new DOMPoint(clientX, clientY).matrixTransform(matrix.inverse()).x : 0;
-}
+/** A pointer's x in the units of the figure's view box: figures are never turned, so that y does not come in. */
+const along = ({ a, e }: DOMMatrix, { clientX }: PointerEvent): number => a * clientX + e;
