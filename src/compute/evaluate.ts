@@ -1,3 +1,4 @@
+import { comonotoneSum } from './combine/comonotone-sum.ts';
 import type { CoverageWish } from './combine/coverage-factor.ts';
 import { estimateOf } from './combine/estimate.ts';
 import { mergeCauses } from './combine/merge-causes.ts';
@@ -22,7 +23,7 @@ function whyNotWhole(model: Model): NotWhole | undefined {
 function wholeOf(model: Model, coverageProbability: number): Result['whole'] {
   const unavailable = whyNotWhole(model);
   if (unavailable !== undefined || model.kind !== 'sum') return { unavailable: unavailable ?? 'not-a-sum' };
-  const { constant, terms } = mergeCauses(model);
+  const { constant, terms } = mergeCauses(model, comonotoneSum);
   return wholeDistribution({ constant, terms, coverageProbability });
 }
 

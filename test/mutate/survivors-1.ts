@@ -569,10 +569,4 @@ export const survivorsOfDrawing: readonly Survivor[] = [
     to: ['weightAt(u) >= least'],
     reason: 'Equality is a point of measure zero.',
   },
-  {
-    file: 'src/compute/special/student-characteristic.ts',
-    within: 'part < FINE.least',
-    to: ['false', 'part <= FINE.least'],
-    reason: 'The parts left out are below 1e-14.',
-  },
 ];

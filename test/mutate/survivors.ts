@@ -55,19 +55,19 @@ export const survivors: readonly Survivor[] = [
     reason: 'Every input belongs to a knob, so that each value of a start is set before it is used.',
   },
   {
-    file: 'src/compute/combine/comonotone-sum.ts',
+    file: 'src/compute/combine/together.ts',
     within: 'sensitivity > 0',
     to: ['sensitivity >= 0'],
     reason: 'A part of sensitivity 0 was left out before.',
   },
   {
-    file: 'src/compute/combine/comonotone-sum.ts',
+    file: 'src/compute/combine/together.ts',
     within: 'RANKS - 1',
     to: ['RANKS + 1'],
     reason: 'One rank more lies among the others or is the end itself.',
   },
   {
-    file: 'src/compute/combine/comonotone-sum.ts',
+    file: 'src/compute/combine/together.ts',
     within: "unlimited('upper')",
     to: ['""'],
     reason: 'Whatever is not the lower end is the upper one.',
@@ -922,7 +922,7 @@ export const survivors: readonly Survivor[] = [
     reason: 'At 0 the share is 0 as well.',
   },
   {
-    file: 'src/compute/distribution/trapezoid-shape.ts',
+    file: 'src/compute/special/sinc.ts',
     within: 'Math.abs(x) < 1e-5',
     to: ['Math.abs(x) <= 1e-5'],
     reason: 'Both ways agree there to the last bit.',

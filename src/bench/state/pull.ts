@@ -27,7 +27,7 @@ export interface Grip {
 }
 
 /** The grip of a link's handle; undefined if there is no such link, or no number at all. */
-export function gripOf(sheet: Sheet, id: string): Grip | undefined {
+function gripOf(sheet: Sheet, id: string): Grip | undefined {
   const outcome = outcomeOf(sheet);
   if (!outcome.inRange || !sheet.links.some((link) => link.id === id)) return undefined;
   return { aboveDb: uncertaintyAbove(outcome.model, id), dbPerAmount: uncertaintyPerAmount(sheet, id) };

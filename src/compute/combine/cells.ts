@@ -1,7 +1,7 @@
 import type { Distribution } from '../distribution/distribution.ts';
 import { quantileFromAbove } from '../distribution/standard.ts';
-import { sinc } from '../distribution/trapezoid-shape.ts';
 import { unitNodes } from '../special/integrate.ts';
+import { sinc } from '../special/sinc.ts';
 import { centreOf, spreadOf } from './extent.ts';
 import { type Complex, halfTurn, transformPair } from './fourier.ts';
 

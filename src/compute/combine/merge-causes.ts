@@ -1,21 +1,21 @@
 import type { Distribution } from '../distribution/distribution.ts';
 import type { Input, SumModel } from '../model.ts';
 import { affineOf, quartileDistance } from './comonotone.ts';
-import { comonotoneSum } from './comonotone-sum.ts';
 import { centreOf } from './input.ts';
+import type { Part } from './together.ts';
 
-/** One independent term of a sum: an input alone, or all inputs under one cause merged into one variable. */
-export interface Term {
+/** One independent term of a sum: an input alone, or all inputs under one cause merged into one variable, which is known as `Of`. */
+export interface Term<Of = Distribution> {
   /** Ids of the inputs that it stands for. */
   readonly ids: readonly string[];
-  readonly distribution: Distribution;
+  readonly distribution: Of;
   readonly sensitivity: number;
 }
 
 /** A sum of independent terms. */
-export interface MergedSum {
+export interface MergedSum<Of = Distribution> {
   readonly constant: number;
-  readonly terms: readonly Term[];
+  readonly terms: readonly Term<Of>[];
 }
 
 interface Weighted {
@@ -44,24 +44,28 @@ function mergeOneShape(members: readonly Weighted[], base: Distribution): Merged
   return { constant: constant + sensitivity * base.quantile(0.5), terms: [] };
 }
 
-function mergeCause(members: readonly Weighted[]): MergedSum {
+/** How inputs of several shapes that move together become one variable. */
+type Join<Of> = (parts: readonly Part[]) => Of;
+
+function mergeCause<Of>(members: readonly Weighted[], join: Join<Of>): MergedSum<Distribution | Of> {
   const [first] = members;
   if (first === undefined) return { constant: 0, terms: [] };
   const oneShape = mergeOneShape(members, first.input.distribution);
   if (oneShape !== undefined) return oneShape;
   const parts = members.map(({ input: { distribution }, sensitivity }) => ({ distribution, sensitivity }));
   const ids = members.map(({ input }) => input.id);
-  return { constant: 0, terms: [{ ids, distribution: comonotoneSum({ parts }), sensitivity: 1 }] };
+  return { constant: 0, terms: [{ ids, distribution: join(parts), sensitivity: 1 }] };
 }
 
 /**
  * A sum as independent terms: inputs under one cause become one variable; constants and inputs without effect join the
  * constant. Expects a model already checked; correlations are none of its business.
+ * @param join makes one variable of inputs of several shapes: its whole distribution (`comonotoneSum`), or what is known without (`together`).
  */
-export function mergeCauses(model: SumModel): MergedSum {
+export function mergeCauses<Of>(model: SumModel, join: Join<Of>): MergedSum<Distribution | Of> {
   let constant = model.constant;
   const byCause = new Map<string, Weighted[]>();
-  const terms: Term[] = [];
+  const terms: Term<Distribution | Of>[] = [];
   model.inputs.forEach((input, i) => {
     const sensitivity = model.sensitivities[i] ?? 0;
     if (sensitivity === 0) return;
@@ -76,7 +80,7 @@ export function mergeCauses(model: SumModel): MergedSum {
     byCause.set(input.cause, [...(byCause.get(input.cause) ?? []), { input, sensitivity }]);
   });
   for (const members of byCause.values()) {
-    const merged = mergeCause(members);
+    const merged = mergeCause(members, join);
     constant += merged.constant;
     terms.push(...merged.terms);
   }

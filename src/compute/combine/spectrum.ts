@@ -1,6 +1,7 @@
 import type { Distribution } from '../distribution/distribution.ts';
-import { isMember, type Member } from '../distribution/standard.ts';
+import { isMember } from '../distribution/standard.ts';
 import { type Cells, cellCharacteristics } from './cells.ts';
+import { characteristicAlong } from './characteristic.ts';
 import { type Extent, FINENESS, MOST_CELLS, spreadOf } from './extent.ts';
 import type { Complex } from './fourier.ts';
 import type { Reference } from './reference.ts';
@@ -46,18 +47,17 @@ function cellsFor(parts: readonly Distribution[], { period, spread }: Extent): C
 /** A characteristic function that multiplies entry j of a product, in place. */
 type Factor = (product: { re: number; im: number }, j: number) => void;
 
-const hasFormula = (part: Distribution): part is Member =>
-  isMember(part) && part.standard.characteristic !== undefined;
-
-function byFormula({ standard, scale }: Member, step: number): Factor {
-  const characteristic = standard.characteristic as (w: number) => number;
-  const along =
-    standard.characteristicAlong?.(scale * step) ?? ((j: number) => characteristic(scale * step * j));
-  return (product, j) => {
-    const value = along(j);
-    product.re *= value;
-    product.im *= value;
-  };
+/** By the formula of its shape, where that has one. */
+function byFormula(part: Distribution, step: number): Factor | undefined {
+  const along = isMember(part) ? characteristicAlong(part.standard, part.scale * step) : undefined;
+  return (
+    along &&
+    ((product, j) => {
+      const value = along(j);
+      product.re *= value;
+      product.im *= value;
+    })
+  );
 }
 
 function byCells({ re, im }: Complex): Factor {
@@ -88,9 +88,10 @@ export function spectrumOf(
 ): Spectrum {
   const cells = cellsFor(parts, extent);
   const most = cells.size / CELLS_PER_FREQUENCY;
-  const others = parts.filter((part) => !hasFormula(part));
+  const known = parts.map((part) => byFormula(part, (2 * Math.PI) / cells.period));
+  const others = parts.filter((_, index) => known[index] === undefined);
   const factors = [
-    ...parts.filter(hasFormula).map((part) => byFormula(part, (2 * Math.PI) / cells.period)),
+    ...known.filter((factor) => factor !== undefined),
     ...cellCharacteristics(others, cells, most).map(byCells),
   ];
   const re = new Float64Array(most + 1);

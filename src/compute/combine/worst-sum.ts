@@ -1,10 +1,11 @@
 import type { SumModel } from '../model.ts';
 import type { WorstCase } from '../result.ts';
 import { mergeCauses } from './merge-causes.ts';
+import { together } from './together.ts';
 
 /** The worst case of a sum that was checked: the limits of its independent terms, those under one cause together. */
 export function worstOfSum(model: SumModel): WorstCase {
-  const merged = mergeCauses(model);
+  const merged = mergeCauses(model, together);
   let [lower, upper] = [merged.constant, merged.constant];
   const unlimited = new Set<string>();
   for (const { ids, distribution, sensitivity } of merged.terms) {

@@ -1,5 +1,4 @@
 import { finite, positive } from '../quantity.ts';
-import { besselJ0 } from '../special/bessel.ts';
 import { halfTurnSine } from '../special/half-turn-sine.ts';
 import { type Member, memberOf, type Standard } from './standard.ts';
 
@@ -15,7 +14,6 @@ function arcsineShape(): Standard {
     lowerShare: (z) => (2 / Math.PI) * Math.asin(Math.sqrt((1 + z) / 2)),
     lowerQuantile: (share) => -Math.cos(Math.PI * share),
     sample: (random) => halfTurnSine(2 * random() - 1),
-    characteristic: besselJ0,
   };
 }
 

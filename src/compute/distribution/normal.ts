@@ -19,7 +19,6 @@ function normalShape(): Standard {
     lowerShare: normalShareBelow,
     lowerQuantile: normalQuantile,
     sample: (random) => normalQuantile(aboveZero(random)),
-    characteristic: (w) => Math.exp(-0.5 * w * w),
   };
 }
 

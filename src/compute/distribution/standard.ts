@@ -17,10 +17,8 @@ export interface Standard {
   sample(random: Random): number;
   /** Of Student's t only. */
   readonly degreesOfFreedom?: number;
-  /** Characteristic function E cos(w z), w >= 0; absent where no quick form is known. */
-  characteristic?(w: number): number;
-  /** The same at whole multiples of a step, as a function of the multiple, where that is quicker when asked for in turn. */
-  characteristicAlong?(step: number): (multiple: number) => number;
+  /** Half-width of the top, of trapezoids only: 0 (triangle) to 1 (rectangle). */
+  readonly topRatio?: number;
 }
 
 /** A member of the family of one standard shape, with what is needed to stretch and move it again. */

@@ -1,6 +1,5 @@
 import { finite, positive } from '../quantity.ts';
 import { studentPeak, studentProfile, studentQuantile, studentShareBelow } from '../special/student.ts';
-import { studentCharacteristic, studentCharacteristicAlong } from '../special/student-characteristic.ts';
 import type { Random } from './distribution.ts';
 import { normal } from './normal.ts';
 import { type Member, memberOf, type Standard } from './standard.ts';
@@ -28,8 +27,6 @@ function studentShape(degreesOfFreedom: number): Standard {
     lowerShare: (t) => studentShareBelow({ t, degreesOfFreedom }),
     lowerQuantile: (share) => studentQuantile({ share, degreesOfFreedom }),
     sample: (random) => randomStudent(random, degreesOfFreedom),
-    characteristic: studentCharacteristic(degreesOfFreedom),
-    characteristicAlong: studentCharacteristicAlong(degreesOfFreedom),
   };
 }
 

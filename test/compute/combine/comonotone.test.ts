@@ -9,6 +9,7 @@ import {
 import { comonotoneSum } from '../../../src/compute/combine/comonotone-sum.ts';
 import { mergeCauses } from '../../../src/compute/combine/merge-causes.ts';
 import { tabulated } from '../../../src/compute/combine/tabulated.ts';
+import { worstOfSum } from '../../../src/compute/combine/worst-sum.ts';
 import { arcsine } from '../../../src/compute/distribution/arcsine.ts';
 import { constant } from '../../../src/compute/distribution/constant.ts';
 import type { Distribution } from '../../../src/compute/distribution/distribution.ts';
@@ -129,7 +130,7 @@ describe('the sum of different shapes under one cause', () => {
     { distribution: box, sensitivity: 1 },
     { distribution: bell, sensitivity: 0.5 },
   ];
-  const together = comonotoneSum({ parts });
+  const together = comonotoneSum(parts);
 
   test('its quantiles are the sums of quantiles', () => {
     for (const p of [0.001, 0.025, 0.2, 0.5, 0.8, 0.975, 0.999])
@@ -156,12 +157,10 @@ describe('the sum of different shapes under one cause', () => {
   test('mean and standard deviation are those of the sum', () => {
     expect(together.mean).toBe(0);
     expect(together.shape).toBe('transformed');
-    const aside = comonotoneSum({
-      parts: [
-        { distribution: rectangular({ lower: 4, upper: 6 }), sensitivity: 1 },
-        { distribution: normal({ mean: -3, standardDeviation: 1 }), sensitivity: 0.5 },
-      ],
-    });
+    const aside = comonotoneSum([
+      { distribution: rectangular({ lower: 4, upper: 6 }), sensitivity: 1 },
+      { distribution: normal({ mean: -3, standardDeviation: 1 }), sensitivity: 0.5 },
+    ]);
     expect(aside.mean).toBeCloseTo(3.5, 14);
     expect(aside.standardDeviation).toBeCloseTo(together.standardDeviation ?? 0, 12);
     const r = Math.sqrt(3 / Math.PI);
@@ -171,18 +170,18 @@ describe('the sum of different shapes under one cause', () => {
     );
     const t1 = student({ location: 0, scale: 1, degreesOfFreedom: 1 });
     const t2 = student({ location: 0, scale: 1, degreesOfFreedom: 2 });
-    const with1 = comonotoneSum({ parts: [...parts, { distribution: t1, sensitivity: 1 }] });
+    const with1 = comonotoneSum([...parts, { distribution: t1, sensitivity: 1 }]);
     expect(with1.mean).toBe(undefined);
-    const first1 = comonotoneSum({ parts: [{ distribution: t1, sensitivity: 1 }, ...parts] });
+    const first1 = comonotoneSum([{ distribution: t1, sensitivity: 1 }, ...parts]);
     expect(first1.mean).toBe(undefined);
     expect(with1.standardDeviation).toBe(undefined);
-    const with2 = comonotoneSum({ parts: [...parts, { distribution: t2, sensitivity: 1 }] });
+    const with2 = comonotoneSum([...parts, { distribution: t2, sensitivity: 1 }]);
     expect(with2.mean).toBe(0);
     expect(with2.standardDeviation).toBe(undefined);
   });
 
   test('far out its quantiles still rise, its shares end at 0 and 1, and nothing is likely beyond its table', () => {
-    const fresh = comonotoneSum({ parts });
+    const fresh = comonotoneSum(parts);
     const shares = [1e-9, 1e-8, 1e-7, 1e-6, 1e-3, 0.5, 0.999, 1 - 1e-6, 1 - 1e-7, 1 - 1e-8, 1 - 1e-9];
     const quantiles = shares.map((p) => fresh.quantile(p));
     quantiles.forEach((x, i) => {
@@ -194,12 +193,10 @@ describe('the sum of different shapes under one cause', () => {
 
   test('with opposite signs the sum folds: box less U has exactly the limits of its widest gap', () => {
     const u = arcsine({ centre: 0, halfWidth: 1 });
-    const against = comonotoneSum({
-      parts: [
-        { distribution: box, sensitivity: 1 },
-        { distribution: u, sensitivity: -1 },
-      ],
-    });
+    const against = comonotoneSum([
+      { distribution: box, sensitivity: 1 },
+      { distribution: u, sensitivity: -1 },
+    ]);
     const g = (p: number) => 2 * p - 1 + Math.cos(Math.PI * p);
     // Share below x counted directly: the part of a million ranks with g <= x.
     for (const x of [-0.15, -0.05, 0, 0.1, 0.2]) {
@@ -213,12 +210,10 @@ describe('the sum of different shapes under one cause', () => {
 
   test('an unlimited part opens the side it reaches', () => {
     const oneSided = (sensitivity: number) =>
-      comonotoneSum({
-        parts: [
-          { distribution: box, sensitivity: 1 },
-          { distribution: halfOpen, sensitivity },
-        ],
-      }).limits;
+      comonotoneSum([
+        { distribution: box, sensitivity: 1 },
+        { distribution: halfOpen, sensitivity },
+      ]).limits;
     const halfOpen: Distribution = { ...bell, limits: { lower: -2, upper: Number.POSITIVE_INFINITY } };
     expect(oneSided(1).upper).toBe(Number.POSITIVE_INFINITY);
     expect(Number.isFinite(oneSided(1).lower)).toBe(true);
@@ -231,7 +226,7 @@ describe('the sum of different shapes under one cause', () => {
     const values = ranks.map((p) => together.sample(() => p));
     const meanSquare = values.reduce((sum, x) => sum + x * x, 0) / values.length;
     expect(Math.sqrt(meanSquare)).toBeCloseTo(together.standardDeviation ?? 0, 2);
-    expect(() => comonotoneSum({ parts: [] })).toThrow('comonotoneSum: parts must not be empty, got 0');
+    expect(() => comonotoneSum([])).toThrow('together: parts must not be empty, got 0');
   });
 });
 
@@ -264,9 +259,48 @@ describe('a table of shares', () => {
   });
 });
 
+describe('a worst case of what moves together', () => {
+  const box = { ...limited('a', 2), cause: 'x' };
+  const worst = (other: Distribution, sensitivities: number[]) =>
+    worstOfSum({
+      kind: 'sum',
+      constant: 10,
+      inputs: [box, { id: 'b', distribution: other, cause: 'x' }],
+      sensitivities,
+    });
+
+  test('has the ends that its whole distribution has, whatever the signs', () => {
+    const u = arcsine({ centre: 1, halfWidth: 1 });
+    for (const sensitivities of [
+      [1, 1],
+      [1, -1],
+      [-0.5, 2],
+    ]) {
+      const parts = [box.distribution, u].map((distribution, i) => ({
+        distribution,
+        sensitivity: sensitivities[i] ?? 0,
+      }));
+      const { lower, upper } = comonotoneSum(parts).limits;
+      expect(worst(u, sensitivities)).toEqual({
+        interval: { lower: 10 + lower, upper: 10 + upper },
+        unlimited: [],
+      });
+    }
+    expect(worst(u, [1, 1]).interval).toEqual({ lower: 8, upper: 14 });
+  });
+
+  test('stands at the middle of a sum without limits or mean', () => {
+    const open = student({ location: 3, scale: 1, degreesOfFreedom: 1 });
+    const { interval, unlimited } = worst(open, [1, 2]);
+    expect(interval.lower).toBeCloseTo(16, 9);
+    expect(interval.upper).toBe(interval.lower);
+    expect(unlimited).toEqual(['a', 'b']);
+  });
+});
+
 describe('merging causes', () => {
   const merged = (inputs: Input[], sensitivities: number[], start = 0) =>
-    mergeCauses({ kind: 'sum', constant: start, inputs, sensitivities });
+    mergeCauses({ kind: 'sum', constant: start, inputs, sensitivities }, comonotoneSum);
 
   test('inputs under one cause become one term with the signed sum of their widths', () => {
     const inputs = [limited('a', 1, { cause: 'x' }), limited('b', 2, { cause: 'x' }), limited('c', 1)];

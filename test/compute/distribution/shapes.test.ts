@@ -8,9 +8,9 @@ import { rectangular } from '../../../src/compute/distribution/rectangular.ts';
 import { scaled } from '../../../src/compute/distribution/scaled.ts';
 import { quantileFromAbove } from '../../../src/compute/distribution/standard.ts';
 import { student } from '../../../src/compute/distribution/student.ts';
-import { sinc } from '../../../src/compute/distribution/trapezoid-shape.ts';
 import { trapezoidal } from '../../../src/compute/distribution/trapezoidal.ts';
 import { triangular } from '../../../src/compute/distribution/triangular.ts';
+import { sinc } from '../../../src/compute/special/sinc.ts';
 import { inDecibels } from './shapes.ts';
 
 const unit = { lower: -1, upper: 1 };

@@ -5,7 +5,6 @@ import { normalShareBelow } from '../../../src/compute/special/normal.ts';
 import { normalsAlong } from '../../../src/compute/special/normals-along.ts';
 import { studentShareBelow } from '../../../src/compute/special/student.ts';
 import {
-  studentCharacteristic,
   studentCharacteristicAlong,
   studentMixture,
 } from '../../../src/compute/special/student-characteristic.ts';
@@ -32,19 +31,12 @@ describe('besselJ0', () => {
 });
 
 describe("the characteristic function of Student's t", () => {
-  test('agrees with 50-digit values to 1e-11, absolute', () => {
-    expect(
-      offenders(special.studentCharacteristic, 1e-11, (row) =>
-        Math.abs(studentCharacteristic(row.inputs[1] as number)(row.inputs[0] as number) - answerOf(row)),
-      ),
-    ).toEqual([]);
-  });
-
-  test('agrees with them as well where it is asked for step by step', () => {
+  test('agrees with 50-digit values to 1e-11, absolute, however many steps lead there', () => {
     for (const multiple of [1, 31, 32, 500])
       expect(
         offenders(special.studentCharacteristic, 1e-11, (row) => {
-          const along = studentCharacteristicAlong(row.inputs[1] as number)(
+          const along = studentCharacteristicAlong(
+            row.inputs[1] as number,
             (row.inputs[0] as number) / multiple,
           );
           for (let j = 1; j < multiple; j++) along(j);
@@ -55,8 +47,8 @@ describe("the characteristic function of Student's t", () => {
 
   test('one degree fades as exp(-w)', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 20, noNaN: true }), (w) => {
-        expect(studentCharacteristic(1)(w)).toBeCloseTo(Math.exp(-w), 11);
+      fc.property(fc.double({ min: 1e-6, max: 20, noNaN: true }), (w) => {
+        expect(studentCharacteristicAlong(1, w)(1)).toBeCloseTo(Math.exp(-w), 11);
       }),
     );
   });
