@@ -39,6 +39,21 @@ describe('rows of the reading band', () => {
     ]);
   });
 
+  it('ask for the whole distribution only where its curve is drawn', () => {
+    const chain = chainOf(clubSheet());
+    let asked = 0;
+    const watched = Object.defineProperty({ ...chain.result }, 'whole', {
+      get: () => {
+        asked += 1;
+        return chain.result.whole;
+      },
+    });
+    rowsOf(clubSheet(), { chain: { ...chain, result: watched } });
+    expect(asked).toBe(0);
+    rowsOf(clubSheet(), { chain: { ...chain, result: watched }, showCurve: true });
+    expect(asked).toBe(1);
+  });
+
   it('begin with the definition: exact, without a band or a handle', () => {
     expect(rowsOf(clubSheet())[0]).toEqual({
       id: DEFINITION_ID,

@@ -92,12 +92,14 @@ function socketRow(options: BandRowOptions): BandRow {
 
 /** Strip, end marks, curve and ghost of one cumulative result; nothing where nothing has been added yet. */
 function drawn(result: Cumulative, ghost: Cumulative | undefined, { showLimits, showCurve }: BandRowOptions) {
-  const { propagation, worstCase, whole } = result;
+  const { propagation, worstCase } = result;
   if (propagation.standardUncertainty === 0) return {};
+  // asked for only where it is drawn: it is found when it is asked for
+  const whole = showCurve ? result.whole : undefined;
   return {
     strip: propagation.interval,
     ...(showLimits && { limits: { ...worstCase.interval, open: worstCase.unlimited.length > 0 } }),
-    ...(showCurve && whole && 'curve' in whole && { curve: whole.curve }),
+    ...(whole && 'curve' in whole && { curve: whole.curve }),
     ...(ghost &&
       differs(ghost.propagation.interval, propagation.interval) && { ghost: ghost.propagation.interval }),
   };
