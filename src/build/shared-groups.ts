@@ -91,8 +91,12 @@ function cutFor(all: readonly Group[], loads: readonly Load[]): readonly Group[]
   return best.groups;
 }
 
-/** Whether a module is what a page itself runs, a `<script>` of it: it acts when it is loaded, where others only offer what they have. */
-const isPageScript = (module: string): boolean => module.includes('astro&type=script');
+/**
+ * Whether a file is what a page itself runs, a `<script>` of it with what nothing else asks for: it acts when it is loaded, where others only
+ * offer what they have, and it is loaded before the page is drawn, where islands come after.
+ */
+const isPageScript = ({ modules }: Chunk): boolean =>
+  Object.keys(modules).some((module) => module.includes('astro&type=script'));
 
 /**
  * Name of the file that each module of a bundle goes into, so that a page loads what it needs in few files and little in vain. The script
@@ -104,11 +108,9 @@ export function fileOfModule(bundled: readonly Chunk[], pages: readonly Page[]):
   const loads = loadsOf(chunks, pages);
   return new Map(
     cutFor(groupsBySet(chunks, loads), loads).flatMap((group, index) =>
-      group.chunks.flatMap(({ modules }) =>
-        Object.keys(modules)
-          .filter((module) => !isPageScript(module))
-          .map((module) => [module, `part-${index}`] as const),
-      ),
+      group.chunks
+        .filter((chunk) => !isPageScript(chunk))
+        .flatMap(({ modules }) => Object.keys(modules).map((module) => [module, `part-${index}`] as const)),
     ),
   );
 }
