@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import type { BandRow } from '../figures/reading-band.types.ts';
 import { amountOf } from '../sheet/amount.ts';
 import { bandChainOf } from '../sheet/chain.ts';
@@ -60,6 +61,7 @@ function taken(rows: readonly BandRow[], others: readonly string[]): readonly Ba
 /** The reading band on the wall, with one number that answers "what if it were ...?" in one press. */
 export default function StageBand({ sheet, rung, others = [] }: StageBandProps) {
   const [state, send] = useMirrored(reduceBand, initialState({ sheet }));
+  const [written] = useState(state);
   const chain = bandChainOf(state.sheet);
   const link = state.sheet.links.find(({ id }) => id === rung);
   if (link === undefined) throw new RangeError(`StageBand: rung must be in the preset, got ${rung}`);
@@ -89,6 +91,7 @@ export default function StageBand({ sheet, rung, others = [] }: StageBandProps) 
         halfSpanDb={halfSpanOf(state)}
         name={bandStrings.name}
         description={bandStrings.description(summary)}
+        asWritten={state === written}
         {...pulling(send)}
         onPull={(id, expandedDb) => send({ type: 'pull', id, expandedDb })}
       />

@@ -1,4 +1,4 @@
-import { useMemo, useReducer } from 'preact/hooks';
+import { useMemo, useReducer, useState } from 'preact/hooks';
 import { bandChainOf } from '../../sheet/chain.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 import { AddressProblems } from '../parts/AddressProblems.tsx';
@@ -45,6 +45,7 @@ export default function ReadingBandWidget({
 }: ReadingBandWidgetProps) {
   const prepared = useMemo(() => ({ sheet, showLimits, showCurve }), [sheet, showLimits, showCurve]);
   const [state, send] = useReducer(reduceBand, prepared, initialState);
+  const [written] = useState(state);
   const problems = useBandAddress({ state, send, prepared, instance });
   const chain = useChain(state.sheet, state.showCurve);
   const before = useMemo(() => state.before && bandChainOf(state.before), [state.before]);
@@ -66,6 +67,7 @@ export default function ReadingBandWidget({
         halfSpanDb={halfSpanOf(state)}
         name={strings.name}
         description={strings.description(summary)}
+        asWritten={state === written}
         {...pulling(send)}
         onPull={(id, expandedDb) => send({ type: 'pull', id, expandedDb })}
       />
