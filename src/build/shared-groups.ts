@@ -98,6 +98,9 @@ function cutFor(all: readonly Group[], loads: readonly Load[]): readonly Group[]
 const isPageScript = ({ modules }: Chunk): boolean =>
   Object.keys(modules).some((module) => module.includes('astro&type=script'));
 
+/** Whether a module is what fetches others by a call: a few letters, for which the script of a page should not load a file of islands. */
+const isHelper = (module: string): boolean => module.includes('vite/preload-helper');
+
 /**
  * Name of the file that each module of a bundle goes into, so that a page loads what it needs in few files and little in vain. The script
  * of a page stays in a file of its own: in a shared one it would run on every page that loads the file.
@@ -110,7 +113,11 @@ export function fileOfModule(bundled: readonly Chunk[], pages: readonly Page[]):
     cutFor(groupsBySet(chunks, loads), loads).flatMap((group, index) =>
       group.chunks
         .filter((chunk) => !isPageScript(chunk))
-        .flatMap(({ modules }) => Object.keys(modules).map((module) => [module, `part-${index}`] as const)),
+        .flatMap(({ modules }) =>
+          Object.keys(modules)
+            .filter((module) => !isHelper(module))
+            .map((module) => [module, `part-${index}`] as const),
+        ),
     ),
   );
 }
