@@ -54,9 +54,10 @@ export interface HelpQuestion extends JudgedModel {
 }
 
 /**
- * `whatWouldHelp` in steps, each of which evaluates the model once at most: yields a link's help when it is complete and undefined
- * while it is not. The caller stops by not asking for more.
- * @throws RangeError as `whatWouldHelp`.
+ * For each link: the result if it were perfect, if it were half as uncertain, and if it were replaced by a stated better one, the
+ * reading staying where it is. In steps, each of which evaluates the model once at most: yields a link's help when it is complete
+ * and undefined while it is not. The caller stops by not asking for more.
+ * @throws RangeError as `evaluate` and `judge`, for a better input that stands for none and a link that the model has not.
  */
 export function* helpSteps({
   better = [],
@@ -75,15 +76,6 @@ export function* helpSteps({
       others.length === 0 ? undefined : outcomeOf({ ...question, model: exchanged(model, others) });
     yield { link, perfect, halved, replaced };
   }
-}
-
-/**
- * For each link: the result if it were perfect, if it were half as uncertain, and if it were replaced by a stated better
- * one, the reading staying where it is.
- * @throws RangeError as `evaluate` and `judge`, for a better input that stands for none and a link that the model has not.
- */
-export function whatWouldHelp(question: HelpQuestion): LinkHelp[] {
-  return [...helpSteps(question)].filter((help) => help !== undefined);
 }
 
 /** The one change that would settle the matter, if there is one. */
@@ -127,8 +119,10 @@ export interface PricedQuestion extends JudgedModel {
 }
 
 /**
- * `cheapestChange` in steps, each of which evaluates the model once at most; the change comes at the end.
- * @throws RangeError as `cheapestChange`.
+ * The cheapest single change that turns "can't tell" into a verdict, the reading staying where it is: the link whose price is
+ * lowest among those that can do it, or without prices the one that has to be improved least. In steps, each of which evaluates
+ * the model once at most; the change comes at the end.
+ * @throws RangeError as `evaluate` and `judge`.
  */
 export function* cheapestSteps({
   price = () => 0,
@@ -144,17 +138,4 @@ export function* cheapestSteps({
   }
   const [best] = changes.sort((a, b) => price(a.link) - price(b.link) || b.factor - a.factor);
   return best ?? { kind: 'none' };
-}
-
-/**
- * The cheapest single change that turns "can't tell" into a verdict, the reading staying where it is: the link whose price is
- * lowest among those that can do it, or without prices the one that has to be improved least.
- * @throws RangeError as `evaluate` and `judge`.
- */
-export function cheapestChange(question: PricedQuestion): CheapestChange {
-  const steps = cheapestSteps(question);
-  for (;;) {
-    const { done, value } = steps.next();
-    if (done) return value;
-  }
 }

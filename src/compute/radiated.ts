@@ -1,4 +1,3 @@
-import type { Input, SumModel } from './model.ts';
 import { type GainDb, gainDb, type LevelDbm, levelDbm } from './quantity.ts';
 
 /** Gain of a half-wave dipole over an isotropic antenna, dB, as the definitions of ERP and EIRP use it (ITU-R). */
@@ -34,26 +33,4 @@ export function eirp({ level, feeder, antenna }: RadiatedParts): LevelDbm {
 /** Effective radiated power: level + feeder + gain in dBd. Source: ITU Radio Regulations 1.162. */
 export function erp({ level, feeder, antenna }: RadiatedParts): LevelDbm {
   return levelDbm(level + feeder + antennaGainOver('halfWaveDipole', antenna));
-}
-
-/**
- * The radiated power as a sum in dB, to be evaluated with its uncertainty: every input (the power's, the feeder's, the
- * antenna gain's) is a deviation that adds with sensitivity 1.
- * @param over `isotropic` for EIRP, `halfWaveDipole` for ERP.
- */
-export function radiatedModel({
-  parts,
-  over,
-  inputs,
-}: {
-  parts: RadiatedParts;
-  over: AntennaReference;
-  inputs: readonly Input[];
-}): SumModel {
-  return {
-    kind: 'sum',
-    constant: over === 'isotropic' ? eirp(parts) : erp(parts),
-    inputs,
-    sensitivities: inputs.map(() => 1),
-  };
 }

@@ -3,17 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { centreOf, standardUncertaintyOf } from '../../src/compute/combine/input.ts';
 import { componentOf } from '../../src/compute/component.ts';
 import { evaluate } from '../../src/compute/evaluate.ts';
-import {
-  cheapestChange,
-  cheapestSteps,
-  helpSteps,
-  type JudgedModel,
-  whatWouldHelp,
-} from '../../src/compute/helpful.ts';
+import { cheapestSteps, helpSteps, type JudgedModel } from '../../src/compute/helpful.ts';
 import { exchanged, improved, linksOf, narrowed } from '../../src/compute/improve.ts';
 import type { Input, SumModel } from '../../src/compute/model.ts';
 import { readingsThatPay } from '../../src/compute/readings-that-pay.ts';
 import { judge } from '../../src/compute/verdict.ts';
+import { cheapestChange, whatWouldHelp } from './at-once.ts';
 import { limited, quantity } from './combine/published-models.ts';
 
 const sum = (constant: number, inputs: Input[]): SumModel => ({

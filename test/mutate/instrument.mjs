@@ -108,7 +108,7 @@ const bundle = (copies, counting) =>
  * @returns {Promise<import('./mutant.ts').Mutant[]>}
  */
 export async function instrument() {
-  const sources = filesBelow('src/compute', '.ts').filter((name) => name !== 'src/compute/index.ts');
+  const sources = filesBelow('src/compute', '.ts').filter((name) => !/\/(index|doors\/\w+)\.ts$/.test(name));
   const { files, mutants } = await createInstrumenter(injector()).instrument(
     sources.map((name) => ({
       name: resolve(root, name),

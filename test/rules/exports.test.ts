@@ -75,6 +75,23 @@ function idleExports(from: readonly SourceFile[], users: readonly SourceFile[]):
     );
 }
 
+const FROM_DOOR = /\bimport\s+(?:type\s+)?\{([^}]*)\}\s+from\s+'#compute'/g;
+
+/** Values that the lists behind the door of the computation give out, and that none of the users takes from it. A type may be there for what is given and taken. */
+function idleBehindDoor(lists: readonly SourceFile[], users: readonly SourceFile[]): readonly string[] {
+  const taken = new Set(
+    users.flatMap(({ text }) =>
+      [...text.matchAll(FROM_DOOR)].flatMap(([, list = '']) => listed(list, 'import')),
+    ),
+  );
+  return lists
+    .flatMap((list) =>
+      exportsOf({ ...list, text: list.text.replace(/^export type \{[^}]*\}.*$|\btype \w+,?/gm, '') }),
+    )
+    .map(({ name }) => name)
+    .filter((name) => !taken.has(name));
+}
+
 const file = (path: string, text: string): SourceFile => ({ path, text, lines: 1 });
 
 describe('an export that nobody asks for', () => {
@@ -110,8 +127,23 @@ describe('an export that nobody asks for', () => {
   );
 });
 
-/** The door of the computation gives out what others import from it; what the settings of content give out, Astro asks for. */
-const ASKED_FOR_OTHERWISE = ['src/compute/index.ts', 'src/content.config.ts'];
+describe('a value behind the door of the computation', () => {
+  const list = file(
+    'doors/a.ts',
+    "export type {\n  T,\n} from '../b.ts';\nexport { a, type U, b } from '../b.ts';",
+  );
+
+  it.each([
+    ["import { a } from '#compute';", ['b']],
+    ["import { type T, b as c } from '#compute';", ['a']],
+    ["import { b } from '../b.ts';", ['a', 'b']],
+  ])('is found idle where others only say %s', (text, idle) => {
+    expect(idleBehindDoor([list], [file('c.ts', text)])).toEqual(idle);
+  });
+});
+
+/** What the settings of content give out, Astro asks for. */
+const ASKED_FOR_OTHERWISE = ['src/content.config.ts'];
 /** What tests alone ask for, though it belongs with what it speaks of. */
 const FOR_TESTS: Readonly<Record<string, string>> = {
   'src/address/spec-faults.ts: specFaults': 'tries a specification of fields',
@@ -134,6 +166,10 @@ describe('the sources', () => {
 
   it('give out no name that no other file asks for', () => {
     expect(idleExports(sources, [...all, ...tests])).toEqual([]);
+  });
+
+  it('take every value that the computation gives out', () => {
+    expect(idleBehindDoor(filesBelow('src/compute/doors', ['.ts']), all)).toEqual([]);
   });
 
   it('hold nothing for tests alone that does nothing here', () => {

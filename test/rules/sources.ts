@@ -26,6 +26,6 @@ export function filesBelow(folder: string, endings: readonly string[]): readonly
 
 export const code = ['.ts', '.tsx', '.astro', '.mjs'];
 
-/** Folders of words and tables, where a long file is a long list; so is the door of the computation, a list of names. */
+/** Folders of words and tables, where a long file is a long list. */
 export const isContent = ({ path }: SourceFile): boolean =>
-  /^src\/(checks|examples|formulas|lessons|questions)\/|^src\/compute\/index\.ts$/.test(path);
+  /^src\/(checks|examples|formulas|lessons|questions)\//.test(path);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cheapestChange, componentOf, evaluate, type SumModel, whatWouldHelp } from '#compute';
+import { componentOf, evaluate, type SumModel } from '#compute';
 import { COVERAGE_PROBABILITY } from '../../src/sheet/coverage.ts';
 import {
   cheapestLink,
@@ -18,6 +18,7 @@ import {
   spentOn,
   verdictOf,
 } from '../../src/sheet/spend.ts';
+import { cheapestChange, whatWouldHelp } from '../compute/at-once.ts';
 
 const hundredths = (min: number, max: number) => fc.integer({ min, max }).map((n) => n / 100);
 const spending: fc.Arbitrary<Spending> = fc.record({
