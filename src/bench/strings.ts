@@ -3,6 +3,7 @@ import type { SheetEntries } from '../sheet/entries.ts';
 import { linkStrings } from './form/link-strings.ts';
 import { pointStrings } from './form/point-strings.ts';
 import { setupStrings } from './form/setup-strings.ts';
+import { recordLabels } from './words/record-labels.ts';
 import { resultStrings } from './words/result-strings.ts';
 
 type SheetLabels = Readonly<
@@ -29,13 +30,7 @@ export const strings = {
     required: 'Required, in %',
     scatter: 'Scatter s, in dB',
     repeats: 'From how many',
-    by: 'By whom',
-    date: 'Date',
-    instruments: 'Instruments',
-    certificates: 'Certificates',
-    supply: 'Supply',
-    temperature: 'Temperature',
-    remarks: 'Remarks',
+    ...recordLabels,
   } satisfies SheetLabels,
   help: {
     ...setupStrings.help,

@@ -1,4 +1,5 @@
 import { light } from '../styles/tokens.ts';
+import { SITE_NAME } from '../text/site-name.ts';
 import { cardBand } from './band.tsx';
 import type { CardContent } from './content.ts';
 import { outlineOf } from './face.ts';
@@ -12,7 +13,6 @@ export const CARD_HEIGHT = 630;
 /** Nothing is written nearer to the edge: some round the corners, some cut to two to one. */
 export const MARGIN = 60;
 
-const SITE = 'How Sure Is a Watt?';
 const inner = CARD_WIDTH - 2 * MARGIN;
 
 interface Sizes {
@@ -89,7 +89,7 @@ function words({ title, big, small, drawn: { kind } }: CardContent): Placed {
   const gap = GAPS[kind];
   const bold = { weight: 'Bold', width: inner } as const;
   const plain = { weight: 'Regular', width: inner } as const;
-  const first = placed(fitted(SITE, { ...plain, sizes: sizes.site }), TOP, light.muted);
+  const first = placed(fitted(SITE_NAME, { ...plain, sizes: sizes.site }), TOP, light.muted);
   const second = placed(fitted(title, { ...bold, sizes: sizes.title }), first.end + gap, light.ink);
   const third = placed(fitted(big, { ...bold, sizes: sizes.big }), second.end + gap, light.ink);
   const fourth = placed(fitted(small, { ...plain, sizes: sizes.small }), third.end + gap, light.ink);
@@ -104,7 +104,7 @@ function drawing(
   if (drawn.kind === 'band') return cardBand(drawn, room);
   const { markup, width, height } = figureDrawing(figureFor(drawn));
   const scale = Math.min(room.width / width, room.height / height);
-  return `<g class="figure" transform="scale(${scale.toFixed(4)})">${markup}</g>`;
+  return `<g class="figure" transform="scale(${Number(scale.toFixed(4))})">${markup}</g>`;
 }
 
 /** A card as SVG: no letter in it needs a face, so that the same content gives the same picture on every machine. */

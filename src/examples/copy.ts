@@ -1,3 +1,4 @@
+import { SITE_NAME } from '../text/site-name.ts';
 import { inForm, TEXT_FORMS, textFormNames } from '../text/summary/forms.ts';
 import { joined, type Line, line, type Summary } from '../text/summary/piece.ts';
 import { wholeLine, worstLine } from '../text/summary/result-lines.ts';
@@ -15,7 +16,7 @@ export interface Origin {
 }
 
 /** With what it was worked out: the version stays in texts that are quoted for years. */
-const madeBy = (version: string): string => `How Sure Is a Watt? ${version}, invented data`;
+const madeBy = (version: string): string => `${SITE_NAME} ${version}, invented data`;
 
 /** An example's result as text to paste elsewhere, in the forms that mail, boards and forums take. */
 export function exampleTexts(

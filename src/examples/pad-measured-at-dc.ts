@@ -1,6 +1,7 @@
 import { componentOf, evaluate, type Input, padByDc, type Result, type SumModel } from '#compute';
 import { COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
 import { type PadsInARow, rootOfStated, rowResult, sumOfStated } from '../sheet/pads-in-a-row.ts';
+import { numberText } from '../text/quantity-text.ts';
 import type { Outcome, Step, SumExample } from './example.ts';
 import { formula, given, half, num, within } from './said.ts';
 
@@ -14,8 +15,8 @@ const SHEET_DB = 0.5;
 /** What was read, and what is stated of it, as somebody types it: in volts and percent. */
 export const padReadings = () =>
   ({
-    voltsIn: IN_V.toFixed(3),
-    voltsOut: OUT_V.toFixed(3),
+    voltsIn: numberText('ascii', { value: IN_V, decimals: 3 }),
+    voltsOut: numberText('ascii', { value: OUT_V, decimals: 3 }),
     load: String(LOAD_OHM),
     percent: String(METER_PERCENT),
   }) as const;

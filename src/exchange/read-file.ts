@@ -1,8 +1,8 @@
 import * as v from 'valibot';
 import type { Fields, StateOf } from '../address/field-spec.ts';
+import { sizeText } from '../text/size-text.ts';
 import { FILE_MARK, type FileForm, type FileLists, LARGEST_FILE } from './file-form.ts';
 import { otherKindOf } from './file-kind.ts';
-import { sizeText } from './file-size.ts';
 import { issueWords, placeWords } from './place-words.ts';
 import { thingsSchema } from './schema.ts';
 import { exchangeStrings as strings } from './strings.ts';

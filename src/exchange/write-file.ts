@@ -1,6 +1,6 @@
 import type { Fields, ScalarSpec, StateOf } from '../address/field-spec.ts';
+import { sizeText } from '../text/size-text.ts';
 import { FILE_MARK, type FileForm, type FileLists, LARGEST_FILE } from './file-form.ts';
-import { sizeText } from './file-size.ts';
 import { fittingText } from './schema.ts';
 import { exchangeStrings as strings } from './strings.ts';
 

@@ -1,5 +1,5 @@
-import { sizeText } from '../exchange/file-size.ts';
 import type { Amount, Asked } from '../offline/messages.ts';
+import { sizeText } from '../text/size-text.ts';
 import { offlineStrings } from './offline-strings.ts';
 
 /** How much the worker at work keeps. */

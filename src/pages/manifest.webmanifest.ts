@@ -2,12 +2,13 @@ import type { APIRoute } from 'astro';
 import { iconFiles } from '../layouts/icon-files.ts';
 import { link } from '../layouts/link.ts';
 import { light } from '../styles/tokens.ts';
+import { SITE_NAME } from '../text/site-name.ts';
 
 /** What a browser needs to know to put the site beside other programs. */
 export const GET: APIRoute = () =>
   new Response(
     JSON.stringify({
-      name: 'How Sure Is a Watt?',
+      name: SITE_NAME,
       short_name: 'A Watt?',
       description: 'What power really leaves a small transmitter, and how far to trust the figure.',
       lang: 'en',

@@ -1,7 +1,7 @@
 import { clubPad, type Stated, saidDb, shareWithin, standardDb } from '../sheet/stated.ts';
 import { plusMinusText } from '../text/deviation-text.ts';
 import { decimalsFor } from '../text/place.ts';
-import { changeText, dbText, percentText } from '../text/quantity-text.ts';
+import { changeText, dbText, numberText, percentText } from '../text/quantity-text.ts';
 import type { Question } from './question.ts';
 
 const sized = (db: number): string => dbText('shown', { db, decimals: decimalsFor(db) });
@@ -40,7 +40,7 @@ export function statedLumps(): Question {
       {
         id: 'd',
         text: `${sized(a)}, at the ends`,
-        reply: `Only if all of the weight were there. Taking the limit itself for the spread makes it ${(a / standardDb(pad)).toFixed(2)} times too large.`,
+        reply: `Only if all of the weight were there. Taking the limit itself for the spread makes it ${numberText('shown', { value: a / standardDb(pad), decimals: 2 })} times too large.`,
       },
     ],
   };

@@ -64,3 +64,13 @@ export function tenText(
   const { space } = signsOf(style);
   return `${mantissa}${space}\u00d7${space}10${raised(String(exponent))}`;
 }
+
+/**
+ * A number above zero with every digit that it was given, with a power of ten unless it is whole: `299 792 458`,
+ * `6.626 070 15 × 10⁻³⁴`.
+ */
+export function everyDigitText(style: Style, value: number): string {
+  if (Number.isInteger(value)) return groupedText(style, String(value));
+  const [mantissa = '', exponent = ''] = value.toExponential().split('e');
+  return tenText(style, { mantissa: groupedText(style, mantissa), exponent: Number(exponent) });
+}

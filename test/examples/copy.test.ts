@@ -4,6 +4,7 @@ import { marked } from 'marked';
 import { describe, expect, it } from 'vitest';
 import { exampleTexts } from '../../src/examples/copy.ts';
 import { examples } from '../../src/examples/index.ts';
+import { SITE_NAME } from '../../src/text/site-name.ts';
 
 const link = (slug: string): string => `https://site.invalid/examples/${slug}/`;
 
@@ -63,7 +64,7 @@ describe.each(examples)('the texts of $slug', (example) => {
         expect(flat.replaceAll('’', "'"), name).toContain(title.replaceAll('’', "'"));
       const [, assumed] = flat.split('Assumed: ');
       expect(assumed?.split('; ').length, name).toBeGreaterThanOrEqual(example.assumptions.length);
-      expect(flat, name).toContain('How Sure Is a Watt? 1.2.3, invented data');
+      expect(flat, name).toContain(`${SITE_NAME} 1.2.3, invented data`);
     }
   });
 

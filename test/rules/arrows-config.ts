@@ -5,7 +5,7 @@ const withHooks: readonly Folder[] = ['widgets', 'bench', 'borrow', 'compare', '
 /** Folders that run in Node: while building, and where a page is a file such as a card. */
 const inNode: readonly Folder[] = ['build', 'cards', 'pages'];
 const withoutSums: readonly Folder[] = ['styles', 'build'];
-const formulaTag = 'src/layouts/prose/Formula*';
+const formulaTag = 'src/layouts/prose/FormulaTex*';
 
 interface Pattern {
   readonly group: readonly string[];

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { groupedText, powerOfTenText, raisedText, tenText } from '../../src/text/power-of-ten-text.ts';
+import {
+  everyDigitText,
+  groupedText,
+  powerOfTenText,
+  raisedText,
+  tenText,
+} from '../../src/text/power-of-ten-text.ts';
 
 const nb = '\u00a0';
 const positive = fc.double({ min: 1e-40, max: 1e40, noNaN: true });
@@ -99,5 +105,13 @@ describe('digits in threes', () => {
 describe('an exponent in raised figures', () => {
   it('has a sign where it is negative, and is left out where it is one', () => {
     expect([-12, -1, 0, 1, 2, 3, 4, 98].map(raisedText)).toEqual(['⁻¹²', '⁻¹', '⁰', '', '²', '³', '⁴', '⁹⁸']);
+  });
+});
+
+describe('every digit that a number was given', () => {
+  it('stands there, with a power of ten unless the number is whole', () => {
+    expect(everyDigitText('shown', 299792458)).toBe(`299${nb}792${nb}458`);
+    expect(everyDigitText('shown', 6.62607015e-34)).toBe(`6.626${nb}070${nb}15${nb}×${nb}10⁻³⁴`);
+    expect(everyDigitText('ascii', 1.380649e-23)).toBe('1.380 649e-23');
   });
 });

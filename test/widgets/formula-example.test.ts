@@ -4,8 +4,8 @@ import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { rowsOf, TOPICS, type TopicId } from '../../src/formulas/index.ts';
 import { TOPIC_WORDS } from '../../src/formulas/topics.ts';
+import { pocketText } from '../../src/text/pocket-text.ts';
 import FormulaExample from '../../src/widgets/formula-example/FormulaExample.tsx';
-import { amountText } from '../../src/widgets/formula-example/number.ts';
 import { run } from '../../src/widgets/formula-example/run.ts';
 import { entriesOf, readEntries, readEntry } from '../../src/widgets/formula-example/state.ts';
 import { strings } from '../../src/widgets/formula-example/strings.ts';
@@ -16,7 +16,7 @@ describe('a number on the formula sheet', () => {
   it('reads back to seven digits, whatever its size', () => {
     fc.assert(
       fc.property(fc.double({ min: -1e12, max: 1e12, noNaN: true }), (value) => {
-        const read = readEntry(amountText(value), false);
+        const read = readEntry(pocketText(value), false);
         if (typeof read !== 'number') throw new Error(String(read));
         expect(Math.abs(read - value)).toBeLessThanOrEqual(1e-6 * Math.abs(value) + 1e-300);
       }),
@@ -24,7 +24,7 @@ describe('a number on the formula sheet', () => {
   });
 
   it('has no zeros at its end and no thousands signs', () => {
-    expect([0, -20, 0.30103, 1e6, 123456.789, 1.602176634e-19].map(amountText)).toEqual([
+    expect([0, -20, 0.30103, 1e6, 123456.789, 1.602176634e-19].map(pocketText)).toEqual([
       '0',
       '-20',
       '0.30103',
@@ -35,8 +35,8 @@ describe('a number on the formula sheet', () => {
   });
 
   it('says where there is no limit', () => {
-    expect(amountText(Number.POSITIVE_INFINITY)).toBe('∞');
-    expect(amountText(Number.NEGATIVE_INFINITY)).toBe('−∞');
+    expect(pocketText(Number.POSITIVE_INFINITY)).toBe('∞');
+    expect(pocketText(Number.NEGATIVE_INFINITY)).toBe('−∞');
   });
 });
 

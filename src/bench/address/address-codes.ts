@@ -34,7 +34,7 @@ export const choice = <Code extends string>(
 export const flag = (key: string, label: string): ChoiceSpec<'yes' | 'no'> =>
   choice(key, label, { yes: 'y', no: 'n' }, 'no');
 
-export const METHODS = {
+export const METHOD_CODES = {
   padsIntoMeter: 'pads',
   oscilloscope: 'scope',
   peakDetector: 'det',
@@ -42,7 +42,7 @@ export const METHODS = {
   dcSubstitution: 'dc',
 } as const;
 
-export const FORMS = {
+export const FORM_CODES = {
   rectangular: 'lim',
   triangular: 'tri',
   arcsine: 'ush',
@@ -60,7 +60,7 @@ export const FORMS = {
   swr: 'swr',
 } as const;
 
-export const KINDS = {
+export const KIND_CODES = {
   comparison: 'comp',
   meter: 'meter',
   mismatch: 'mis',
@@ -71,7 +71,7 @@ export const KINDS = {
   other: 'other',
 } as const;
 
-export const SOURCES = {
+export const SOURCE_CODES = {
   specification: 'spec',
   certificate: 'cert',
   measured: 'meas',
@@ -79,7 +79,7 @@ export const SOURCES = {
   judged: 'judge',
 } as const;
 
-export const UNITS = {
+export const UNIT_CODES = {
   dB: 'db',
   percentOfPower: 'pp',
   percentOfVolts: 'pv',
@@ -94,7 +94,7 @@ export const UNITS = {
   kelvinDc: 'kd',
 } as const;
 
-export const SPECIFICATIONS = {
+export const SPECIFICATION_CODES = {
   around: 'pm',
   uneven: 'un',
   between: 'lim',
@@ -103,13 +103,13 @@ export const SPECIFICATIONS = {
   licence: 'lic',
 } as const;
 
-export const POWERS = { carrier: 'car', peakEnvelope: 'pep', mean: 'mean' } as const;
-export const DELIVERIES = { intoIdeal: 'ideal', delivered: 'load', net: 'net', incident: 'inc' } as const;
-export const KEYINGS = {
+export const POWER_CODES = { carrier: 'car', peakEnvelope: 'pep', mean: 'mean' } as const;
+export const DELIVERY_CODES = { intoIdeal: 'ideal', delivered: 'load', net: 'net', incident: 'inc' } as const;
+export const KEYING_CODES = {
   keyDown: 'down',
   steadyCarrier: 'steady',
   stringOfDits: 'dits',
   parisWord: 'paris',
   twoEqualTones: 'tones',
 } as const;
-export const RULES = { simple: 'simple', guardBand: 'guard', probability: 'prob' } as const;
+export const RULE_CODES = { simple: 'simple', guardBand: 'guard', probability: 'prob' } as const;

@@ -4,16 +4,16 @@ import { LONGEST_LABEL, LONGEST_NOTE, LONGEST_TABLE, LONGEST_TEXT } from '../rea
 import { strings } from '../strings.ts';
 import {
   choice,
-  FORMS,
+  FORM_CODES,
   flag,
-  KINDS,
+  KIND_CODES,
   lines,
-  METHODS,
+  METHOD_CODES,
   numberFrom,
-  SOURCES,
-  SPECIFICATIONS,
+  SOURCE_CODES,
+  SPECIFICATION_CODES,
   text,
-  UNITS,
+  UNIT_CODES,
 } from './address-codes.ts';
 
 /** Longest column of readings that an address carries. */
@@ -37,9 +37,9 @@ export const linkFields = () => {
   const labels = strings.link.labels;
   return {
     label: text('n', labels.label, LONGEST_LABEL),
-    kind: choice('y', labels.kind, KINDS, 'other'),
+    kind: choice('y', labels.kind, KIND_CODES, 'other'),
     loss: numberFrom('l', labels.loss, '0'),
-    form: choice('f', labels.form, FORMS, 'rectangular'),
+    form: choice('f', labels.form, FORM_CODES, 'rectangular'),
     amount: text('a', labels.amount),
     lower: text('lo', labels.lower),
     upper: text('up', labels.upper),
@@ -49,9 +49,9 @@ export const linkFields = () => {
     count: text('c', labels.count),
     top: numberFrom('t', labels.top, '0.5'),
     doubt: text('q', labels.doubt),
-    unit: choice('u', labels.unit, UNITS, 'dB'),
+    unit: choice('u', labels.unit, UNIT_CODES, 'dB'),
     percentOf: choice('o', labels.percentOf, { reading: 'r', trueValue: 't' }, 'reading'),
-    source: choice('s', labels.source, SOURCES, 'specification'),
+    source: choice('s', labels.source, SOURCE_CODES, 'specification'),
     rated: text('r', labels.rated),
     cause: text('z', labels.cause, LONGEST_LABEL),
     direction: choice('m', labels.direction, { with: 'w', against: 'a' }, 'with'),
@@ -83,7 +83,7 @@ export const pointFields = () => {
   return {
     label: text('t', labels.label, LONGEST_LABEL),
     frequency: text('f', labels.frequency),
-    specification: choice('s', labels.specification, SPECIFICATIONS, 'around'),
+    specification: choice('s', labels.specification, SPECIFICATION_CODES, 'around'),
     nominal: text('n', labels.nominal),
     tolerance: text('a', labels.tolerance),
     above: text('ab', labels.above),
@@ -113,7 +113,7 @@ export const changeFields = () =>
 export const setupFields = () => {
   const { labels } = strings;
   return {
-    method: choice('h', labels.method, METHODS, 'padsIntoMeter'),
+    method: choice('h', labels.method, METHOD_CODES, 'padsIntoMeter'),
     shows: choice('sh', labels.shows, { mean: 'm', peakEnvelope: 'p' }, 'mean'),
     load: numberFrom('ro', labels.load, '50'),
     scopeBandwidth: text('bs', labels.scopeBandwidth),

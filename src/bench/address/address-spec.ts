@@ -3,7 +3,15 @@ import { unfolded } from '../../address/pack.ts';
 import { problemStrings } from '../read/problem-strings.ts';
 import { LONGEST_TEXT, MOST_LINKS, MOST_POINTS } from '../read/spec.ts';
 import { strings } from '../strings.ts';
-import { choice, DELIVERIES, KEYINGS, numberFrom, POWERS, RULES, text } from './address-codes.ts';
+import {
+  choice,
+  DELIVERY_CODES,
+  KEYING_CODES,
+  numberFrom,
+  POWER_CODES,
+  RULE_CODES,
+  text,
+} from './address-codes.ts';
 import {
   changeFields,
   checkFields,
@@ -38,12 +46,12 @@ const measuredFields = () => {
   const { labels } = strings;
   return {
     title: text('t', labels.title, LONGEST_TEXT),
-    power: choice('w', labels.power, POWERS, 'carrier'),
-    delivery: choice('y', labels.delivery, DELIVERIES, 'intoIdeal'),
-    keying: choice('k', labels.keying, KEYINGS, 'keyDown'),
+    power: choice('w', labels.power, POWER_CODES, 'carrier'),
+    delivery: choice('y', labels.delivery, DELIVERY_CODES, 'intoIdeal'),
+    keying: choice('k', labels.keying, KEYING_CODES, 'keyDown'),
     plane: text('p', labels.plane, LONGEST_TEXT),
     conditions: text('c', labels.conditions, LONGEST_TEXT),
-    rule: choice('r', labels.rule, RULES, 'simple'),
+    rule: choice('r', labels.rule, RULE_CODES, 'simple'),
     multiplier: numberFrom('g', labels.multiplier, '1'),
     required: numberFrom('q', labels.required, '95'),
     scatter: text('e', labels.scatter),

@@ -1,3 +1,5 @@
+import { SITE_NAME } from '../../text/site-name.ts';
+
 /** Words drawn into the picture that is saved. */
 export const pictureStrings = {
   title: ({ title, point }: { title: string; point: string }): string => `${title}, ${point}`,
@@ -10,6 +12,6 @@ export const pictureStrings = {
     'Assumed: parts that share no named cause are independent; losses and readings as stated on the sheet.',
   assumed: (assumptions: readonly string[]): string =>
     `Assumed: ${assumptions.join(' ')} All figures given are invented.`,
-  made: (address: string): string => `Worked out with How Sure Is a Watt?, ${address}`,
+  made: (address: string): string => `Worked out with ${SITE_NAME}, ${address}`,
   bench: 'bench',
 } as const;

@@ -1,19 +1,12 @@
 import type { RecordEntries } from '../../sheet/entries.ts';
+import { recordLabels } from './record-labels.ts';
 
 /** Words of the record. */
 export const recordStrings = {
   heading: 'Record',
   intro:
     'What somebody else needs to repeat the measurement, or to believe it. All of it in your own words, printed and copied with the result; nothing here enters the sums.',
-  labels: {
-    by: 'Measured by',
-    date: 'When',
-    instruments: 'Instruments',
-    certificates: 'Certificates',
-    supply: 'Supply',
-    temperature: 'Temperature',
-    remarks: 'Remarks',
-  } satisfies Readonly<Record<keyof RecordEntries, string>>,
+  labels: recordLabels,
   help: {
     by: 'A name or initials.',
     date: 'Day and hour, as you write them.',

@@ -12,7 +12,7 @@ import { clubCurrent, directCurrent } from '../../sheet/counted-charges.ts';
 import { powersMet, type RootUnit } from '../../sheet/unit-tree.ts';
 import { groupedText, powerOfTenText } from '../../text/power-of-ten-text.ts';
 import { powerText } from '../../text/power-text.ts';
-import { changeText, quantityText } from '../../text/quantity-text.ts';
+import { changeText, numberText, quantityText } from '../../text/quantity-text.ts';
 import { constantText } from '../../widgets/unit-tree/product.ts';
 import { bandedText, rootText } from '../../widgets/unit-tree/words.ts';
 
@@ -22,6 +22,10 @@ const DRIVE_HZ = 70e9;
 /** A fraction as parts per million. */
 const ppm = (fraction: number, decimals = 3): string =>
   quantityText('shown', { value: 1e6 * fraction, decimals, unit: 'ppm' });
+
+/** A number with its digits in groups of three: 483 597.8. */
+const grouped = (value: number, decimals: number): string =>
+  groupedText('shown', numberText('shown', { value, decimals }));
 
 /** A count to three digits, written out: 34 600. */
 const rounded = (count: number): string => groupedText('shown', String(Number(count.toPrecision(3))));
@@ -49,9 +53,9 @@ export function madeValues(): Readonly<Record<string, () => string>> {
     charges: () => bandedText('shown', own.charges),
     periods: () => groupedText('shown', String(caesiumPeriods(1))),
     lightTime: () => quantityText('shown', { value: 1e9 * lightTimeS(1), decimals: 3, unit: 'ns' }),
-    josephson: () => `${groupedText('shown', (josephsonConstantHzPerV() / 1e9).toFixed(1))}\u00a0GHz`,
+    josephson: () => `${grouped(josephsonConstantHzPerV() / 1e9, 1)}\u00a0GHz`,
     junctions: () => rounded((josephsonConstantHzPerV() * own.volts.value) / DRIVE_HZ),
-    hall: () => `${groupedText('shown', vonKlitzingOhm().toFixed(3))}\u00a0Ω`,
+    hall: () => `${grouped(vonKlitzingOhm(), 3)}\u00a0Ω`,
     ofHall: () => powerOfTenText('shown', { value: vonKlitzingOhm() / clubCurrent().loadOhm, digits: 4 }),
     voltChange: () => ppm(change.volt),
     ohmChange: () => ppm(change.ohm),

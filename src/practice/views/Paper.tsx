@@ -1,6 +1,7 @@
 import { useRef, useState } from 'preact/hooks';
+import { defaultState } from '../../address/field-spec.ts';
 import type { BegunPaper } from '../begun-paper.ts';
-import { PAPER, type PaperWish, paperAddress } from '../paper.ts';
+import { type PaperWish, paperAddress } from '../paper.ts';
 import { strings } from '../strings.ts';
 import { useBegun } from '../use-begun.ts';
 import { useBook } from '../use-book.ts';
@@ -13,7 +14,7 @@ import { PaperTable } from './PaperTable.tsx';
 import { Problems } from './Problems.tsx';
 import { StoreNote } from './StoreNote.tsx';
 
-const USUAL: PaperWish = { seed: 1, length: PAPER.usual, topics: '' };
+const USUAL: PaperWish = defaultState(paperAddress.fields);
 
 /** A mock paper: chosen, answered in any order, handed in, and looked through again. */
 export function Paper() {

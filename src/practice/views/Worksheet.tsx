@@ -1,4 +1,5 @@
 import { useContext, useState } from 'preact/hooks';
+import { defaultState } from '../../address/field-spec.ts';
 import { MOST_PAPERS, topicTitles, worksheetAddress } from '../paper.ts';
 import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
@@ -17,7 +18,7 @@ interface SheetWish extends PapersWish {
   readonly answers: (typeof ANSWERS)[number];
 }
 
-const USUAL: SheetWish = { seed: 1, length: 10, topics: '', papers: 1, answers: 'none' };
+const USUAL: SheetWish = defaultState(worksheetAddress.fields);
 
 /** One to ten papers to print. The page is written with the first, so that it prints without script. */
 export function Worksheet({ sittings }: { readonly sittings: readonly ShownSitting[] }) {

@@ -1,8 +1,8 @@
 import { useId, useRef, useState } from 'preact/hooks';
 import type { ComputeFunction, ExampleNumbers } from '../../formulas/index.ts';
 import { fieldText } from '../../text/field-text.ts';
+import { pocketText } from '../../text/pocket-text.ts';
 import { useDecimal } from '../parts/use-decimal.ts';
-import { amountText } from './number.ts';
 import { entriesOf, readEntries } from './state.ts';
 import { strings } from './strings.ts';
 
@@ -85,7 +85,7 @@ async function outcomeOf(
   const module = await import('./run.ts').catch(() => undefined);
   if (module === undefined) return { text: '', problem: strings.failed };
   try {
-    return { text: amountText(module.run(id, read.numbers)) };
+    return { text: pocketText(module.run(id, read.numbers)) };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
     return { text: '', problem: strings.refused(error.message) };

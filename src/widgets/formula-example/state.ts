@@ -1,6 +1,6 @@
 import type { ExampleNumbers } from '../../formulas/index.ts';
+import { pocketText } from '../../text/pocket-text.ts';
 import { readQuantity } from '../../text/read/quantity.ts';
-import { amountText } from './number.ts';
 import { strings } from './strings.ts';
 
 /** What stands in the fields, by the name of the parameter; nothing typed is lost. */
@@ -9,7 +9,7 @@ export type Entries = Readonly<Record<string, string>>;
 /** Texts for the numbers of an example: several numbers stand apart by semicolons. */
 export const entriesOf = (given: ExampleNumbers): Entries =>
   Object.fromEntries(
-    Object.entries(given).map(([name, value]) => [name, [value].flat().map(amountText).join('; ')]),
+    Object.entries(given).map(([name, value]) => [name, [value].flat().map(pocketText).join('; ')]),
   );
 
 const READ = { kind: 'number', min: -1e30, max: 1e30, decimals: 0 } as const;

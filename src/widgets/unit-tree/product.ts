@@ -1,6 +1,6 @@
 import { constantsOf, type DefiningConstant, definingConstant, numberOfConstants, partsOf } from '#compute';
 import { isTreeUnit, type TreeUnit } from '../../sheet/unit-tree.ts';
-import { groupedText, powerOfTenText, raisedText, tenText } from '../../text/power-of-ten-text.ts';
+import { everyDigitText, groupedText, powerOfTenText, raisedText } from '../../text/power-of-ten-text.ts';
 import { type BaseStyle, baseOf, type Style, signsOf } from '../../text/style.ts';
 import { strings } from './strings.ts';
 
@@ -64,17 +64,12 @@ export function inConstants(
 }
 
 /** The number of a constant with every digit that it was given, in its SI unit: `6.626 070 15 × 10⁻³⁴ J s`. */
-/** The number of a constant with every digit that it was given, in its SI unit: `6.626 070 15 × 10⁻³⁴ J s`. */
 export function constantText(style: Style, constant: DefiningConstant): string {
   return `${numberOfConstant(style, constant)}${signsOf(style).space}${strings.constantNames[constant].unit}`;
 }
 
-function numberOfConstant(style: Style, constant: DefiningConstant): string {
-  const value = definingConstant(constant);
-  if (Number.isInteger(value)) return groupedText(style, String(value));
-  const [mantissa = '', exponent = ''] = value.toExponential().split('e');
-  return tenText(style, { mantissa: groupedText(style, mantissa), exponent: Number(exponent) });
-}
+const numberOfConstant = (style: Style, constant: DefiningConstant): string =>
+  everyDigitText(style, definingConstant(constant));
 
 /** What a unit is made of, one step down, with the number of a constant where one is named: `c s ÷ 299 792 458`. */
 export function partsText(style: Style, unit: TreeUnit): string {

@@ -7,6 +7,7 @@ import {
   type Specification,
   type Statement,
 } from '#compute';
+import { SITE_NAME } from '../../../src/text/site-name.ts';
 import type { SummaryInput } from '../../../src/text/summary/summarise.ts';
 
 const limits = (halfWidth: number): Statement => ({ form: 'limits', shape: 'rectangular', halfWidth });
@@ -46,7 +47,7 @@ export function inputOf(
     readings: { mean: -13.4, count: 1, unit: 'dBm' },
     judged: { specification: limit, rule, judgement: judge({ result, specification: limit, rule }) },
     assumptions: ['steady carrier', '50 \u03a9', 'pads not hot'],
-    made: 'How Sure Is a Watt?, version 0',
+    made: `${SITE_NAME}, version 0`,
     link: 'https://example.org/examples/two-pads/?a=0.5&v=1',
   };
 }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { markdownToHtml } from 'satteri';
 import { describe, expect, test } from 'vitest';
+import { SITE_NAME } from '../../../src/text/site-name.ts';
 import {
   asBbcode,
   asMarkdown,
@@ -72,7 +73,7 @@ Specification 25.5 to 28.5 dBm: can't tell: this measurement shows
   inside with this uncertainty: the method falls short, not the
   transmitter; it would take +/-1.5 dB or better
 Assumed: steady carrier; 50 ohm; pads not hot
-Worked out with How Sure Is a Watt?, version 0
+Worked out with ${SITE_NAME}, version 0
 <https://example.org/examples/two-pads/?a=0.5&v=1>`;
 
 describe('laws of copied results', () => {
@@ -191,7 +192,7 @@ describe('a result as sentences', () => {
 
   test('gives other lines on request, each closed by one full stop', () => {
     expect(asSentence('shown', summary, ['made', 'assumes'])).toBe(
-      'Assumed: steady carrier; 50 \u03a9; pads not hot. Worked out with How Sure Is a Watt?, version 0.',
+      `Assumed: steady carrier; 50 \u03a9; pads not hot. Worked out with ${SITE_NAME}, version 0.`,
     );
   });
 });

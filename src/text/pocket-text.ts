@@ -1,13 +1,16 @@
-import { numberText } from '../../text/quantity-text.ts';
+import { numberText } from './quantity-text.ts';
 
-/** Digits of a result on the formula sheet: enough to check a pocket calculator against. */
+/** Enough to check a pocket calculator against. */
 const DIGITS = 7;
 /** Beyond these a number is written with a power of ten. */
 const SMALL = 1e-4;
 const LARGE = 1e9;
 
-/** A number to seven significant digits, trailing zeros left out: `0.3010300`, `-20`, `1.602177e-19`. */
-export function amountText(value: number): string {
+/**
+ * A number to seven significant digits, zeros at its end left out, as the formula sheet writes results and what its fields begin with:
+ * `0.30103`, `-20`, `1.602177e-19`.
+ */
+export function pocketText(value: number): string {
   if (value === 0) return '0';
   if (!Number.isFinite(value)) return value > 0 ? '∞' : '−∞';
   const size = Math.abs(value);
