@@ -26,6 +26,8 @@ interface EntryProps extends EntryActs {
   readonly today: Day | undefined;
   /** Whether the page says already why nothing is kept. */
   readonly told: boolean;
+  /** Whether the shelf takes no more; the page says so beside the list. */
+  readonly full: boolean;
 }
 
 /** Id of the button that opens an instrument's form. */
@@ -33,11 +35,11 @@ export const editButtonId = (id: string): string => controlId(`instrument-${id}.
 
 /** One instrument: what it states in a line, its age, and its form while that is open. Drawn again only if something of it changed. */
 export function ShelfEntry(props: EntryProps) {
-  const { item, open, today, told } = props;
-  return useMemo(() => <WholeEntry {...props} />, [item, open, today, told]);
+  const { item, open, today, told, full } = props;
+  return useMemo(() => <WholeEntry {...props} />, [item, open, today, told, full]);
 }
 
-function WholeEntry({ item, open, today, told, ...acts }: EntryProps) {
+function WholeEntry({ item, open, today, told, full, ...acts }: EntryProps) {
   const { id, value, problem } = item;
   const age = today && ageWords(value, today);
   return (
@@ -55,19 +57,19 @@ function WholeEntry({ item, open, today, told, ...acts }: EntryProps) {
             </button>
           )}
           {(problem === 'changed' || problem === 'missing') && (
-            <button type="button" onClick={() => acts.onDuplicate(item)}>
+            <button type="button" disabled={full} onClick={() => acts.onDuplicate(item)}>
               {strings.keepMine}
             </button>
           )}
         </div>
       )}
-      <EntryButtons item={item} open={open} {...acts} />
+      <EntryButtons item={item} open={open} full={full} {...acts} />
       {open && <InstrumentForm value={value} onChange={(change) => acts.onEdit(id, change)} />}
     </li>
   );
 }
 
-function EntryButtons({ item, open, ...acts }: EntryActs & Pick<EntryProps, 'item' | 'open'>) {
+function EntryButtons({ item, open, full, ...acts }: EntryActs & Pick<EntryProps, 'item' | 'open' | 'full'>) {
   const { id, value } = item;
   const name = isolated(nameOf(value));
   return (
@@ -85,6 +87,7 @@ function EntryButtons({ item, open, ...acts }: EntryActs & Pick<EntryProps, 'ite
       <button
         type="button"
         class="plain"
+        disabled={full}
         aria-label={strings.duplicateOf(name)}
         onClick={() => acts.onDuplicate(item)}
       >

@@ -8,6 +8,7 @@ import { controlId } from '../form/keys.ts';
 import { FileField, type FileTold } from '../views/FileField.tsx';
 import { instrumentsAsFile, instrumentsInFile } from './instrument-file.ts';
 import { fullName, nameOf } from './instrument-words.ts';
+import { roomOn } from './shelf.ts';
 import { nameless, noRoom, placed } from './shelf-file.ts';
 import { shelfFileStrings as strings } from './shelf-file-strings.ts';
 import type { Known } from './take.ts';
@@ -89,7 +90,7 @@ function OpenShelf({ latest, send }: Pick<ShelfTools, 'latest' | 'send'>) {
     // the shelf as it is after the reading, which takes a while
     const shelf = latest();
     const placing = placed(read.instruments, shelf, newId);
-    const problem = noRoom(placing, shelf.items?.length ?? 0);
+    const problem = noRoom(placing, roomOn(shelf));
     if (problem !== undefined) return setTold({ problem });
     const { items, beside, same } = placing;
     if (items.length > 0) send({ type: 'add', items });

@@ -9,6 +9,7 @@ import { nameOf } from './instrument-words.ts';
 import { type EntryActs, editButtonId, ShelfEntry } from './ShelfEntry.tsx';
 import { ShelfFilesPart } from './ShelfFilesPart.tsx';
 import { AddPart, LABEL, ShelfStatus } from './ShelfParts.tsx';
+import { roomOn } from './shelf.ts';
 import { shelfStrings as strings } from './shelf-strings.ts';
 import { type ShelfTools, useShelf } from './use-shelf.ts';
 
@@ -35,6 +36,7 @@ export function ShelfView() {
             open={item.id === shelf.open}
             today={today}
             told={shelf.problem !== undefined}
+            full={roomOn(shelf) === 0}
             {...acts}
           />
         ))}

@@ -1,5 +1,5 @@
 import { INSTRUMENT_KINDS, type InstrumentEntries } from '../../instruments/instrument.ts';
-import { MOST_INSTRUMENTS, type Shelf } from './shelf.ts';
+import type { Shelf } from './shelf.ts';
 import { shelfFileStrings as strings } from './shelf-file-strings.ts';
 import type { Known } from './take.ts';
 
@@ -52,10 +52,8 @@ export function placed(
 }
 
 /** Why the shelf cannot take them; undefined where it can. */
-export const noRoom = ({ items }: Placing, there: number): string | undefined =>
-  there + items.length > MOST_INSTRUMENTS
-    ? strings.noRoom({ count: items.length, room: Math.max(0, MOST_INSTRUMENTS - there) })
-    : undefined;
+export const noRoom = ({ items }: Placing, room: number): string | undefined =>
+  items.length > room ? strings.noRoom({ count: items.length, room }) : undefined;
 
 /** Instruments without names, numbers, notes, and who calibrated them; called by their kinds. Every statement and day stays. */
 export function nameless(instruments: readonly Known[]): readonly Known[] {

@@ -28,6 +28,10 @@ export const shelfStrings = {
   add: 'Add',
   addKind: 'Kind of what you add',
   addClub: 'Put the invented set on your shelf',
+  full: (most: number): string =>
+    `Your shelf has ${most} things on it and takes no more. Delete one before you add or duplicate another.`,
+  clubFull: ({ count, room }: { count: number; room: number }): string =>
+    `The invented set brings ${count} things, and there is room for ${room} more.`,
   edit: 'Edit',
   editOf: (name: string): string => `Edit: ${name}`,
   close: 'Close',

@@ -50,8 +50,12 @@ export type ShelfAction =
 /** The page before the browser has answered. */
 export const emptyShelf = (): Shelf => ({ items: undefined, unreadable: 0 });
 
-/** More instruments than this nobody keeps on a shelf. */
+/** More instruments than this nobody keeps on a shelf. What others brought beyond it stays; only what is added here is held to it. */
 export const MOST_INSTRUMENTS = 500;
+
+/** For how many more the shelf has room. */
+export const roomOn = ({ items = [] }: Pick<Shelf, 'items'>): number =>
+  Math.max(0, MOST_INSTRUMENTS - items.length);
 
 /** Total and pure: what names nothing that is there changes nothing. */
 export function reduceShelf(shelf: Shelf, action: ShelfAction): Shelf {
@@ -100,19 +104,22 @@ function found(shelf: Shelf, { items, unreadable, waiting }: Extract<ShelfAction
   return { ...shelf, items: all, unreadable, problem: undefined, open };
 }
 
+/** All of it, or nothing where there is no room for all: the page says which before it is asked for. */
 function added(shelf: Shelf, news: Extract<ShelfAction, { type: 'add' }>['items']): Shelf {
-  const items = shelf.items ?? [];
-  const fitting = news.slice(0, Math.max(0, MOST_INSTRUMENTS - items.length));
-  const [first] = fitting;
-  if (first === undefined) return shelf;
-  return { ...shelf, items: [...items, ...fitting], ...(fitting.length === 1 && { open: first.id }) };
+  const [first] = news;
+  if (first === undefined || news.length > roomOn(shelf)) return shelf;
+  return {
+    ...shelf,
+    items: [...(shelf.items ?? []), ...news],
+    ...(news.length === 1 && { open: first.id }),
+  };
 }
 
 function duplicated(shelf: Shelf, { id, copy, label }: Extract<ShelfAction, { type: 'duplicate' }>): Shelf {
   const items = shelf.items ?? [];
   const place = items.findIndex((item) => item.id === id);
   const item = items[place];
-  if (item === undefined || items.length >= MOST_INSTRUMENTS) return shelf;
+  if (item === undefined || roomOn(shelf) === 0) return shelf;
   // another piece has another number, and was not calibrated on the day of the first: its form asks for that
   const calibrated = item.value.basis === 'calibration' ? '' : item.value.calibrated;
   const value = { ...item.value, label, serial: '', calibrated };

@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { roomWords } from '../../../src/bench/instruments/ShelfParts.tsx';
 import {
   emptyShelf,
   MOST_INSTRUMENTS,
   reduceShelf,
+  roomOn,
   type Shelf,
   type ShelfAction,
 } from '../../../src/bench/instruments/shelf.ts';
@@ -129,12 +131,30 @@ describe('a copy', () => {
 });
 
 describe('many instruments', () => {
+  const some = (count: number) => Array.from({ length: count }, (_, n) => ({ id: `i${n}`, value: pad('x') }));
+
   it('come to an end', () => {
-    const items = Array.from({ length: MOST_INSTRUMENTS + 3 }, (_, n) => ({ id: `i${n}`, value: pad('x') }));
-    const shelf = reduceShelf(emptyShelf(), { type: 'add', items });
+    const shelf = reduceShelf(emptyShelf(), { type: 'add', items: some(MOST_INSTRUMENTS) });
     expect(ids(shelf)).toHaveLength(MOST_INSTRUMENTS);
     expect(reduceShelf(shelf, { type: 'duplicate', id: 'i0', copy: 'more', label: 'x' })).toBe(shelf);
-    expect(reduceShelf(shelf, { type: 'add', items: items.slice(0, 1) })).toBe(shelf);
+    expect(reduceShelf(shelf, { type: 'add', items: some(1) })).toBe(shelf);
+  });
+
+  it('are taken all or none, and which is told beside the list', () => {
+    const shelf = reduceShelf(emptyShelf(), { type: 'add', items: some(MOST_INSTRUMENTS - 3) });
+    expect(reduceShelf(shelf, { type: 'add', items: some(4) })).toBe(shelf);
+    expect(roomWords(shelf, 3)).toBe('');
+    expect(roomWords(shelf, 4)).toBe('The invented set brings 4 things, and there is room for 3 more.');
+    const full = reduceShelf(shelf, { type: 'add', items: some(3) });
+    expect(roomWords(full, 3)).toMatch(/^Your shelf has 500 things on it and takes no more\./);
+  });
+
+  it('that were kept elsewhere stay, however many they are', () => {
+    const items = some(MOST_INSTRUMENTS + 3).map(({ id }) => kept(id));
+    const shelf = reduceShelf(emptyShelf(), { type: 'found', items, unreadable: 0, waiting: [] });
+    expect(ids(shelf)).toHaveLength(MOST_INSTRUMENTS + 3);
+    expect(roomOn(shelf)).toBe(0);
+    expect(roomWords(shelf, 1)).toContain('503 things');
   });
 
   it('added at once stay folded; one alone opens', () => {
