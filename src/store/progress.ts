@@ -25,8 +25,12 @@ export function keepProgress(id: string, progress: Progress): boolean {
   }
 }
 
-/** Notes that a lesson was opened; one that was finished stays finished. False where the browser refuses. */
-export const beginLesson = (id: string): boolean => keepProgress(id, keptProgress(id) ?? 'begun');
+/**
+ * Notes that a lesson was opened. What is kept already is not written again: another tab may have finished the lesson since it was
+ * read. False where the browser refuses.
+ */
+export const beginLesson = (id: string): boolean =>
+  keptProgress(id) !== undefined || keepProgress(id, 'begun');
 
 /** Forgets progress and guesses, and nothing else that is kept; false where the browser refuses. */
 export function forgetLearning(): boolean {

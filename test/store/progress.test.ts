@@ -27,6 +27,18 @@ describe('progress', () => {
     expect(keptProgress('a/b')).toBe('finished');
   });
 
+  it('that another tab finishes while a lesson is opened again stays finished', () => {
+    const store = storage({ 'lesson:a/b': 'begun' });
+    const readThenFinished = (key: string): string | null => {
+      const before = store.getItem(key);
+      store.setItem(key, 'finished');
+      return before;
+    };
+    vi.stubGlobal('localStorage', { ...store, getItem: readThenFinished });
+    beginLesson('a/b');
+    expect(store.kept.get('lesson:a/b')).toBe('finished');
+  });
+
   it('is kept under a key that stays the same for ever', () => {
     const store = storage();
     vi.stubGlobal('localStorage', store);
