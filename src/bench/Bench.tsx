@@ -24,8 +24,9 @@ const RESULT = { class: 'bench-result', 'aria-labelledby': 'result' } as const;
 /**
  * The bench: a reader's own measurement from reading to verdict. After using it a reader knows what leaves the transmitter,
  * how sure that is, which link matters most, and whether the specification is kept, missed, or out of this measurement's reach.
+ * @param version of the site, for what is taken along.
  */
-export default function Bench() {
+export default function Bench({ version }: { readonly version: string }) {
   const decimal = useDecimal();
   const [state, reduce] = useReducer(benchIn(decimal), undefined, demonstration);
   const held = state.held !== undefined;
@@ -69,7 +70,16 @@ export default function Bench() {
         />
         <LateParts
           parts={
-            results && { entries, problems, send, measurement, shown: results.shown, own, all: results.all }
+            results && {
+              entries,
+              problems,
+              send,
+              measurement,
+              shown: results.shown,
+              own,
+              all: results.all,
+              version,
+            }
           }
           changed={changed}
         />

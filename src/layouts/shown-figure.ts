@@ -14,6 +14,8 @@ export interface ShownWords {
   readonly assumptions: readonly string[];
   /** Where the page is found, with the state that its address carries, without `https://`. */
   readonly address: string;
+  /** Version of the site that worked it out. */
+  readonly version: string;
 }
 
 const textOf = (element: Element | null): string => (element?.textContent ?? '').replace(/\s+/g, ' ').trim();
@@ -48,7 +50,7 @@ function largestIn(figure: Element): SVGSVGElement {
  * The figure of a page as it stands, as a picture that stands alone: what the reader changed is in it. Needs a document; the reader's own
  * theme plays no part. @throws RangeError for a figure without a drawing.
  */
-export function shownFigure(figure: Element, { title, assumptions, address }: ShownWords): Picture {
+export function shownFigure(figure: Element, { title, assumptions, address, version }: ShownWords): Picture {
   const copy = figure.cloneNode(true) as Element;
   const drawing = largestIn(copy);
   resolveStyles(copy, styleRules([figures, plots, rulers, lineBand].join('\n'), light));
@@ -57,6 +59,6 @@ export function shownFigure(figure: Element, { title, assumptions, address }: Sh
   const markup = [...drawing.children].map((child) => writer.serializeToString(child)).join('');
   const { width, height } = drawing.viewBox.baseVal;
   const { result, above } = answersIn(figure) ?? { result: title, above: [] };
-  const below = [strings.assumed(assumptions), strings.made(address)];
+  const below = [strings.assumed(assumptions), strings.made({ address, version })];
   return standalonePicture({ title, result, above, below }, { markup, width, height }, light);
 }

@@ -10,10 +10,11 @@ import { shownFigure } from './shown-figure.ts';
 /** What a page wrote down of the sheet, as the attributes of an element hold it. */
 type Written = Readonly<Record<string, string | undefined>>;
 
-const wishOf = ({ fragment = '', assumptions = '', address = '' }: Written): FigureWish => ({
+const wishOf = ({ fragment = '', assumptions = '', address = '', version = '' }: Written): FigureWish => ({
   fragment,
   assumptions: assumptions.split('\n'),
   address,
+  version,
   decimal: keptDecimal(),
 });
 
@@ -22,11 +23,12 @@ function pictureFor(written: Written): Picture {
   if (written.fragment !== undefined) return figureOfAddress(wishOf(written));
   const figure = document.querySelector('#figure');
   if (figure === null) throw new RangeError('pictureFor: the page must show a figure, got none');
-  const { title = '', assumptions = '', address = '' } = written;
+  const { title = '', assumptions = '', address = '', version = '' } = written;
   return shownFigure(figure, {
     title,
     assumptions: assumptions.split('\n'),
     address: `${address}${location.search}`,
+    version,
   });
 }
 

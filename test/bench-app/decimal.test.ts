@@ -42,7 +42,7 @@ describe('what is taken along with decimal commas', () => {
     fc.assert(
       fc.property(anyComputed, fc.constantFrom(...TEXT_FORMS), ({ entries, measurement }, form) => {
         const [point, comma] = (['point', 'comma'] as const).map((decimal) =>
-          recordAsText({ entries, measurement, decimal }, form),
+          recordAsText({ entries, measurement, version: '7', decimal }, form),
         );
         expect(signless(comma ?? '')).toBe(signless(point ?? ''));
       }),
@@ -58,7 +58,9 @@ describe('what is taken along with decimal commas', () => {
     if (first === undefined) throw new Error('points: wish one');
     const shown = pointResult(measurement, first.id);
     const texts = [
-      ...TEXT_FORMS.map((form) => recordAsText({ entries, measurement, decimal: 'comma' }, form)),
+      ...TEXT_FORMS.map((form) =>
+        recordAsText({ entries, measurement, version: '7', decimal: 'comma' }, form),
+      ),
       JSON.stringify(
         readingRows(measurement, 'comma').map((row) => row.filter((cell) => typeof cell === 'string')),
       ),
@@ -67,7 +69,9 @@ describe('what is taken along with decimal commas', () => {
           row.filter((cell) => typeof cell === 'string'),
         ),
       ),
-      ...(shown.inRange ? [JSON.stringify(pictureWords(measurement, shown, { decimal: 'comma' }))] : []),
+      ...(shown.inRange
+        ? [JSON.stringify(pictureWords(measurement, shown, { version: '7', decimal: 'comma' }))]
+        : []),
       ...(shown.inRange
         ? statedForms(styleWith('unicode', 'comma'), shown.result).map(({ text }) => text)
         : []),
@@ -94,7 +98,7 @@ describe('what is taken along with decimal commas', () => {
       fc.property(anyComputed, (computed) => {
         for (const shown of numberedOf(computed)) {
           const [point, comma] = (['point', 'comma'] as const).map((decimal) =>
-            JSON.stringify(pictureWords(computed.measurement, shown, { decimal })),
+            JSON.stringify(pictureWords(computed.measurement, shown, { version: '7', decimal })),
           );
           expect(signless(comma ?? '')).toBe(signless(point ?? ''));
         }

@@ -50,7 +50,8 @@ function standing(entries: SheetEntries): Standing {
   const { measurement } = readMeasurement(entries);
   const [point] = measurement?.points ?? [];
   if (measurement === undefined || point === undefined) throw new Error('standing: wish a measurement');
-  return { entries, measurement, shown: pointResult(measurement, point.id), usable: true };
+  const shown = pointResult(measurement, point.id);
+  return { entries, measurement, shown, version: '1.2.3', usable: true };
 }
 
 /** A measurement but for its notes, its points called as a reader meets them. */
@@ -64,7 +65,7 @@ const said = ({ record: _, points, ...measurement }: Measurement) => ({
 
 /** Every text that can go out, one after the other. */
 function everything(taken: ReturnType<typeof takenOf>): string {
-  const { measurement, shown, entries, linked } = taken;
+  const { measurement, shown, entries, linked, version } = taken;
   const file = sheetsAsFile([entries, linked], '2026-05-09T18:00:00.000Z');
   if (!file.ok || !shown.inRange) throw new Error('everything: wish a file and a point in range');
   return [
@@ -72,7 +73,7 @@ function everything(taken: ReturnType<typeof takenOf>): string {
     recordAsText({ ...taken, link: 'https://example.org' }, 'unicode'),
     csvText(readingRows(measurement), 'point'),
     csvText(budgetRows(measurement, [shown]), 'comma'),
-    JSON.stringify(pictureWords(measurement, shown, { address: 'example.org/bench/' })),
+    JSON.stringify(pictureWords(measurement, shown, { version, address: 'example.org/bench/' })),
   ].join('\n');
 }
 

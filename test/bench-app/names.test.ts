@@ -43,20 +43,21 @@ describe('names from right to left beside numbers', () => {
   const { entries, measurement, shown } = named();
 
   it.each(TEXT_FORMS.filter((form) => form !== 'ascii'))('are kept apart in a text as %s', (form) => {
-    const text = recordAsText({ entries, measurement }, form);
+    const text = recordAsText({ entries, measurement, version: '1.2.3' }, form);
     keptApart(text, TITLE);
     keptApart(text, PAD);
   });
 
   it('have no sign of that in ASCII', () => {
-    expect(recordAsText({ entries, measurement })).toMatch(/^[\n -~]*$/);
+    expect(recordAsText({ entries, measurement, version: '1.2.3' })).toMatch(/^[\n -~]*$/);
   });
 
   it('are kept apart in the budget, in what is announced and in a picture', () => {
     expect(budgetLines('shown', shown.result).map(({ label }) => label)).toContain(apart(PAD));
     expect(summarise(shown)).not.toMatch(new RegExp(`(?<!\u2068)${PAD}`));
-    const words = pictureWords(measurement, shown, {});
+    const words = pictureWords(measurement, shown, { version: '1.2.3' });
     expect(words.title).toBe(apart(TITLE));
+    expect(words.below.at(-1)).toContain('1.2.3');
     const { svg } = standalonePicture(words, { markup: '', width: 600, height: 100 }, light);
     keptApart(svg, TITLE);
   });

@@ -77,7 +77,7 @@ function markupOf(state: BenchState): string {
     <>
       <ResultSection state={state} results={results} mayWait={false} send={send} />
       <RunningWords result={shown} own={own} stale={problems.length > 0} />
-      <Parts {...{ entries, problems, send, measurement, shown, own }} all={[shown]} />
+      <Parts {...{ entries, problems, send, measurement, shown, own }} version="1.2.3" all={[shown]} />
     </>,
   );
 }

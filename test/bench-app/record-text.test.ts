@@ -7,6 +7,7 @@ import { blankSheet } from '../../src/sheet/blank-sheet.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import type { SheetEntries } from '../../src/sheet/entries.ts';
 import type { Measurement, Point, StatedLink } from '../../src/sheet/measurement.ts';
+import { SITE_NAME } from '../../src/text/site-name.ts';
 import { asMarkdown } from '../../src/text/summary/format.ts';
 
 const LINK = 'https://example.org/bench/#v=2';
@@ -39,6 +40,7 @@ const record = (
   measurement,
   entries: { ...blankSheet('padsIntoMeter'), ...entries },
   results: measurement.points.map(({ id }) => pointResult(measurement, id)),
+  version: '1.2.3',
   checks,
   link: LINK,
 });
@@ -63,6 +65,10 @@ describe('the record of a sheet with one point', () => {
       'GUM 7.2.6',
     ])
       expect(text).toContain(part);
+  });
+
+  it('says what worked it out, in which version', () => {
+    expect(text).toContain(`Worked out with ${SITE_NAME} 1.2.3, bench`);
   });
 
   it('ends with the address that opens the same sheet, or without any', () => {

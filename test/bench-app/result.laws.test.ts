@@ -85,6 +85,7 @@ describe('the result of any usable sheet', () => {
       fc.property(anyComputed, (computed) => {
         const record = {
           ...computed,
+          version: '1.2.3',
           checks: ['A pad of 10 dB moved it by 10.0 dB.'],
           link: 'https://example.org/bench/',
         };
@@ -173,7 +174,9 @@ describe('a point whose method is out of range', () => {
           expect(line).toMatchObject({ state: 'outOfRange', reason: expect.stringMatching(/^Out of range/) });
         }
         if (out.length === results.length)
-          expect(resultAsText({ measurement, entries, results })).not.toMatch(LEVEL_WITH_BAND);
+          expect(resultAsText({ measurement, entries, results, version: '1.2.3' })).not.toMatch(
+            LEVEL_WITH_BAND,
+          );
       }),
       { numRuns: 60 },
     );

@@ -13,6 +13,8 @@ export interface FigureWish {
   readonly assumptions: readonly string[];
   /** Where the page is found, without `https://`. */
   readonly address: string;
+  /** Version of the site that works it out. */
+  readonly version: string;
   readonly decimal?: Decimal;
 }
 

@@ -63,14 +63,14 @@ function sheetFile({ entries }: Taken, at: string): FileMade {
 }
 
 async function pictureFile(
-  { measurement, shown }: Taken,
+  { measurement, shown, version }: Taken,
   kind: 'svg' | 'png',
   { page, decimal }: FileWish,
 ): Promise<FileMade> {
   if (!shown.inRange) return { problem: strings.noPicture };
   const { pictureOf } = await import('./picture.ts');
   const address = shareableLink(page)?.replace(/^https?:\/\//, '');
-  const picture = pictureOf(measurement, shown, { address, decimal, showCurve: true });
+  const picture = pictureOf(measurement, shown, { address, version, decimal, showCurve: true });
   const name = fileName(measurement.title, kind);
   return kind === 'svg'
     ? { name, type: 'image/svg+xml', content: picture.svg }

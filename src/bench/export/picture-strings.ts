@@ -12,6 +12,7 @@ export const pictureStrings = {
     'Assumed: parts that share no named cause are independent; losses and readings as stated on the sheet.',
   assumed: (assumptions: readonly string[]): string =>
     `Assumed: ${assumptions.join(' ')} All figures given are invented.`,
-  made: (address: string): string => `Worked out with ${SITE_NAME}, ${address}`,
+  made: ({ address, version }: { address: string; version: string }): string =>
+    `Worked out with ${SITE_NAME} ${version}, ${address}`,
   bench: 'bench',
 } as const;

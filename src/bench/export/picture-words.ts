@@ -14,6 +14,7 @@ import { pictureStrings as strings } from './picture-strings.ts';
 /**
  * Everything that a picture of a point must say to stand alone: what, how much, how sure, against what, assumed what.
  * @param address where the site is found, without what follows `#`; undefined for a saved copy.
+ * @param version of the site that worked it out.
  * @param assumes what is taken for granted, in a sentence; what holds for every sheet unless given.
  */
 export function pictureWords(
@@ -21,10 +22,12 @@ export function pictureWords(
   shown: NumberedPoint,
   {
     address,
+    version,
     assumes = strings.assumes,
     decimal = 'point',
   }: {
     readonly address?: string | undefined;
+    readonly version: string;
     readonly assumes?: string | undefined;
     readonly decimal?: Decimal | undefined;
   },
@@ -49,6 +52,6 @@ export function pictureWords(
       ),
       [measurandText(style, shown.sheet, shown.point.frequencyHz), methodText(style, setup)].join(' '),
     ],
-    below: [strings.legend, assumes, strings.made(address ?? strings.bench)],
+    below: [strings.legend, assumes, strings.made({ address: address ?? strings.bench, version })],
   };
 }

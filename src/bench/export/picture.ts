@@ -16,6 +16,8 @@ import { pictureWords } from './picture-words.ts';
 
 export interface PictureOptions {
   readonly address: string | undefined;
+  /** Version of the site that worked it out. */
+  readonly version: string;
   readonly assumes?: string;
   readonly showCurve: boolean;
   /** Decimal sign of every number in it; a point unless given. */

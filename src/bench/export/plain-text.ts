@@ -24,6 +24,8 @@ export interface SheetRecord {
   readonly entries: SheetEntries;
   /** One a point, in the order of the measurement's points. */
   readonly results: readonly PointResult[];
+  /** Version of the site that worked it out: it stays in texts that are quoted for years. */
+  readonly version: string;
   /** What the validity checks say, a sentence each. */
   readonly checks?: readonly string[] | undefined;
   /** Address that opens the same sheet. */
@@ -39,7 +41,7 @@ export interface SheetRecord {
  * and set-up, the chain, what was agreed and changed, the record, cautions, and the address that opens the same sheet.
  */
 export function sheetSummary(record: SheetRecord): Summary {
-  const { measurement, entries, results, checks = [], link, withoutLink, decimal = 'point' } = record;
+  const { measurement, entries, results, checks = [], link, decimal = 'point' } = record;
   const { points } = measurement;
   const title = isolated(measurement.title);
   const isOnly = points.length === 1;
@@ -70,10 +72,7 @@ export function sheetSummary(record: SheetRecord): Summary {
     ...recordLinesOf(entries),
     ...checks.map((check) => line('checks', strings.check, { foreign: unstopped(check) })),
     ...cautionLines(results, isOnly ? undefined : labelOf),
-    line('assumes', strings.assumes),
-    line('assumes', strings.rounding),
-    line('made', strings.made),
-    ...(withoutLink === undefined ? [] : [line('made', withoutLink)]),
+    ...closingLines(record),
   ];
   return { lines, link };
 }
@@ -88,6 +87,14 @@ export const recordAsText = (record: Omit<SheetRecord, 'results'>, form?: TextFo
   const results = measurement.points.map(({ id }) => pointResult(measurement, id));
   return resultAsText({ ...record, results }, form);
 };
+
+/** What holds for every record: what is assumed, how it is rounded, what worked it out, and where no address leads back, why. */
+const closingLines = ({ version, withoutLink }: SheetRecord): readonly Line[] => [
+  line('assumes', strings.assumes),
+  line('assumes', strings.rounding),
+  line('made', strings.made(version)),
+  ...(withoutLink === undefined ? [] : [line('made', withoutLink)]),
+];
 
 /** Words that begin a sentence of their own, within another. */
 const inSentence = (words: string): string => `${words[0]?.toLowerCase() ?? ''}${words.slice(1)}`;

@@ -12,6 +12,8 @@ export interface Standing {
   /** Of the last entries that were all usable. */
   readonly measurement: Measurement;
   readonly shown: PointResult;
+  /** Version of the site that worked it out. */
+  readonly version: string;
   /** Whether the entries can all be used. */
   readonly usable: boolean;
 }

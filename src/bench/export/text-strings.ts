@@ -20,7 +20,7 @@ export const textStrings = {
   cautionAt: 'Cautions reckoned at ',
   assumes: 'Assumed: parts that share no named cause are independent',
   rounding: 'Rounded: uncertainties to two digits, values to the same place (GUM 7.2.6)',
-  made: `Worked out with ${SITE_NAME}, bench`,
+  made: (version: string): string => `Worked out with ${SITE_NAME} ${version}, bench`,
   noLink: 'The address of this sheet is too long for a forum: ask for the file',
   swr: ({ source, load }: { source: string; load: string }): string =>
     `SWR ${source} on ${load}, phase unknown`,

@@ -11,15 +11,17 @@ export interface PartsProps extends DefenceProps {
   readonly all: Results['all'];
   /** Whether that is a result of this sheet: one that was never usable has none, and another sheet's is not shown. */
   readonly own: boolean;
+  /** Version of the site, which what is taken along says. */
+  readonly version: string;
 }
 
 /** Everything below the form: what stands behind the result, what is taken along, what defends it, and the record. */
-export function Parts({ all, own, ...defence }: PartsProps) {
+export function Parts({ all, own, version, ...defence }: PartsProps) {
   const { entries, measurement, shown } = defence;
   return (
     <>
       {own && <BehindParts shown={shown} all={all} measurement={measurement} />}
-      <TakePart {...defence} own={own} />
+      <TakePart {...defence} own={own} version={version} />
       {own && (
         <>
           <ValidityPart {...defence} />

@@ -4,6 +4,7 @@ import { copyStrings as strings } from '../export/copy-strings.ts';
 import { takenOf } from '../export/taken.ts';
 import { CopyPart } from './CopyPart.tsx';
 import { FilesPart } from './FilesPart.tsx';
+import type { PartsProps } from './Parts.tsx';
 import type { DefenceProps } from './ValidityPart.tsx';
 
 const HELP_ID = 'nameless-help';
@@ -16,9 +17,11 @@ export function TakePart({
   measurement,
   shown,
   own,
-}: DefenceProps & { own: boolean }) {
+  version,
+}: DefenceProps & Pick<PartsProps, 'own' | 'version'>) {
   const [nameless, setNameless] = useState(false);
-  const take = () => takenOf({ entries, measurement, shown, usable: problems.length === 0 }, nameless);
+  const take = () =>
+    takenOf({ entries, measurement, shown, version, usable: problems.length === 0 }, nameless);
   return (
     <>
       {own && (
