@@ -28,6 +28,7 @@ function markupOf(measurement: Measurement): string {
       {measurement.points.length > 1 && <AllPoints points={measurement.points} all={all} />}
       <BehindParts shown={shown} all={all} measurement={measurement} />
       <TakePart
+        version="1.2.3"
         entries={blankSheet(measurement.setup.method)}
         problems={[]}
         measurement={measurement}
