@@ -1,6 +1,7 @@
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { AstroIntegration } from 'astro';
 import { build, type Plugin } from 'vite';
+import { afterBuild } from './after-build.ts';
 import { tokensPlugin } from './tokens-plugin.ts';
 
 /** A worker of the site, as its widgets start it: a file beside the script, which a carried page has not. */
@@ -22,36 +23,26 @@ const inlineWorkers = (): Plugin => ({
 });
 
 /** Writes `carry/carry.js`: every island of the stage and its deck in one classic script, which a saved file takes along. */
-export function carryScript(): AstroIntegration {
-  let base = '/';
-  return {
-    name: 'carry-script',
-    hooks: {
-      'astro:config:done': ({ config }) => {
-        base = config.base;
+export const carryScript = () =>
+  afterBuild('carry-script', async ({ root, base }) => {
+    await build({
+      configFile: false,
+      root: fileURLToPath(new URL('../..', import.meta.url)),
+      base,
+      publicDir: false,
+      logLevel: 'error',
+      plugins: [inlineWorkers(), tokensPlugin()],
+      oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+      build: {
+        outDir: join(root, 'carry'),
+        emptyOutDir: true,
+        modulePreload: false,
+        lib: {
+          entry: fileURLToPath(new URL('../stage/carry/main.ts', import.meta.url)),
+          formats: ['iife'],
+          name: 'carry',
+          fileName: () => 'carry.js',
+        },
       },
-      'astro:build:done': async ({ dir }) => {
-        await build({
-          configFile: false,
-          root: fileURLToPath(new URL('../..', import.meta.url)),
-          base,
-          publicDir: false,
-          logLevel: 'error',
-          plugins: [inlineWorkers(), tokensPlugin()],
-          oxc: { jsx: { runtime: 'automatic', importSource: 'preact' } },
-          build: {
-            outDir: fileURLToPath(new URL('carry', dir)),
-            emptyOutDir: true,
-            modulePreload: false,
-            lib: {
-              entry: fileURLToPath(new URL('../stage/carry/main.ts', import.meta.url)),
-              formats: ['iife'],
-              name: 'carry',
-              fileName: () => 'carry.js',
-            },
-          },
-        });
-      },
-    },
-  };
-}
+    });
+  });

@@ -50,7 +50,7 @@ export interface SiteRoot {
   readonly files: readonly string[];
 }
 
-/** Folders that hold no pages. */
+/** The folder of the files with a hash in their name, where Astro puts them. */
 const assets = '_astro';
 /** What other sites may show in a frame, and what this one shows in its own: the steps of a talk. */
 const framed: Readonly<Record<string, { readonly ancestors: string; readonly options?: string }>> = {

@@ -13,7 +13,7 @@ export function policyOf(html: string): string {
 
 async function rulesOf(root: string, base: string): Promise<readonly HeaderRule[]> {
   const entries = await readdir(root, { withFileTypes: true });
-  const seen = entries.filter(({ name }) => !/^[._]headers$|^\.|^hosting$/.test(name));
+  const seen = entries.filter(({ name }) => !/^_headers$|^\.|^hosting$/.test(name));
   return headerRules({
     base,
     policy: policyOf(await readFile(join(root, 'index.html'), 'utf8')),
@@ -30,5 +30,5 @@ async function writeHeaderFiles({ root, base }: BuiltSite): Promise<void> {
   await writeFile(join(root, 'hosting/nginx.conf'), nginxText(rules, base));
 }
 
-/** Writes files by which hosts learn what headers to send: the pages’ policy, and that only `embed/` may be framed. */
+/** Writes files by which hosts learn what headers to send: the pages’ policy, and which folders may be framed by whom. */
 export const hosting = () => afterBuild('hosting', writeHeaderFiles);

@@ -32,5 +32,5 @@ async function joinSite({ root, base, assets }: BuiltSite): Promise<void> {
   for (const name of sheets.keys()) if (!asked.has(name)) await rm(join(folder, name));
 }
 
-/** One style sheet a page in place of up to eleven, and none left that no page asks for. Scripts of this site ask for none. */
+/** One style sheet a page in place of several, and none left that no page asks for. Scripts of this site ask for none. */
 export const joinedSheets = () => afterBuild('joined-sheets', joinSite);

@@ -28,7 +28,8 @@ export interface RunningSite {
 /** How many ports in a row are tried before giving up. */
 const portsTried = 50;
 
-const pageOfWrong = (base: string): string => `${base.replace(/\/?$/, '/')}404.html`;
+/** Address of the page that stands for what is not there; the host's rules say its headers. */
+const missingPage = (base: string): string => `${base.replace(/\/?$/, '/')}404.html`;
 
 /** What the site's own file states, read anew each time like the files themselves. */
 function statedRules(directory: string): readonly HeaderRule[] {
@@ -42,15 +43,17 @@ function setHeaders(stated: Readonly<Record<string, string>>, response: ServerRe
 
 function notFound({ directory, base, headers = true }: SiteOptions, response: ServerResponse): void {
   // not those of a file that is there: it may be kept for a year
-  if (headers) setHeaders(headersFor(statedRules(directory), pageOfWrong(base)), response);
+  if (headers) setHeaders(headersFor(statedRules(directory), missingPage(base)), response);
   response.writeHead(404, { 'content-type': 'text/html;charset=utf-8' });
   response.end(readFileSync(join(directory, '404.html')));
 }
 
-/** Whether the address lacks the slash at the end of a page's own. */
+/** Whether the address lacks the slash at the end of a page's own. Nothing is told of what lies outside the folder. */
 function lacksSlash(directory: string, path: string): boolean {
+  if (path.endsWith('/')) return false;
   try {
-    return !path.endsWith('/') && existsSync(join(directory, decodeURIComponent(path), 'index.html'));
+    const page = join(directory, decodeURIComponent(path), 'index.html');
+    return page.startsWith(join(directory, '/')) && existsSync(page);
   } catch {
     return false; // a malformed escape is no page
   }

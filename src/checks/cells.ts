@@ -1,3 +1,4 @@
+import { raisedText } from '../text/power-of-ten-text.ts';
 import { numberText } from '../text/quantity-text.ts';
 import type { Figure } from './check.ts';
 import { outcomeOf } from './outcome.ts';
@@ -42,11 +43,9 @@ export function computedText(figure: Figure): string {
 
 /** Below this a tolerance is told as a power of ten. */
 const SMALL = 1e-4;
-const SUPERSCRIPT = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /** A power of ten: `10⁻¹⁴`. */
-const powerOfTen = (exponent: number): string =>
-  `10${exponent < 0 ? '⁻' : ''}${[...String(Math.abs(exponent))].map((digit) => SUPERSCRIPT[Number(digit)]).join('')}`;
+const powerOfTen = (exponent: number): string => `10${raisedText(exponent)}`;
 
 /** A small relative difference: `3.4 × 10⁻¹¹`; `0` for none. */
 export function relativeText(relative: number): string {

@@ -19,10 +19,7 @@ export function narrowestSpan({ of, probability }: { of: Belief; probability: nu
     lower: of.quantile(tail),
     upper: of.quantile(Math.min(1, tail + probability)),
   });
-  const width = (tail: number) => {
-    const { lower, upper } = span(tail);
-    return upper - lower;
-  };
+  const width = (tail: number) => widthOf(span(tail));
   let best = { tail: free / 2, width: width(free / 2) };
   const attempt = (tail: number) => {
     if (tail < 0 || tail > free) return;

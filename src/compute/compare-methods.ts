@@ -1,7 +1,8 @@
 import { type CoverageWish, coverageOf } from './combine/coverage-factor.ts';
 import { estimateOf } from './combine/estimate.ts';
 import { propagate } from './combine/propagate.ts';
-import type { Correlation, Input, SumModel } from './model.ts';
+import type { SumModel } from './model.ts';
+import { weighedSum } from './weighed-sum.ts';
 
 /** Two methods on one transmitter. Levels in the unit of the models, uncertainties too. */
 export interface MethodsCompared {
@@ -23,33 +24,6 @@ export interface MethodsCompared {
   };
 }
 
-/** Both models' inputs side by side under names of their own; causes keep theirs, so that shared ones meet. */
-function joined(first: SumModel, second: SumModel) {
-  const own = (side: string, id: string) => `${side}: ${id}`;
-  const inputs = ([side, model]: readonly [string, SumModel]): Input[] =>
-    model.inputs.map((input) => ({ ...input, id: own(side, input.id) }));
-  const ties = ([side, model]: readonly [string, SumModel]): Correlation[] =>
-    (model.correlations ?? []).map(({ a, b, r }) => ({ a: own(side, a), b: own(side, b), r }));
-  const sides = [
-    ['first', first],
-    ['second', second],
-  ] as const;
-  return { inputs: sides.flatMap(inputs), correlations: sides.flatMap(ties) };
-}
-
-/** weight x first + (other weight) x second, as one sum. */
-function combination(first: SumModel, second: SumModel, weights: readonly [number, number]): SumModel {
-  return {
-    kind: 'sum',
-    constant: weights[0] * first.constant + weights[1] * second.constant,
-    sensitivities: [
-      ...first.sensitivities.map((c) => c * weights[0]),
-      ...second.sensitivities.map((c) => c * weights[1]),
-    ],
-    ...joined(first, second),
-  };
-}
-
 /**
  * Do two methods on one transmitter agree, and what do they say together? Inputs of the two models that name the same
  * cause are one and cancel from the difference; they do not cancel from the mean, which can never be better than they are.
@@ -65,7 +39,7 @@ export function compareMethods({
   ...wish
 }: { first: SumModel; second: SumModel } & CoverageWish): MethodsCompared {
   const [a, b] = [propagate({ model: first }), propagate({ model: second })];
-  const apart = propagate({ model: combination(first, second, [1, -1]) });
+  const apart = propagate({ model: weighedSum([first, second], [1, -1]) });
   const { coverageFactor } = coverageOf({ ...wish, degreesOfFreedom: apart.degreesOfFreedom });
   const difference = estimateOf(first) - estimateOf(second);
   const [ua2, ub2, ud2] = [a, b, apart].map((p) => p.standardUncertainty ** 2) as [number, number, number];
@@ -73,7 +47,7 @@ export function compareMethods({
   const expanded = coverageFactor * apart.standardUncertainty;
   const ratio = expanded === 0 ? undefined : difference / expanded;
   const weightOfFirst = ud2 === 0 ? 0.5 : Math.max(0, Math.min(1, (ub2 - covariance) / ud2));
-  const together = combination(first, second, [weightOfFirst, 1 - weightOfFirst]);
+  const together = weighedSum([first, second], [weightOfFirst, 1 - weightOfFirst]);
   return {
     difference,
     standardUncertainty: apart.standardUncertainty,

@@ -1,9 +1,10 @@
 import type { CoverageWish } from './combine/coverage-factor.ts';
 import { estimateOf } from './combine/estimate.ts';
 import { propagate } from './combine/propagate.ts';
-import type { Correlation, Input, SumModel } from './model.ts';
+import type { SumModel } from './model.ts';
 import { rangeError } from './quantity.ts';
 import type { Propagation } from './result.ts';
+import { weighedSum } from './weighed-sum.ts';
 
 /** What several methods on one quantity say together. */
 export interface MeanOfMethods {
@@ -16,29 +17,14 @@ export interface MeanOfMethods {
 
 /** Weights that move by less than this in a whole turn stand. */
 const SETTLED = 1e-13;
+/** Methods that are nearly as good as each other settle slowly; this bounds the search. */
 const MOST_TURNS = 10_000;
-
-/** weight x method, summed, under names of each method's own; causes keep theirs, so that shared ones meet. */
-function weighed(methods: readonly SumModel[], weights: readonly number[]): SumModel {
-  const own = (index: number, id: string) => `${index}: ${id}`;
-  return {
-    kind: 'sum',
-    constant: methods.reduce((sum, { constant }, i) => sum + (weights[i] ?? 0) * constant, 0),
-    inputs: methods.flatMap(({ inputs }, i): Input[] =>
-      inputs.map((input) => ({ ...input, id: own(i, input.id) })),
-    ),
-    sensitivities: methods.flatMap(({ sensitivities }, i) => sensitivities.map((c) => c * (weights[i] ?? 0))),
-    correlations: methods.flatMap(({ correlations = [] }, i): Correlation[] =>
-      correlations.map(({ a, b, r }) => ({ a: own(i, a), b: own(i, b), r })),
-    ),
-  };
-}
 
 /** Variance of method i (i = j), or of the difference of two. */
 function variances(methods: readonly SumModel[]): readonly (readonly number[])[] {
   const of = (i: number, j: number): number => {
     const weights = methods.map((_, at) => (at === i ? 1 : at === j ? -1 : 0));
-    return propagate({ model: weighed(methods, weights) }).standardUncertainty ** 2;
+    return propagate({ model: weighedSum(methods, weights) }).standardUncertainty ** 2;
   };
   return methods.map((_, i) => methods.map((__, j) => of(i, j)));
 }
@@ -90,6 +76,6 @@ export function meanOfMethods({
       got: methods.length,
     });
   const weights = leastVariance(variances(methods));
-  const model = weighed(methods, weights);
+  const model = weighedSum(methods, weights);
   return { value: estimateOf(model), weights, propagation: propagate({ model, ...wish }) };
 }

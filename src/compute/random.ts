@@ -6,6 +6,7 @@ export interface SeededRandom extends Random {
   fill(words: Int32Array): void;
 }
 
+/** Increment of SplitMix64, 2^64 over the golden ratio, and what keeps its sums to 64 bits. */
 const GOLDEN = 0x9e3779b97f4a7c15n;
 const MASK = 0xffffffffffffffffn;
 

@@ -19,7 +19,7 @@ export function reflectionBelowOne(where: string, name: string, value: number): 
  * Magnitude of the reflection coefficient from the standing-wave ratio: (s - 1)/(s + 1).
  * @param swr 1 or more.
  * @throws RangeError below 1 or not finite.
- * Source: transmission-line theory; ITU Radio Regulations use the same ratio.
+ * Source: definition of the standing-wave ratio, waves on a line.
  */
 export function reflectionOfSwr(swr: number): number {
   if (!(Number.isFinite(swr) && swr >= 1))

@@ -1,6 +1,6 @@
 import type { Interval } from './distribution/distribution.ts';
 
-/** Sum of limits (4-way comparison, first way). Unit: the model's. */
+/** The worst case: limits added up. Unit: the model's. */
 export interface WorstCase {
   /** Ends reached when every bounded input sits at its unfavourable limit. */
   readonly interval: Interval;

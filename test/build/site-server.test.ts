@@ -1,7 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { request } from 'node:http';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type RunningSite, serveSite } from '../../src/build/site-server.ts';
 
@@ -82,6 +82,14 @@ test('what lies outside the base path is not the site', async () => {
   for (const wrong of ['/', '/club/', '/club/wattage/']) {
     expect(await get(origin + wrong)).toMatchObject({ status: 404, text: 'no such page' });
   }
+});
+
+test('nothing is told of folders beside the site', async () => {
+  const beside = mkdtempSync(join(tmpdir(), 'beside-'));
+  writeFileSync(join(beside, 'index.html'), 'not the site');
+  const url = await serve({});
+  expect(await get(`${url}..%2f${basename(beside)}`)).toMatchObject({ status: 404, text: 'no such page' });
+  rmSync(beside, { recursive: true });
 });
 
 test('a taken port is left to its owner, and the next one is told', async () => {

@@ -5,6 +5,7 @@ export interface Histogram {
   curve(): { x: number; density: number }[];
 }
 
+/** Bins between the ends. */
 const BINS = 200;
 /** The ends leave this share of the first values outside, then are moved out by a tenth of the width. */
 const TAIL = 0.002;

@@ -5,7 +5,7 @@ import { centreOf } from './input.ts';
 import type { Part } from './together.ts';
 
 /** One independent term of a sum: an input alone, or all inputs under one cause merged into one variable, which is known as `Of`. */
-export interface Term<Of = Distribution> {
+export interface MergedTerm<Of = Distribution> {
   /** Ids of the inputs that it stands for. */
   readonly ids: readonly string[];
   readonly distribution: Of;
@@ -15,7 +15,7 @@ export interface Term<Of = Distribution> {
 /** A sum of independent terms. */
 export interface MergedSum<Of = Distribution> {
   readonly constant: number;
-  readonly terms: readonly Term<Of>[];
+  readonly terms: readonly MergedTerm<Of>[];
 }
 
 interface Weighted {
@@ -65,7 +65,7 @@ function mergeCause<Of>(members: readonly Weighted[], join: Join<Of>): MergedSum
 export function mergeCauses<Of>(model: SumModel, join: Join<Of>): MergedSum<Distribution | Of> {
   let constant = model.constant;
   const byCause = new Map<string, Weighted[]>();
-  const terms: Term<Distribution | Of>[] = [];
+  const terms: MergedTerm<Distribution | Of>[] = [];
   model.inputs.forEach((input, i) => {
     const sensitivity = model.sensitivities[i] ?? 0;
     if (sensitivity === 0) return;

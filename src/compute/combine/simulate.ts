@@ -116,7 +116,7 @@ export function* simulate(request: SimulationRequest): Generator<SimulationProgr
   };
 }
 
-/** A simulation from start to end, without pause. */
+/** A simulation from start to end, without pause. @throws RangeError as `simulate`. */
 export function simulateAtOnce(request: SimulationRequest): Simulated {
   const steps = simulate(request);
   for (;;) {

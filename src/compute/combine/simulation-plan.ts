@@ -4,6 +4,7 @@ import { checkModel } from './check-model.ts';
 import type { SimulationRequest, StopRule } from './simulation.ts';
 import { blockTrials } from './stop-rule.ts';
 
+/** What `SimulationRequest` says of both where they are not asked for. */
 const MOST_KEPT = 1_000_000;
 const MOST_TRIALS = 20_000_000;
 

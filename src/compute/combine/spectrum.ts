@@ -8,9 +8,11 @@ import type { Reference } from './reference.ts';
 
 /** Cells for each frequency used; with two, the upper half of the frequencies would be off by up to a tenth. */
 const CELLS_PER_FREQUENCY = 4;
+/** At least so many, however little there is to see. */
 const FEWEST_CELLS = 2 ** 9;
 /** A sum of a few parts with sharp edges needs these. */
 const USUAL_CELLS = 2 ** 13;
+/** Cells are doubled while more than this may be left of the sum at the last frequency used. */
 const FADED = 1e-8;
 /** The series stops after this many terms in a row below `NEGLIGIBLE`. */
 const QUIET_RUN = 8;

@@ -1,6 +1,7 @@
 import { halfTurnSine } from '../special/half-turn-sine.ts';
 import { freshWords, type Words } from './words.ts';
 
+/** Steps of the half turn: ten bits of a word choose one. */
 const STEPS = 1024;
 /** Bits of a word within a step, and half of their number. */
 const INNER_BITS = 22;

@@ -1,5 +1,3 @@
-/** What stands behind every shape: a probability distribution of one real quantity, in the unit of that quantity. */
-
 /** Hands out uniform random numbers, 0 <= x < 1. Always given by the caller: nothing here draws on its own. */
 export type Random = () => number;
 
@@ -24,6 +22,7 @@ export type Shape =
   | 'rayleigh'
   | 'rice';
 
+/** What stands behind every shape: a probability distribution of one real quantity, in the unit of that quantity. */
 export interface Distribution {
   readonly shape: Shape;
   /** Where the shape is centred or, for lopsided ones, its mean; undefined where no mean exists (Student t, 1 degree). */

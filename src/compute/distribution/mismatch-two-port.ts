@@ -67,7 +67,10 @@ function settingsOf(waves: Waves, count: number): Setting[] {
   return half.flatMap((first) => whole.map((second) => settingOf(waves, first, second)));
 }
 
-/** The variance of the logarithms of the three factors 1 - A, 1 - B and 1 - C/((1 - A)(1 - B)), which do not correlate. */
+/**
+ * Standard deviation in dB: the variances of the logarithms of the three factors 1 - A, 1 - B and 1 - C/((1 - A)(1 - B)) add, since
+ * these do not correlate.
+ */
 function deviationOf({ a, b, c }: Waves): number {
   const phases = halfTurnPhases(PHASES_FOR_VARIANCE);
   let third = 0;

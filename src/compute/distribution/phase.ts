@@ -1,7 +1,7 @@
 import { halfTurnSine } from '../special/half-turn-sine.ts';
 import type { Random } from './distribution.ts';
 
-/** Decibels to the neper of power: 10/ln 10. */
+/** Decibels for each unit of the natural logarithm of a power: 10/ln 10. */
 export const DB_PER_LOG = 10 / Math.LN10;
 
 /**

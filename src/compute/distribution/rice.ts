@@ -13,6 +13,9 @@ const TINY = 2 ** -54;
 /** Poisson shares further from their mean than this many standard deviations are left out. */
 const REACH = 9;
 
+/** Beyond the offset by this many scales lies less than any double can tell from nothing: exp(-800). */
+const FAR = 40;
+
 /** Share of a Poisson distribution of the given mean at k. */
 const poisson = (mean: number, k: number) => Math.exp(k * Math.log(mean) - mean - logGamma(k + 1));
 
@@ -70,7 +73,7 @@ export function rice({ offset, scale }: { offset: number; scale: number }): Dist
     solveRising(at, {
       wanted: share,
       lower: 1e-12,
-      upper: centre + 40,
+      upper: centre + FAR,
       start: mean,
       tolerance: 1e-13 * mean,
     });
@@ -80,7 +83,7 @@ export function rice({ offset, scale }: { offset: number; scale: number }): Dist
     standardDeviation: scale * standardDeviation,
     limits: { lower: 0, upper: Number.POSITIVE_INFINITY },
     density: (x) => (x > 0 ? densityOfUnit(centre, x / scale) / scale : 0),
-    shareBelow: (x) => (x > 0 ? (x / scale > centre + 40 ? 1 : shareBelowUnit(centre, x / scale)) : 0),
+    shareBelow: (x) => (x > 0 ? (x / scale > centre + FAR ? 1 : shareBelowUnit(centre, x / scale)) : 0),
     quantile: (share) => {
       shareWithin('quantile', share);
       if (share === 0 || share === 1) return share === 0 ? 0 : Number.POSITIVE_INFINITY;

@@ -4,8 +4,9 @@ import type { Distribution, Random, Shape } from './distribution.ts';
 /** A shape symmetric about 0 in its own scale (half-width, standard deviation ...), from which the family is stretched and moved. */
 export interface Standard {
   readonly shape: Shape;
-  /** Undefined where none exists. */
+  /** Whether a mean exists: it is then 0. */
   readonly hasMean: boolean;
+  /** Undefined where none exists. */
   readonly standardDeviation: number | undefined;
   /** No value lies above this; Infinity where there is no limit. */
   readonly limit: number;

@@ -96,7 +96,7 @@ export type ReflectionOutcome =
 /**
  * Limits of the reflection magnitude at an in-line meter, worst case, from the limits of both readings and from the
  * directivity. Out of range where either reading's full-scale error is more than a third of it.
- * @throws RangeError if forward is not above zero, reflected not below it, or directivity negative.
+ * @throws RangeError if forward is not above zero, the limits let the reflected power reach the forward one, or directivity is negative.
  * Source: sqrt(Pr/Pf); superposition of leaked and reflected wave.
  */
 export function inLineReflection({

@@ -1,5 +1,6 @@
 /** From here the asymptotic series is right to 1e-15. */
 const ASYMPTOTIC_FROM = 40;
+/** Terms of that series: later ones are below its error. */
 const TERMS = 20;
 /** Midpoints over half a turn: exact to rounding for arguments below 40. */
 const HALF_POINTS = 48;

@@ -2,7 +2,9 @@ import { positive, rangeError } from '../quantity.ts';
 import { deviance } from './deviance.ts';
 import { stirlingError } from './gamma.ts';
 
+/** Stands for 0 where Lentz's method would divide by it. */
 const TINY = 1e-300;
+/** A factor this near to 1 changes nothing. */
 const CLOSE = 4e-16;
 
 /** A place between 0 and 1 with its complement, each held to full relative accuracy: x + y = 1. */

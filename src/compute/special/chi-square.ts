@@ -1,12 +1,13 @@
 import { notNegative, positive } from '../quantity.ts';
 import { deviance } from './deviance.ts';
-import { stirlingError } from './gamma.ts';
+import { HALF_LOG_TWO_PI, stirlingError } from './gamma.ts';
 import { regularisedGamma } from './gamma-share.ts';
 import { normalQuantile } from './normal.ts';
 import { shareWithin } from './share.ts';
 
 /** Newton's steps are quadratic; this bounds a fault and nothing else. */
 const MOST_STEPS = 100;
+/** A step below this part of x is rounding. */
 const CLOSE = 2e-15;
 
 interface At {
@@ -28,7 +29,7 @@ export function chiSquareShareBelow(at: At): number {
   return regularisedGamma(checked('chiSquareShareBelow', at)).below;
 }
 
-/** Share of the chi-square distribution above x, small shares to full relative accuracy; see `chiSquareShareBelow`. */
+/** Share of the chi-square distribution above x, small shares to full relative accuracy. Ranges and errors as `chiSquareShareBelow`. */
 export function chiSquareShareAbove(at: At): number {
   return regularisedGamma(checked('chiSquareShareAbove', at)).above;
 }
@@ -40,7 +41,6 @@ function start(share: number, a: number): number {
     Math.exp((Math.log(share) + Math.log(a) / 2 + HALF_LOG_TWO_PI + stirlingError(a)) / a - 1) * a;
   return cube > 0.3 ? a * cube ** 3 : leading;
 }
-const HALF_LOG_TWO_PI = 0.9189385332046727;
 
 /**
  * The x with a given share of the chi-square distribution below it; 0 for 0, Infinity for 1. degreesOfFreedom > 0.

@@ -1,3 +1,4 @@
+/** Nearer to each other than this part of their sum, plain terms would cancel: there the series is taken. */
 const SERIES_BELOW = 0.1;
 
 /**

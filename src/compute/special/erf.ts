@@ -1,6 +1,7 @@
 import { aNumber } from './share.ts';
 
 const ONE_OVER_ROOT_PI = 0.5641895835477563;
+/** End of Cody's first interval. */
 const SMALL = 0.46875;
 
 /** exp(-y^2), with y split so that the square's rounding does not reach the exponent. */

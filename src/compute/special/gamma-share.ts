@@ -2,7 +2,9 @@ import { notNegative, positive } from '../quantity.ts';
 import { deviance } from './deviance.ts';
 import { stirlingError } from './gamma.ts';
 
+/** Stands for 0 where Lentz's method would divide by it. */
 const TINY = 1e-300;
+/** A term below this part of the sum changes nothing. */
 const CLOSE = 1e-16;
 const TWO_PI = 2 * Math.PI;
 

@@ -1,7 +1,9 @@
 import { positive } from '../quantity.ts';
 
+/** From here on the series to B16 holds what is promised. */
 const ASYMPTOTIC_FROM = 10;
-const HALF_LOG_TWO_PI = 0.9189385332046727;
+/** ln(2 pi)/2. */
+export const HALF_LOG_TWO_PI = 0.9189385332046727;
 
 /**
  * What Stirling's formula misses: ln Gamma(x) - [(x - 1/2) ln x - x + ln(2 pi)/2], for x > 0.

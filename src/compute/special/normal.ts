@@ -4,7 +4,7 @@ import { aNumber, shareWithin } from './share.ts';
 
 const ONE_OVER_ROOT_TWO_PI = 0.3989422804014327;
 
-/** Density of the standard normal distribution at z. */
+/** Density of the standard normal distribution at z, any z (infinite too). No unit. */
 export function normalDensity(z: number): number {
   return ONE_OVER_ROOT_TWO_PI * Math.exp(-0.5 * z * z);
 }

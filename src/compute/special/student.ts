@@ -6,6 +6,7 @@ import { aNumber, shareWithin } from './share.ts';
 
 /** Newton's steps are quadratic; those needed were 9 at most, so this bounds a fault and nothing else. */
 const MOST_STEPS = 60;
+/** A step below this part of t is rounding. */
 const CLOSE = 2e-15;
 
 function degreesChecked(where: string, degreesOfFreedom: number): number {
