@@ -3,19 +3,25 @@ import type { ApiEntry } from './api-entries.ts';
 const escaped = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
-function entryHtml({ name, shape, says, tags }: ApiEntry): string {
-  const more = tags.length === 0 ? '' : `<ul>${tags.map((tag) => `<li>${escaped(tag)}</li>`).join('')}</ul>`;
+/** Sources by the name of the function, as its row of the formula sheet states them. */
+export type Sources = ReadonlyMap<string, string>;
+
+function entryHtml({ name, shape, says, tags }: ApiEntry, sources: Sources): string {
+  const source = sources.get(name);
+  const lines = [...tags, ...(source === undefined ? [] : [`Formula sheet: ${source}`])];
+  const more =
+    lines.length === 0 ? '' : `<ul>${lines.map((line) => `<li>${escaped(line)}</li>`).join('')}</ul>`;
   return `<section id="${escaped(name)}"><h3>${escaped(name)}</h3><pre>${escaped(shape)}</pre><p>${escaped(says)}</p>${more}</section>`;
 }
 
 /** One page of all public names, by the file that defines them. */
-export function apiPage(entries: readonly ApiEntry[]): string {
+export function apiPage(entries: readonly ApiEntry[], sources: Sources): string {
   const files = [...new Set(entries.map(({ file }) => file))].sort();
   const parts = files.map(
     (file) =>
       `<h2>${escaped(file)}</h2>${entries
         .filter((entry) => entry.file === file)
-        .map(entryHtml)
+        .map((entry) => entryHtml(entry, sources))
         .join('\n')}`,
   );
   const names = entries

@@ -15,7 +15,7 @@ import { verdictFormulas } from './verdicts.ts';
 import { voltageFormulas } from './voltages.ts';
 
 export type { ComputeFunction, ExampleNumbers, FormulaRow } from './formula.ts';
-export { SOURCES } from './sources.ts';
+export { sourcesText } from './sources.ts';
 
 /** The topics of the formula sheet in reading order, by the id that their page has. */
 export const TOPICS = {

@@ -75,3 +75,14 @@ export const SOURCES = {
 
 /** Id of a source. */
 export type SourceId = keyof typeof SOURCES;
+
+/** Where something is from in one line: title, edition and clause of each source. */
+export const sourcesText = (
+  sources: readonly { readonly of: SourceId; readonly clause?: string }[],
+): string =>
+  sources
+    .map(({ of, clause }) => {
+      const source: SourceEntry = SOURCES[of];
+      return [source.title, source.edition, clause].filter(Boolean).join(', ');
+    })
+    .join('; ');

@@ -34,9 +34,9 @@ test('the page writes them as text, and leads to each', () => {
     says: '<b>',
     tags: ['@throws x'],
   };
-  const page = apiPage([odd]);
+  const page = apiPage([odd], new Map([['a', 'GUM, 4.1']]));
   expect(page).toContain(
-    '<pre>a&lt;Of&gt;(b: &quot;c&quot; &amp; d)</pre><p>&lt;b&gt;</p><ul><li>@throws x</li></ul>',
+    '<pre>a&lt;Of&gt;(b: &quot;c&quot; &amp; d)</pre><p>&lt;b&gt;</p><ul><li>@throws x</li><li>Formula sheet: GUM, 4.1</li></ul>',
   );
   expect(page).toContain('<a href="#a">a</a>');
 });

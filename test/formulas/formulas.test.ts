@@ -1,14 +1,8 @@
 import katex from 'katex';
 import { describe, expect, it } from 'vitest';
 import * as compute from '#compute';
-import {
-  type ComputeFunction,
-  formulaOf,
-  rowsOf,
-  SOURCES,
-  TOPICS,
-  type TopicId,
-} from '../../src/formulas/index.ts';
+import { type ComputeFunction, formulaOf, rowsOf, TOPICS, type TopicId } from '../../src/formulas/index.ts';
+import { SOURCES } from '../../src/formulas/sources.ts';
 import { EXEMPT, WITHOUT_LETTER } from './exempt.ts';
 
 const topics = Object.keys(TOPICS) as TopicId[];
