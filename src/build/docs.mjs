@@ -6,8 +6,7 @@ import { apiEntries } from './api-entries.ts';
 import { apiPage } from './api-page.ts';
 
 const entries = apiEntries(fileURLToPath(new URL('../compute/index.ts', import.meta.url)));
-/** @type {(keyof typeof TOPICS)[]} */
-const topics = Object.keys(TOPICS);
+const topics = /** @type {(keyof typeof TOPICS)[]} */ (Object.keys(TOPICS));
 const rows = topics.flatMap((topic) => rowsOf(topic));
 const sources = new Map(rows.map((row) => [row.id, sourcesText(row.sources)]));
 await mkdir('.reports/api', { recursive: true });
