@@ -16,6 +16,10 @@ export interface PaperWish {
   readonly topics: string;
 }
 
+/** What a mock paper, and what worksheets begin with: the state that their addresses leave out. */
+export const USUAL_PAPER = { seed: 1, length: PAPER.usual, topics: '' } as const;
+export const USUAL_SHEETS = { ...USUAL_PAPER, length: 10, papers: 1, answers: 'none' } as const;
+
 const whole = (
   key: string,
   label: string,
@@ -33,10 +37,16 @@ const whole = (
   whole: true,
 });
 
-const seed = whole('s', 'Number of the paper', { min: 1, max: LARGEST_SEED, usual: 1 });
-const length = whole('n', 'Questions', { min: PAPER.least, max: PAPER.most, usual: PAPER.usual });
+const seed = whole('s', 'Number of the paper', { min: 1, max: LARGEST_SEED, usual: USUAL_PAPER.seed });
+const length = whole('n', 'Questions', { min: PAPER.least, max: PAPER.most, usual: USUAL_PAPER.length });
 /** Topics by their ids with full stops between; empty for all. */
-const topics = { type: 'text', key: 't', label: 'Topics', maxLength: 200, default: '' } as const;
+const topics = {
+  type: 'text',
+  key: 't',
+  label: 'Topics',
+  maxLength: 200,
+  default: USUAL_PAPER.topics,
+} as const;
 
 /** What the address of one question says. */
 export const questionAddress = {
@@ -55,15 +65,15 @@ export const worksheetAddress = {
   version: 1,
   fields: {
     seed,
-    length: { ...length, default: 10 },
+    length: { ...length, default: USUAL_SHEETS.length },
     topics,
-    papers: whole('c', 'Papers', { min: 1, max: MOST_PAPERS, usual: 1 }),
+    papers: whole('c', 'Papers', { min: 1, max: MOST_PAPERS, usual: USUAL_SHEETS.papers }),
     answers: {
       type: 'choice',
       key: 'a',
       label: 'Answers',
       choices: { none: 'n', after: 'a' },
-      default: 'none',
+      default: USUAL_SHEETS.answers,
     },
   },
 } as const satisfies AddressSpec;

@@ -74,11 +74,11 @@ export const RELATIVE_UNITS = ['dB', 'percentOfPower', 'percentOfVolts', 'percen
  * Standard uncertainty in dB that one small unit of a link's amount stands for: what turns a drag into an amount.
  * @throws RangeError for a unit of readings (volts, kelvin), whose worth hangs on the reading.
  */
-export function uncertaintyPerAmount({ statement, unit, percentOf }: Link): number {
+export function linkUncertaintyPerAmount({ statement, unit, percentOf }: Link): number {
   const relative = RELATIVE_UNITS.find((candidate) => candidate === unit);
   if (relative === undefined)
     throw rangeError({
-      where: 'uncertaintyPerAmount',
+      where: 'linkUncertaintyPerAmount',
       wish: `unit must be one of ${RELATIVE_UNITS.join(', ')}`,
       got: unit,
     });

@@ -1,5 +1,4 @@
 import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { type Start, startingAt } from '../widgets/parts/starting.ts';
 import { figureOf } from '../widgets/what-comes-back/figure.ts';
 import { backSpec, lineOf } from '../widgets/what-comes-back/spec.ts';
@@ -21,7 +20,7 @@ export interface StageBackProps {
 /** The line on the wall, its loss to be changed in one press, or the directivity of the meter: then what it may show is the answer. */
 export default function StageBack({ start, presses = 'loss' }: StageBackProps) {
   const { fields } = useMemo(() => startingAt(backSpec, start), [start]);
-  const [state, send] = useStageFields(fields);
+  const [state, send, reset] = useStageFields(fields);
   const { values } = state;
   const [swr, ...others] = answersOf(values);
   const mayShow = (style: 'shown' | 'spoken'): string =>
@@ -38,7 +37,7 @@ export default function StageBack({ start, presses = 'loss' }: StageBackProps) {
       unit={strings.settings.units[presses]}
       value={values[presses]}
       press={PRESS[presses]}
-      onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+      onReset={reset}
       answers={[first, ...others]}
       summary={isLoss ? summarise(values) : `${mayShow('spoken')}. ${summarise(values)}`}
       words={strings}

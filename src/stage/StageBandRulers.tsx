@@ -1,4 +1,3 @@
-import { defaultState } from '../address/field-spec.ts';
 import { BandRulersFigure } from '../widgets/band-rulers/BandRulersFigure.tsx';
 import { bandRulersSpec } from '../widgets/band-rulers/spec.ts';
 import { strings } from '../widgets/band-rulers/strings.ts';
@@ -14,7 +13,7 @@ const { fields } = bandRulersSpec;
 
 /** One band on three rulers on the wall, its half width to be changed in one press. */
 export default function StageBandRulers() {
-  const [state, send] = useStageFields(fields);
+  const [state, send, reset] = useStageFields(fields);
   return (
     <div class="stage-band">
       <BandRulersFigure state={state} send={send} place="stage" />
@@ -24,7 +23,7 @@ export default function StageBandRulers() {
         value={state.values.halfDb}
         press={PRESS_DB}
         onValue={(value) => send({ type: 'set', name: 'halfDb', value })}
-        onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+        onReset={reset}
         answer={answersOf(state.values)[0]?.figure}
       />
       <StageAnswers caption={strings.name} answers={answersOf(state.values)} />

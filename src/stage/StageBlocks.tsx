@@ -17,7 +17,7 @@ const { fields } = blocksSpec;
 /** The blocks on the wall, the stack to be warmed in one press. */
 export default function StageBlocks({ prepared: whole }: { readonly prepared: WholeClaim }) {
   const prepared = useMemo(() => defaultState(fields), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const of = useMemo(() => comparisonOf(state.values), [state.values]);
   const isPrepared = JSON.stringify(of) === JSON.stringify(comparisonOf(prepared));
   const now = useWhole(of, isPrepared, whole);
@@ -31,7 +31,7 @@ export default function StageBlocks({ prepared: whole }: { readonly prepared: Wh
         value={state.values.stackC}
         press={PRESS}
         onValue={(value) => send({ type: 'set', name: 'stackC', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates
         answer={answers[1]?.figure ?? ''}

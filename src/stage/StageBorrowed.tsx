@@ -1,5 +1,3 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { BorrowedFigure } from '../widgets/borrowed/BorrowedFigure.tsx';
 import { borrowedSpec } from '../widgets/borrowed/spec.ts';
 import { answersOf, summarise } from '../widgets/borrowed/words.ts';
@@ -14,8 +12,7 @@ const { fields } = borrowedSpec;
 
 /** The borrowed line on the wall, the lender's limits to be changed in one press. */
 export default function StageBorrowed() {
-  const prepared = useMemo(() => defaultState(fields), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const answers = answersOf(state.values);
   const summary = summarise(state.values);
   return (
@@ -27,7 +24,7 @@ export default function StageBorrowed() {
         value={state.values.lender}
         press={PRESS}
         onValue={(value) => send({ type: 'set', name: 'lender', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates
         answer={answers[1].figure}

@@ -1,7 +1,5 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { ShareBar } from '../figures/ShareBar.tsx';
-import { type BudgetState, budgetSpec } from '../widgets/budget/spec.ts';
+import { budgetSpec } from '../widgets/budget/spec.ts';
 import { answersOf, rowsOf, summarise } from '../widgets/budget/words.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { StageStates } from './StageStates.tsx';
@@ -16,8 +14,7 @@ const { fields } = budgetSpec;
 
 /** The largest parts of the club's budget on the wall, the scatter of the readings to be changed in one press. */
 export default function StageBudget() {
-  const prepared = useMemo((): BudgetState => ({ ...defaultState(fields), count: 2, coverage: 'p95' }), []);
-  const [{ values }, send] = useStageFields(fields, prepared);
+  const [{ values }, send, reset] = useStageFields(fields, { count: 2, coverage: 'p95' });
   const rows = rowsOf(values).toSorted((a, b) => b.shareOf - a.shareOf);
   const answers = answersOf(values);
   return (
@@ -41,7 +38,7 @@ export default function StageBudget() {
         value={values.scatter}
         press={PRESS}
         onValue={(value) => send({ type: 'set', name: 'scatter', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates
         answer={answers[0].figure}

@@ -1,7 +1,5 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { type TreeState, treeSpec } from '../widgets/unit-tree/spec.ts';
+import { treeSpec } from '../widgets/unit-tree/spec.ts';
 import { answersOf, summarise } from '../widgets/unit-tree/words.ts';
 import { StageStates } from './StageStates.tsx';
 import { StageWhatIf } from './StageWhatIf.tsx';
@@ -13,8 +11,7 @@ const { fields } = treeSpec;
 
 /** The charges of the direct current that heats as a level does, the level to be changed in one press. */
 export function StageCharges() {
-  const prepared = useMemo((): TreeState => ({ ...defaultState(fields), root: 'ampere' }), []);
-  const [{ values }, send] = useStageFields(fields, prepared);
+  const [{ values }, send, reset] = useStageFields(fields, { root: 'ampere' });
   const [, own, charges] = answersOf(values);
   return (
     <div class="stage-band">
@@ -24,7 +21,7 @@ export function StageCharges() {
         value={values.level}
         press={PRESS}
         onValue={(value) => send({ type: 'set', name: 'level', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates
         answer={charges.figure}

@@ -1,7 +1,5 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { figureOf } from '../widgets/dc-heat/figure.ts';
-import { type HeatState, heatSpec } from '../widgets/dc-heat/spec.ts';
+import { heatSpec } from '../widgets/dc-heat/spec.ts';
 import { strings } from '../widgets/dc-heat/strings.ts';
 import { answersOf, summarise } from '../widgets/dc-heat/words.ts';
 import { StageLineBand } from './StageLineBand.tsx';
@@ -13,8 +11,7 @@ const { fields } = heatSpec;
 
 /** What waiting leaves, on the wall, the minutes with RF to be changed in one press. */
 export default function StageDcHeat() {
-  const prepared = useMemo((): HeatState => defaultState(fields), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const { values } = state;
   return (
     <StageLineBand
@@ -25,7 +22,7 @@ export default function StageDcHeat() {
       unit="none"
       value={values.waitedRf}
       press={PRESS}
-      onReset={() => send({ type: 'reset', values: prepared })}
+      onReset={reset}
       answers={answersOf(values)}
       summary={summarise(values)}
       words={strings}

@@ -1,4 +1,3 @@
-import { defaultState } from '../address/field-spec.ts';
 import { figureOf } from '../widgets/detector/figure.ts';
 import { detectorSpec } from '../widgets/detector/spec.ts';
 import { strings } from '../widgets/detector/strings.ts';
@@ -12,7 +11,7 @@ const { fields } = detectorSpec;
 
 /** The detector on the wall, its DC volts to be changed in one press. */
 export default function StageDetector() {
-  const [state, send] = useStageFields(fields);
+  const [state, send, reset] = useStageFields(fields);
   const { values } = state;
   return (
     <StageLineBand
@@ -23,7 +22,7 @@ export default function StageDetector() {
       unit={strings.settings.units.detected}
       value={values.detected}
       press={PRESS}
-      onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+      onReset={reset}
       answers={answersOf(values)}
       summary={summarise(values)}
       words={strings}

@@ -1,5 +1,4 @@
 import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { EnvelopeFigure } from '../widgets/envelope/EnvelopeFigure.tsx';
 import { keyedSpec } from '../widgets/envelope/spec.ts';
 import { strings } from '../widgets/envelope/strings.ts';
@@ -16,7 +15,7 @@ const PRESS_W = 0.1;
 /** The keyed envelope on the wall, its peak to be changed in one press. */
 export default function StageEnvelope({ start }: { readonly start?: Start | undefined }) {
   const { fields } = useMemo(() => startingAt(keyedSpec, start), [start]);
-  const [state, send] = useStageFields(fields);
+  const [state, send, reset] = useStageFields(fields);
   const answers = answersOf(state.values).slice(0, 2);
   return (
     <div class="stage-band">
@@ -27,7 +26,7 @@ export default function StageEnvelope({ start }: { readonly start?: Start | unde
         value={state.values.peak}
         press={PRESS_W}
         onValue={(value) => send({ type: 'set', name: 'peak', value })}
-        onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+        onReset={reset}
       />
       <StageStates
         answer={answers[1]?.figure ?? ''}

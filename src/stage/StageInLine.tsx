@@ -1,7 +1,5 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { figureOf } from '../widgets/in-line/figure.ts';
-import { type InLineState, inLineSpec } from '../widgets/in-line/spec.ts';
+import { inLineSpec } from '../widgets/in-line/spec.ts';
 import { strings } from '../widgets/in-line/strings.ts';
 import { answersOf, summarise } from '../widgets/in-line/words.ts';
 import { StageLineBand } from './StageLineBand.tsx';
@@ -13,8 +11,7 @@ const { fields } = inLineSpec;
 
 /** The limits of a scale on the wall, the forward reading to be changed in one press. */
 export default function StageInLine() {
-  const prepared = useMemo((): InLineState => defaultState(fields), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const { values } = state;
   return (
     <StageLineBand
@@ -25,7 +22,7 @@ export default function StageInLine() {
       unit="W"
       value={values.forward}
       press={PRESS}
-      onReset={() => send({ type: 'reset', values: prepared })}
+      onReset={reset}
       answers={answersOf(values)}
       leads={1}
       summary={summarise(values)}

@@ -1,5 +1,3 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { figureOf } from '../widgets/joined/figure.ts';
 import { joinedSpec } from '../widgets/joined/spec.ts';
 import { strings } from '../widgets/joined/strings.ts';
@@ -13,8 +11,7 @@ const { fields } = joinedSpec;
 
 /** The needle meter on the wall, the resistance that it is joined to changed in one press. */
 export default function StageJoined() {
-  const prepared = useMemo(() => defaultState(fields), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const { values } = state;
   return (
     <StageLineBand
@@ -25,7 +22,7 @@ export default function StageJoined() {
       unit="kohm"
       value={values.source}
       press={PRESS}
-      onReset={() => send({ type: 'reset', values: prepared })}
+      onReset={reset}
       answers={answersOf(values)}
       summary={summarise(values)}
       words={{ ...strings, axes: strings.axes.source }}

@@ -1,5 +1,4 @@
 import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { LevelFigure } from '../widgets/level-diagram/LevelFigure.tsx';
 import { stairsSpec } from '../widgets/level-diagram/spec.ts';
 import { strings } from '../widgets/level-diagram/strings.ts';
@@ -16,7 +15,7 @@ const PRESS_DB = 1;
 /** The staircase on the wall, its first pad to be changed in one press. */
 export default function StageLevels({ start }: { readonly start?: Start | undefined }) {
   const { fields } = useMemo(() => startingAt(stairsSpec, start), [start]);
-  const [state, send] = useStageFields(fields);
+  const [state, send, reset] = useStageFields(fields);
   const answers = answersOf(state.values).slice(0, 2);
   return (
     <div class="stage-band">
@@ -27,7 +26,7 @@ export default function StageLevels({ start }: { readonly start?: Start | undefi
         value={state.values.first}
         press={PRESS_DB}
         onValue={(value) => send({ type: 'set', name: 'first', value })}
-        onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+        onReset={reset}
       />
       <StageStates
         answer={answers[0]?.figure ?? ''}

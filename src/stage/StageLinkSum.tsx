@@ -15,10 +15,9 @@ const { fields } = linkSumSpec;
 
 /** The sum on the wall, one link more or less at a press. */
 export default function StageLinkSum({ prepared: whole }: { readonly prepared: WholeSum }) {
-  const prepared = useMemo(() => defaultState(fields), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const sum = useMemo(() => sumOf(state.values), [state.values]);
-  const begun = useMemo(() => sumOf(prepared), [prepared]);
+  const begun = useMemo(() => sumOf(defaultState(fields)), []);
   const now = useWholeSum(sum, begun, whole);
   const answers = answersOf(state.values, now);
   return (
@@ -30,7 +29,7 @@ export default function StageLinkSum({ prepared: whole }: { readonly prepared: W
         value={state.values.count}
         press={1}
         onValue={(value) => send({ type: 'set', name: 'count', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates
         answer={now === undefined ? UNKNOWN : (answers[2]?.figure ?? '')}

@@ -1,7 +1,5 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { figureOf } from '../widgets/own-meter/figure.ts';
-import { type MeterState, meterSpec } from '../widgets/own-meter/spec.ts';
+import { meterSpec } from '../widgets/own-meter/spec.ts';
 import { strings } from '../widgets/own-meter/strings.ts';
 import { answersOf, summarise } from '../widgets/own-meter/words.ts';
 import { StageLineBand } from './StageLineBand.tsx';
@@ -13,8 +11,7 @@ const { fields } = meterSpec;
 
 /** The meter with its table in use on the wall, the age of the table to be changed in one press. */
 export default function StageMeter() {
-  const prepared = useMemo((): MeterState => ({ ...defaultState(fields), treatment: 'corrected' }), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields, { treatment: 'corrected' });
   const { values } = state;
   return (
     <StageLineBand
@@ -26,7 +23,7 @@ export default function StageMeter() {
       unit="none"
       value={values.months}
       press={PRESS}
-      onReset={() => send({ type: 'reset', values: prepared })}
+      onReset={reset}
       answers={answersOf(values)}
       summary={summarise(values)}
       words={strings}

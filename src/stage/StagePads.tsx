@@ -1,7 +1,5 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { figureOf } from '../widgets/pads-line/figure.ts';
-import { type PadsState, padsSpec } from '../widgets/pads-line/spec.ts';
+import { padsSpec } from '../widgets/pads-line/spec.ts';
 import { strings } from '../widgets/pads-line/strings.ts';
 import { answersOf, summarise } from '../widgets/pads-line/words.ts';
 import { StageLineBand } from './StageLineBand.tsx';
@@ -15,8 +13,7 @@ const { fields } = padsSpec;
 
 /** The match through a pad on the wall, the transmitter’s standing-wave ratio to be changed in one press. */
 export default function StagePads() {
-  const prepared = useMemo((): PadsState => ({ ...defaultState(fields), ...PREPARED }), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields, PREPARED);
   const { values } = state;
   const answers = answersOf(values);
   return (
@@ -29,7 +26,7 @@ export default function StagePads() {
       unit="none"
       value={values.source}
       press={PRESS}
-      onReset={() => send({ type: 'reset', values: prepared })}
+      onReset={reset}
       answers={answers}
       leads={2}
       says={answers[2]?.figure.split(', ')[0]}

@@ -1,5 +1,4 @@
 import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import type { FoundMean } from '../sheet/evaluated-readings.ts';
 import { ReadingsFigure } from '../widgets/few-readings/ReadingsFigure.tsx';
 import { readingsSpec, repeatedOf } from '../widgets/few-readings/spec.ts';
@@ -14,8 +13,7 @@ const { fields } = readingsSpec;
 
 /** The readings on the wall, one more or less at a press. */
 export default function StageReadings({ prepared: begun }: { readonly prepared: FoundMean }) {
-  const prepared = useMemo(() => defaultState(fields), []);
-  const [{ values }, send] = useStageFields(fields, prepared);
+  const [{ values }, send, reset] = useStageFields(fields);
   const found = useFoundMean(
     useMemo(() => repeatedOf(values), [values]),
     begun,
@@ -30,7 +28,7 @@ export default function StageReadings({ prepared: begun }: { readonly prepared: 
         value={values.count}
         press={1}
         onValue={(value) => send({ type: 'set', name: 'count', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates
         answer={answers[0]?.figure ?? ''}

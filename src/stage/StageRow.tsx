@@ -30,7 +30,7 @@ export interface StageRowProps {
 export default function StageRow({ lay, prepared: whole, start }: StageRowProps) {
   const { fields } = useMemo(() => startingAt(rowSpec(lay), start), [lay, start]);
   const prepared = useMemo(() => defaultState(fields), [fields]);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const { values } = state;
   const of = useMemo(() => rowOf(values), [values]);
   const isPrepared = JSON.stringify(of) === JSON.stringify(rowOf(prepared));
@@ -46,7 +46,7 @@ export default function StageRow({ lay, prepared: whole, start }: StageRowProps)
         value={values[name]}
         press={press}
         onValue={(value) => send({ type: 'set', name, value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates
         answer={`${answers[0].figure}; ${answers[1].figure}`}

@@ -1,5 +1,3 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { figureOf } from '../widgets/two-rules/figure.ts';
 import { rulesSpec } from '../widgets/two-rules/spec.ts';
 import { strings } from '../widgets/two-rules/strings.ts';
@@ -13,8 +11,7 @@ const { fields } = rulesSpec;
 
 /** The frame built with two rules on the wall, its length to be changed in one press. */
 export default function StageRules() {
-  const prepared = useMemo(() => defaultState(fields), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const { values } = state;
   return (
     <StageLineBand
@@ -25,7 +22,7 @@ export default function StageRules() {
       unit="mm"
       value={values.length}
       press={PRESS}
-      onReset={() => send({ type: 'reset', values: prepared })}
+      onReset={reset}
       answers={answersOf(values)}
       summary={summarise(values)}
       words={strings}

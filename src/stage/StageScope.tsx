@@ -1,5 +1,4 @@
 import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { bandwidthOf, scopeFound } from '../sheet/scope.ts';
 import { numberText } from '../text/quantity-text.ts';
 import { type Start, startingAt } from '../widgets/parts/starting.ts';
@@ -33,7 +32,7 @@ function answersFor(values: ScopeState) {
 /** The oscilloscope on the wall, one number to be changed in one press: the frequency unless said otherwise. */
 export default function StageScope({ start, presses = 'frequency' }: StageScopeProps) {
   const { fields } = useMemo(() => startingAt(scopeSpec, start), [start]);
-  const [state, send] = useStageFields(fields);
+  const [state, send, reset] = useStageFields(fields);
   const { values } = state;
   return (
     <StageLineBand
@@ -45,7 +44,7 @@ export default function StageScope({ start, presses = 'frequency' }: StageScopeP
       unit={strings.settings.units[presses]}
       value={values[presses]}
       press={PRESS[presses]}
-      onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+      onReset={reset}
       answers={answersFor(values)}
       summary={summarise(values)}
       words={strings}

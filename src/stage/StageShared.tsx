@@ -1,5 +1,3 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { figureOf } from '../widgets/shared-cause/figure.ts';
 import { sharedSpec } from '../widgets/shared-cause/spec.ts';
 import { strings } from '../widgets/shared-cause/strings.ts';
@@ -13,8 +11,7 @@ const { fields } = sharedSpec;
 
 /** Two pads of one batch on the wall, what they share to be changed in one press. */
 export default function StageShared() {
-  const prepared = useMemo(() => defaultState(fields), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const { values } = state;
   return (
     <StageLineBand
@@ -25,7 +22,7 @@ export default function StageShared() {
       unit="dB"
       value={values.shared}
       press={PRESS}
-      onReset={() => send({ type: 'reset', values: prepared })}
+      onReset={reset}
       answers={answersOf(values)}
       summary={summarise(values)}
       words={{ ...strings, axes: strings.axes.pair }}

@@ -1,5 +1,3 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { SpendFigure } from '../widgets/spend/SpendFigure.tsx';
 import { spendSpec } from '../widgets/spend/spec.ts';
@@ -14,8 +12,7 @@ const { fields } = spendSpec;
 
 /** What a better pad would buy, on the wall: its limits to be changed in one press. */
 export default function StageSpend() {
-  const prepared = useMemo(() => defaultState(fields), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const answers = answersOf(state.values);
   const summary = summarise(state.values);
   return (
@@ -27,7 +24,7 @@ export default function StageSpend() {
         value={state.values.pad}
         press={PRESS}
         onValue={(value) => send({ type: 'set', name: 'pad', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates
         answer={answers[0].figure}

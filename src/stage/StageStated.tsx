@@ -1,5 +1,3 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { StatedFigure } from '../widgets/stated/StatedFigure.tsx';
 import { statedSpec } from '../widgets/stated/spec.ts';
@@ -14,8 +12,7 @@ const { fields } = statedSpec;
 
 /** Limits as a bar on the wall, to be made wider in one press. */
 export default function StageStated() {
-  const prepared = useMemo(() => defaultState(fields), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const answers = answersOf(state.values);
   return (
     <div class="stage-band">
@@ -26,7 +23,7 @@ export default function StageStated() {
         value={state.values.halfWidth}
         press={PRESS}
         onValue={(value) => send({ type: 'set', name: 'halfWidth', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates
         answer={answers[0].figure}

@@ -1,4 +1,3 @@
-import { defaultState } from '../address/field-spec.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { traceSpec } from '../widgets/trace/spec.ts';
 import { strings } from '../widgets/trace/strings.ts';
@@ -14,7 +13,7 @@ const { fields } = traceSpec;
 
 /** The trace on the wall, its height to be changed in one press. */
 export default function StageTrace() {
-  const [state, send] = useStageFields(fields);
+  const [state, send, reset] = useStageFields(fields);
   const [measures, power] = answersOf(state.values);
   return (
     <div class="stage-band">
@@ -25,7 +24,7 @@ export default function StageTrace() {
         value={state.values.peakToPeak}
         press={PRESS_V}
         onValue={(value) => send({ type: 'set', name: 'peakToPeak', value })}
-        onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+        onReset={reset}
       />
       <StageStates
         answer={power?.figure ?? ''}

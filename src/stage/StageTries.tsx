@@ -1,5 +1,4 @@
 import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import type { Tried } from '../sheet/tried.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { orderOf, triesSpec } from '../widgets/tries/spec.ts';
@@ -17,8 +16,7 @@ const { fields } = triesSpec;
 
 /** The trials on the wall, the limits of the volts to be widened in one press. */
 export default function StageTries({ prepared: begun }: { readonly prepared: Tried }) {
-  const prepared = useMemo(() => defaultState(fields), []);
-  const [{ values }, send] = useStageFields(fields, prepared);
+  const [{ values }, send, reset] = useStageFields(fields);
   const { run } = useTries(
     useMemo(() => orderOf(values), [values]),
     begun,
@@ -37,7 +35,7 @@ export default function StageTries({ prepared: begun }: { readonly prepared: Tri
         value={values.voltsPercent}
         press={PRESS}
         onValue={(value) => send({ type: 'set', name: 'voltsPercent', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates
         answer={answer}

@@ -1,4 +1,3 @@
-import { defaultState } from '../address/field-spec.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { MeansFigure } from '../widgets/two-means/MeansFigure.tsx';
 import { meansSpec } from '../widgets/two-means/spec.ts';
@@ -14,7 +13,7 @@ const { fields } = meansSpec;
 
 /** Three readings and their two means on the wall, the third to be changed in one press. */
 export default function StageTwoMeans() {
-  const [state, send] = useStageFields(fields);
+  const [state, send, reset] = useStageFields(fields);
   return (
     <div class="stage-band">
       <MeansFigure state={state} send={send} place="stage" />
@@ -24,7 +23,7 @@ export default function StageTwoMeans() {
         value={state.values.third}
         press={PRESS_DB}
         onValue={(value) => send({ type: 'set', name: 'third', value })}
-        onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+        onReset={reset}
         answer={answersOf(state.values)[2]?.figure}
       />
       <StageAnswers caption={strings.name} answers={answersOf(state.values)} />

@@ -1,4 +1,3 @@
-import { defaultState } from '../address/field-spec.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { SignalsFigure } from '../widgets/two-signals/SignalsFigure.tsx';
 import { signalsSpec } from '../widgets/two-signals/spec.ts';
@@ -15,7 +14,7 @@ const { fields } = signalsSpec;
 
 /** Two signals on the wall, the phase between them to be changed in one press. */
 export default function StageTwoSignals() {
-  const [state, send] = useStageFields(fields);
+  const [state, send, reset] = useStageFields(fields);
   return (
     <div class="stage-band">
       <SignalsFigure state={state} send={send} place="stage" />
@@ -26,7 +25,7 @@ export default function StageTwoSignals() {
         value={state.values.phase}
         press={PRESS_DEGREES}
         onValue={(value) => send({ type: 'set', name: 'phase', value })}
-        onReset={() => send({ type: 'reset', values: defaultState(fields) })}
+        onReset={reset}
         answer={answersOf(state.values)[1]?.figure.split(',')[0]}
       />
       <StageAnswers caption={strings.name} answers={answersOf(state.values)} />

@@ -1,8 +1,7 @@
-import { useMemo } from 'preact/hooks';
 import { defaultState } from '../address/field-spec.ts';
 import { everythingIn } from '../sheet/unit-tree.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
-import { foldedAll, openedTo, type TreeState, treeSpec } from '../widgets/unit-tree/spec.ts';
+import { foldedAll, openedTo, treeSpec } from '../widgets/unit-tree/spec.ts';
 import { strings } from '../widgets/unit-tree/strings.ts';
 import { TreeFigure } from '../widgets/unit-tree/TreeFigure.tsx';
 import { answersOf, summarise, unfoldedCount } from '../widgets/unit-tree/words.ts';
@@ -14,8 +13,7 @@ const { fields } = treeSpec;
 
 /** The tree of the watt on the wall, a unit more unfolded with each press; a box can be pressed as well. */
 export function StageUnits() {
-  const prepared = useMemo((): TreeState => foldedAll(defaultState(fields), 'folded'), []);
-  const [{ values }, send] = useStageFields(fields, prepared);
+  const [{ values }, send, reset] = useStageFields(fields, foldedAll(defaultState(fields), 'folded'));
   const [answer] = answersOf(values);
   const { units } = everythingIn(values.root);
   const openTo = (count: number): void => {
@@ -35,7 +33,7 @@ export function StageUnits() {
         value={unfoldedCount(values)}
         press={1}
         onValue={openTo}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates answer={answer.figure} rows={[{ name: answer.figure, text: answer.words }]} />
       <Announcer summary={summarise(values)} />

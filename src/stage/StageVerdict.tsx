@@ -1,5 +1,3 @@
-import { useMemo } from 'preact/hooks';
-import { defaultState } from '../address/field-spec.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { verdictSpec } from '../widgets/verdict/spec.ts';
 import { VerdictFigure } from '../widgets/verdict/VerdictFigure.tsx';
@@ -14,8 +12,7 @@ const { fields } = verdictSpec;
 
 /** A reading's band beside the limits on the wall, the reading to be changed in one press. */
 export default function StageVerdict() {
-  const prepared = useMemo(() => defaultState(fields), []);
-  const [state, send] = useStageFields(fields, prepared);
+  const [state, send, reset] = useStageFields(fields);
   const answers = answersOf(state.values);
   const [verdict, chance] = answers;
   const summary = summarise(state.values);
@@ -28,7 +25,7 @@ export default function StageVerdict() {
         value={state.values.reading}
         press={PRESS}
         onValue={(value) => send({ type: 'set', name: 'reading', value })}
-        onReset={() => send({ type: 'reset', values: prepared })}
+        onReset={reset}
       />
       <StageStates
         answer={`${verdict.figure}. ${chance.figure}.`}

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { defaultState } from '../../src/address/field-spec.ts';
 import { specFaults } from '../../src/address/spec-faults.ts';
 import { LARGEST_SEED } from '../../src/practice/answers.ts';
 import type { ListedQuestion } from '../../src/practice/facts.ts';
@@ -11,6 +12,8 @@ import {
   seedsFrom,
   topicsText,
   topicTitles,
+  USUAL_PAPER,
+  USUAL_SHEETS,
   worksheetAddress,
 } from '../../src/practice/paper.ts';
 import { drawnPapers, paperPlan } from '../../src/practice/paper-plan.ts';
@@ -144,6 +147,11 @@ describe('titles of topics', () => {
 });
 
 describe('addresses of practice', () => {
+  it('without a state stand for what the pages begin with', () => {
+    expect(defaultState(paperAddress.fields)).toEqual(USUAL_PAPER);
+    expect(defaultState(worksheetAddress.fields)).toEqual(USUAL_SHEETS);
+  });
+
   it.each([questionAddress, paperAddress, worksheetAddress])(
     'are made of keys that do not collide',
     (spec) => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Statement } from '#compute';
-import { amountOf, uncertaintyPerAmount, withAmount, withLinkAmount } from '../../src/sheet/amount.ts';
+import { amountOf, linkUncertaintyPerAmount, withAmount, withLinkAmount } from '../../src/sheet/amount.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import { limits, linkOf, uShaped } from '../../src/sheet/link.ts';
 
@@ -81,13 +81,13 @@ describe('standard uncertainty per amount', () => {
   const link = (statement: Statement) =>
     linkOf({ id: 'x', label: 'x', kind: 'other', statement, source: 'judged' });
   it('is the reciprocal of the divisor of the form (GUM 4.3)', () => {
-    expect(uncertaintyPerAmount(link(limits(1)))).toBeCloseTo(1 / Math.sqrt(3), 9);
-    expect(uncertaintyPerAmount(link(uShaped(1)))).toBeCloseTo(1 / Math.SQRT2, 9);
-    expect(uncertaintyPerAmount(link({ form: 'expanded', expanded: 1, coverageFactor: 2 }))).toBeCloseTo(
+    expect(linkUncertaintyPerAmount(link(limits(1)))).toBeCloseTo(1 / Math.sqrt(3), 9);
+    expect(linkUncertaintyPerAmount(link(uShaped(1)))).toBeCloseTo(1 / Math.SQRT2, 9);
+    expect(linkUncertaintyPerAmount(link({ form: 'expanded', expanded: 1, coverageFactor: 2 }))).toBeCloseTo(
       0.5,
       9,
     );
-    expect(uncertaintyPerAmount(link({ form: 'readings', standardDeviation: 1, count: 4 }))).toBeCloseTo(
+    expect(linkUncertaintyPerAmount(link({ form: 'readings', standardDeviation: 1, count: 4 }))).toBeCloseTo(
       0.5,
       9,
     );

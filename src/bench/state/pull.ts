@@ -30,7 +30,7 @@ export interface Grip {
 function gripOf(sheet: Sheet, id: string): Grip | undefined {
   const outcome = outcomeOf(sheet);
   if (!outcome.inRange || !sheet.links.some((link) => link.id === id)) return undefined;
-  return { aboveDb: uncertaintyAbove(outcome.model, id), dbPerAmount: resultUncertaintyPerAmount(sheet, id) };
+  return { aboveDb: uncertaintyAbove(outcome.model, id), dbPerAmount: uncertaintyPerAmount(sheet, id) };
 }
 
 /**
@@ -99,7 +99,7 @@ export function uncertaintyAbove({ inputs, sensitivities, ...model }: SumModel, 
 }
 
 /** Standard uncertainty in dB of the result that one unit of a link's amount stands for, at this sheet's reading. */
-function resultUncertaintyPerAmount(sheet: Sheet, id: string): number {
+function uncertaintyPerAmount(sheet: Sheet, id: string): number {
   const probe = withLinkAmount(sheet, id, PROBE);
   const links = probe.links.map(({ reflections: _, ...link }) => link);
   const outcome = outcomeOf({ ...probe, links });

@@ -1,7 +1,6 @@
 import { useRef, useState } from 'preact/hooks';
-import { defaultState } from '../../address/field-spec.ts';
 import type { BegunPaper } from '../begun-paper.ts';
-import { type PaperWish, paperAddress } from '../paper.ts';
+import { type PaperWish, paperAddress, USUAL_PAPER } from '../paper.ts';
 import { strings } from '../strings.ts';
 import { useBegun } from '../use-begun.ts';
 import { useBook } from '../use-book.ts';
@@ -14,12 +13,10 @@ import { PaperTable } from './PaperTable.tsx';
 import { Problems } from './Problems.tsx';
 import { StoreNote } from './StoreNote.tsx';
 
-const USUAL: PaperWish = defaultState(paperAddress.fields);
-
 /** A mock paper: chosen, answered in any order, handed in, and looked through again. */
 export function Paper() {
   const book = useBook();
-  const [wish, setWish] = useState(USUAL);
+  const [wish, setWish] = useState<PaperWish>(USUAL_PAPER);
   const [isChanged, setChanged] = useState(false);
   const { paper, isLost, begin, resume, give, handIn, leave } = usePaper(book);
   const { left, unreadable, keeping, forget, take, letGo, others, keepApart } = useBegun(paper, wish);

@@ -1,6 +1,5 @@
 import { useContext, useState } from 'preact/hooks';
-import { defaultState } from '../../address/field-spec.ts';
-import { MOST_PAPERS, topicTitles, worksheetAddress } from '../paper.ts';
+import { MOST_PAPERS, topicTitles, USUAL_SHEETS, worksheetAddress } from '../paper.ts';
 import type { ShownSitting } from '../shown.ts';
 import { strings } from '../strings.ts';
 import { type PapersWish, usePapers } from '../use-papers.ts';
@@ -18,17 +17,15 @@ interface SheetWish extends PapersWish {
   readonly answers: (typeof ANSWERS)[number];
 }
 
-const USUAL: SheetWish = defaultState(worksheetAddress.fields);
-
 /** One to ten papers to print. The page is written with the first, so that it prints without script. */
 export function Worksheet({ sittings }: { readonly sittings: readonly ShownSitting[] }) {
   const { topics } = useContext(AroundContext);
-  const [written] = useState({ seed: USUAL.seed, topics: [], sittings });
-  const [wish, setWish] = useState(USUAL);
+  const [written] = useState({ seed: USUAL_SHEETS.seed, topics: [], sittings });
+  const [wish, setWish] = useState<SheetWish>(USUAL_SHEETS);
   const [isChanged, setChanged] = useState(false);
   const state = isChanged ? wish : undefined;
   const problems = useQuery({ spec: worksheetAddress, state, open: setWish });
-  const { papers: drawn, isWaiting, isLost, retry } = usePapers(wish, USUAL, written);
+  const { papers: drawn, isWaiting, isLost, retry } = usePapers(wish, USUAL_SHEETS, written);
   const { seen } = useSign();
   const papers = drawn.map((paper) => ({ ...paper, sittings: paper.sittings.map(seen) }));
   const change = (part: Partial<SheetWish>): void => {

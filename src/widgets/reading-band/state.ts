@@ -1,5 +1,5 @@
 import { halfSpanFor } from '../../figures/reading-band.layout.ts';
-import { amountOf, uncertaintyPerAmount, withLinkAmount } from '../../sheet/amount.ts';
+import { amountOf, linkUncertaintyPerAmount, withLinkAmount } from '../../sheet/amount.ts';
 import { type BandChain, bandChainOf } from '../../sheet/chain.ts';
 import { COVERAGE_FACTOR } from '../../sheet/coverage.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
@@ -109,7 +109,7 @@ function pulled(sheet: Sheet, { id, expandedDb }: { id: string; expandedDb: numb
   const above = rungs[index - 1]?.cumulative.propagation.standardUncertainty ?? 0;
   const wanted = expandedDb / COVERAGE_FACTOR;
   const own = Math.sqrt(Math.max(0, wanted ** 2 - above ** 2));
-  const amount = wanted <= 0 ? 0 : allowed(own / uncertaintyPerAmount(link));
+  const amount = wanted <= 0 ? 0 : allowed(own / linkUncertaintyPerAmount(link));
   // a pointer often moves by less than a step of the amount
   return amount === amountOf(link.statement) ? sheet : withLinkAmount(sheet, id, amount);
 }
