@@ -1,3 +1,4 @@
+import { keptText } from './kept-text.ts';
 import { randomId } from './random-id.ts';
 
 const KEY = 'practice:paper';
@@ -29,13 +30,7 @@ export function lyingPapers(): readonly LyingPaper[] {
 }
 
 /** The text of one paper; undefined where it does not lie there. */
-export function lyingPaper(id: string): string | undefined {
-  try {
-    return localStorage.getItem(keyOf(id)) ?? undefined;
-  } catch {
-    return undefined;
-  }
-}
+export const lyingPaper = (id: string): string | undefined => keptText(keyOf(id));
 
 /** How a paper stands to what somebody last saw of it. */
 export function standingOf({ id, text }: LyingPaper): Keeping {

@@ -1,3 +1,5 @@
+import { keepText, keptText } from './kept-text.ts';
+
 /** How far a reader is with a lesson. */
 export type Progress = 'begun' | 'finished';
 
@@ -7,23 +9,12 @@ const LEARNING = [LESSON, 'guess:'] as const;
 
 /** How far the reader is with a lesson (`track/slug`); undefined if not begun, or if the browser keeps nothing. */
 export function keptProgress(id: string): Progress | undefined {
-  try {
-    const kept = localStorage.getItem(LESSON + id);
-    return kept === 'begun' || kept === 'finished' ? kept : undefined;
-  } catch {
-    return undefined;
-  }
+  const kept = keptText(LESSON + id);
+  return kept === 'begun' || kept === 'finished' ? kept : undefined;
 }
 
 /** Keeps how far the reader is in this browser; false where the browser refuses. */
-export function keepProgress(id: string, progress: Progress): boolean {
-  try {
-    localStorage.setItem(LESSON + id, progress);
-    return true;
-  } catch {
-    return false;
-  }
-}
+export const keepProgress = (id: string, progress: Progress): boolean => keepText(LESSON + id, progress);
 
 /**
  * Notes that a lesson was opened. What is kept already is not written again: another tab may have finished the lesson since it was

@@ -1,3 +1,5 @@
+import { keepText } from './kept-text.ts';
+
 const KEY = 'stage:talk';
 
 /** The talk kept in this browser, part by part; empty if none is, or the browser keeps nothing. */
@@ -11,11 +13,4 @@ export function keptTalk(): readonly string[] {
 }
 
 /** Keeps a talk in this browser; false where the browser refuses. */
-export function keepTalk(parts: readonly string[]): boolean {
-  try {
-    localStorage.setItem(KEY, JSON.stringify(parts));
-    return true;
-  } catch {
-    return false;
-  }
-}
+export const keepTalk = (parts: readonly string[]): boolean => keepText(KEY, JSON.stringify(parts));
