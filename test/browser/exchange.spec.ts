@@ -4,6 +4,8 @@ import { copyStrings } from '../../src/bench/export/copy-strings.ts';
 import { filesPartStrings } from '../../src/bench/export/files-part-strings.ts';
 import { filesStrings } from '../../src/bench/export/files-strings.ts';
 import { strings } from '../../src/bench/strings.ts';
+import { version } from '../../src/layouts/version.ts';
+import { SITE_NAME } from '../../src/text/site-name.ts';
 import { textFormNames } from '../../src/text/summary/forms.ts';
 import { decimalStrings } from '../../src/widgets/parts/decimal-strings.ts';
 import { awake } from './awake.ts';
@@ -53,10 +55,14 @@ test('a sheet goes out as file, tables and picture, without names on request, an
 
   const svg = await textOf(await saved(page, filesStrings.svg));
   expect(svg).toContain('27,10 dBm ±0,69 dB (k = 2, 95,45 %) · 513 mW, 438 to 601');
-  // ticks of both axes and what each link adds; the conditions are the reader’s own words, and an address has points
-  expect(svg.replaceAll(/3\.58 MHz|12\.0 V|127\.0\.0\.1/g, '').match(/>[^<]*\d\.\d[^<]*</g) ?? []).toEqual(
-    [],
-  );
+  // ticks of both axes and what each link adds; the conditions are the reader’s own words, and a version and an address have points
+  expect(svg).toContain(`Worked out with ${SITE_NAME} ${version}, `);
+  expect(
+    svg
+      .replace(version, '')
+      .replaceAll(/3\.58 MHz|12\.0 V|127\.0\.0\.1/g, '')
+      .match(/>[^<]*\d\.\d[^<]*</g) ?? [],
+  ).toEqual([]);
   expect(svg).toContain('&lt;b&gt;Quux’s&lt;/b&gt; rig');
   expect(svg).toMatch(/fill="#0f766a"/);
   expect(svg).not.toMatch(/class=|var\(|<style/);
