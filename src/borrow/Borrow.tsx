@@ -1,5 +1,5 @@
 import { useMemo, useReducer } from 'preact/hooks';
-import { isolated } from '../text/isolate.ts';
+import { inDirection, isolated } from '../text/isolate.ts';
 import { AddressProblems } from '../widgets/parts/AddressProblems.tsx';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import { useDecimal } from '../widgets/parts/use-decimal.ts';
@@ -39,6 +39,7 @@ export default function Borrow({ instruments }: { readonly instruments: string }
   const outcome = useMemo(() => outcomeOf(checked), [checked]);
   const isPart = checked.kind !== 'alternation';
   const { heading, headingPart, unnamed, unnamedPart, cannot } = resultStrings;
+  const { lender, date, conditions } = checked.notes;
   const title = isolated(checked.notes.name) || (isPart ? unnamedPart : unnamed);
   const summary =
     outcome.kind === 'none'
@@ -55,10 +56,7 @@ export default function Borrow({ instruments }: { readonly instruments: string }
       <section class="bench-result" aria-labelledby="result">
         <h2 id="result">{`${title}: ${(isPart ? headingPart : heading).toLowerCase()}`}</h2>
         <p class="record">
-          {[checked.notes.lender, checked.notes.date, checked.notes.conditions]
-            .filter(Boolean)
-            .map(isolated)
-            .join(' · ')}
+          {[isolated(lender), isolated(date), inDirection(conditions)].filter(Boolean).join(' · ')}
         </p>
         <Problems problems={problems} />
         <ResultPart outcome={outcome} />

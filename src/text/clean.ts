@@ -1,4 +1,4 @@
-import { isolated } from './isolate.ts';
+import { inDirection } from './isolate.ts';
 
 /** Longest piece of foreign text that is repeated in a sentence. */
 const QUOTED_LENGTH = 40;
@@ -24,7 +24,7 @@ export function quoted(text: string): string {
   const clean = [...cleanText(text.slice(0, 4 * QUOTED_LENGTH)).trim()];
   const cut =
     clean.length > QUOTED_LENGTH ? `${clean.slice(0, QUOTED_LENGTH).join('')}\u2026` : clean.join('');
-  return `\u201c${isolated(cut)}\u201d`;
+  return `\u201c${inDirection(cut)}\u201d`;
 }
 
 /** "a", "a or b", "a, b or c". */

@@ -16,6 +16,7 @@ import { clubMeasurement } from '../../src/sheet/club-measurement.ts';
 import type { SheetEntries } from '../../src/sheet/entries.ts';
 import { METHODS } from '../../src/sheet/method.ts';
 import { fieldTexts } from '../../src/text/field-texts.ts';
+import { withoutIsolates } from '../../src/text/isolate.ts';
 import { styleWith } from '../../src/text/style.ts';
 import { TEXT_FORMS } from '../../src/text/summary/forms.ts';
 import { usableEntries } from './any-entries.ts';
@@ -88,7 +89,7 @@ describe('what is taken along with decimal commas', () => {
       { readings: '27' },
     ];
     const measurement = typedMeasurement({ points });
-    const named = readingRows(measurement, 'comma').map(([name]) => name);
+    const named = readingRows(measurement, 'comma').map(([name]) => withoutIsolates(`${name}`));
     expect(named).toEqual(['Point', '3,58 MHz', 'at 7.03', 'Point 3']);
     expect(entriesOf(measurement).points.map(({ label }) => label)).toEqual(['', 'at 7.03', '']);
   });

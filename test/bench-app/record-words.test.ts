@@ -87,7 +87,7 @@ describe('the log of what was agreed', () => {
         points: ofPoints,
       })[0]?.text;
     expect(text(['point1'], points)).toMatch(/; still open, since nothing was read there: point 2$/);
-    expect(text(['point2'], points)).toMatch(/: 3\.58 MHz$/);
+    expect(text(['point2'], points)).toMatch(/: \u20683\.58 MHz\u2069$/);
     expect(text(['point1', 'point2'], points)).toMatch(/not changed since$/);
     expect(text(['point1'], many)).toMatch(/: point 2, point 3, point 4, and 2 more$/);
   });
@@ -103,7 +103,7 @@ describe('the log of what was agreed', () => {
       {
         key: 'change1',
         label: 'Changed 2031-05-06, 17:08 UTC',
-        text: 'specification of 3.58 MHz: from "guard band of 1 × U" to "simple acceptance"; reason: typed wrong',
+        text: 'specification of \u20683.58 MHz\u2069: from "guard band of 1 × U" to "simple acceptance"; reason: typed wrong',
       },
     ]);
   });

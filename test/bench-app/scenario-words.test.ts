@@ -296,7 +296,7 @@ describe('four readings against 24 +-1 dBm with U = 0.5 dB', () => {
     const ordered = pointsInOrder('ascii', measured.points, resultsOf(measured));
     expect(pointsSummary(ordered)).toBe('Of the points 1 is inside, 1 is outside, 2 are undecided.');
     expect(pointRows('ascii', ordered)[1]).toMatchObject({
-      label: '22.85',
+      label: '\u206822.85\u2069',
       estimate: '22.85 dBm',
       expanded: '+/-0.50 dB',
       verdict: 'can’t tell',

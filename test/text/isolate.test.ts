@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cutText } from '../../src/figures/cut-text.ts';
 import { cleanText, quoted } from '../../src/text/clean.ts';
-import { cleanedApart, isolated, withoutIsolates } from '../../src/text/isolate.ts';
+import { cleanedApart, inDirection, isolated, withoutIsolates } from '../../src/text/isolate.ts';
 import { asciiWords, bbcodeWords, markdownWords, plainWords } from '../../src/text/summary/escape.ts';
 import { anyText } from './any-text.ts';
 
@@ -38,6 +38,11 @@ describe('a name that runs from right to left', () => {
     (name) => expect(isolated(name)).toBe(name),
   );
 
+  test('is kept apart as words of a sentence too, which follow its decimal sign', () => {
+    expect(inDirection(HEBREW)).toBe(isolated(HEBREW));
+    expect(inDirection('3.58 MHz, key down')).toBe('3.58 MHz, key down');
+  });
+
   test('stands in a copied sentence with as many isolates opened as closed, whatever it is', () => {
     fc.assert(
       fc.property(names, (name) => {
@@ -67,5 +72,23 @@ describe('a name that runs from right to left', () => {
     const cut = cutText(isolated('\u05d0'.repeat(60)), 20);
     expect(isBalanced(cut)).toBe(true);
     expect(cut.endsWith(`\u2026${CLOSE}`)).toBe(true);
+  });
+});
+
+describe('a name with a number that has a point', () => {
+  const NAME = 'Pad 1.5';
+
+  test('is kept apart on the page, once', () => {
+    expect(isolated(NAME)).toBe(`${OPEN}${NAME}${CLOSE}`);
+    expect(isolated(isolated(NAME))).toBe(isolated(NAME));
+    expect(isolated(`${HEBREW}.5`)).toBe(`${OPEN}${HEBREW}.5${CLOSE}`);
+  });
+
+  test('leaves the page bare: as text of any form, and as words of a picture', () => {
+    for (const words of [plainWords, asciiWords, bbcodeWords]) expect(words(isolated(NAME))).toBe(NAME);
+    expect(markdownWords(isolated(NAME))).toBe(markdownWords(NAME));
+    expect(cleanedApart(`${isolated(NAME)} and ${isolated(HEBREW)}`, cleanText)).toBe(
+      `${NAME} and ${OPEN}${HEBREW}${CLOSE}`,
+    );
   });
 });

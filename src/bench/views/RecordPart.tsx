@@ -52,7 +52,9 @@ export function RecordPart(props: RecordProps) {
           <Lines lines={calibrated} />
         </div>
       )}
-      <div class="on-paper">{notes.length === 0 ? <p>{strings.nothing}</p> : <Lines lines={notes} />}</div>
+      <div class="on-paper">
+        {notes.length === 0 ? <p>{strings.nothing}</p> : <Lines lines={notes} typed />}
+      </div>
       <h3>{strings.logHeading}</h3>
       <Lines lines={agreementLines('shown', entries)} />
       <div class="on-paper">
@@ -87,12 +89,18 @@ function ChecksOnPaper({ entries, measurement, shown, own }: RecordProps) {
   );
 }
 
-const Lines = ({ lines }: { lines: readonly RecordLine[] }) => (
+interface LinesProps {
+  readonly lines: readonly RecordLine[];
+  /** Whether their texts are a reader's own. */
+  readonly typed?: boolean;
+}
+
+const Lines = ({ lines, typed = false }: LinesProps) => (
   <dl class="record-lines">
     {lines.map(({ key, label, text }) => (
       <div key={key}>
         <dt>{label}</dt>
-        <dd dir="auto">{text}</dd>
+        <dd dir="auto">{typed ? <bdi>{text}</bdi> : text}</dd>
       </div>
     ))}
   </dl>

@@ -1,7 +1,7 @@
 import type { Point } from '../../sheet/measurement.ts';
 import { readingOf } from '../../sheet/scatter.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
-import { isolated } from '../../text/isolate.ts';
+import { inDirection } from '../../text/isolate.ts';
 import { baseOf, type Style } from '../../text/style.ts';
 import { specificationText } from '../../text/summary/verdict-line.ts';
 import { methodText } from './method-words.ts';
@@ -18,7 +18,7 @@ export function measurandText(
   frequencyHz?: number | undefined,
 ): string {
   const { power, delivery } = measurand;
-  const [plane, conditions] = [isolated(measurand.plane), isolated(measurand.conditions)];
+  const [plane, conditions] = [inDirection(measurand.plane), inDirection(measurand.conditions)];
   const kind = strings.power[power];
   const which = delivery === undefined ? kind : `${kind} ${strings.delivery[delivery]}`;
   const frequency = frequencyHz === undefined ? '' : frequencyText(style, frequencyHz);
@@ -29,8 +29,8 @@ export function measurandText(
   ]);
 }
 
-/** Every kind of space is one space: what is typed has no narrow ones. */
-const spaced = (text: string): string => text.replace(/\s/g, ' ');
+/** Every kind of space is one space, and either decimal sign the same: what is typed has no narrow ones, and its own sign. */
+const spaced = (text: string): string => text.replace(/\s/g, ' ').replace(/(\d),(?=\d)/g, '$1.');
 
 /** What was demanded: the specification, or what the licence allows. */
 export function demandText(

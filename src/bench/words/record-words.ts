@@ -112,7 +112,7 @@ function changeLine(
       what: whatText(what, points),
       from: quotedText(style, from),
       to: quotedText(style, to),
-      reason: given === '' ? strings.noReason : strings.reason(given),
+      reason: given === '' ? strings.noReason : strings.reason(isolated(given)),
     }),
   };
 }
@@ -130,7 +130,7 @@ function whatText(what: string, points: SheetEntries['points']): string {
 function quotedText(style: Style, text: string): string {
   const plain = oneLine(text);
   if (plain === '') return strings.emptyText;
-  return baseOf(style) === 'shown' || baseOf(style) === 'unicode' ? `“${plain}”` : `"${plain}"`;
+  return baseOf(style) === 'shown' || baseOf(style) === 'unicode' ? `“${isolated(plain)}”` : `"${plain}"`;
 }
 
 /** Lines of a text as one, set apart by semicolons. */

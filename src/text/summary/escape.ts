@@ -1,9 +1,9 @@
 import { cleanText } from '../clean.ts';
-import { cleanedApart, isolated, withoutIsolates } from '../isolate.ts';
+import { cleanedApart, inDirection, withoutIsolates } from '../isolate.ts';
 
 /** The reader's words as plain text: one line, no control characters; what runs from right to left is kept apart. */
 export const plainWords = (text: string): string =>
-  isolated(cleanedApart(text, cleanText).replace(/ +/g, ' ').trim());
+  inDirection(cleanedApart(text, cleanText).replace(/ +/g, ' ').trim());
 
 /**
  * Words without web and mail addresses: boards make links of them however they are escaped, and labels may come from
