@@ -115,7 +115,7 @@ export const strings = {
   formNote:
     'Decimal point or comma, with or without a unit. Figure and result follow as you type, and so does the address: a reload or a sent link opens the same sheet.',
   decimalHelp:
-    'For the numbers that this site puts into fields, and for what you take along. What you typed stays as typed, and fields take either sign; answers on this page keep their point, those of lessons and examples follow. Kept in this browser; where that is refused, until you leave the page.',
+    'For the numbers that this site shows and puts into fields, and for what you take along. What you typed stays as typed, and fields take either sign; addresses, and what is only spoken, keep their point. Kept in this browser; where that is refused, until you leave the page.',
   outOfRangeShort: 'Out of this method’s range',
   staleShort: 'last usable entries',
   address: {

@@ -38,7 +38,7 @@ async function bundled(entry: string, define: Record<string, string>): Promise<s
       write: false,
       target: 'es2022',
       lib: {
-        entry: fileURLToPath(new URL(`../offline/${entry}`, import.meta.url)),
+        entry: fileURLToPath(new URL(`../${entry}`, import.meta.url)),
         formats: ['iife'],
         name: 'offline',
       },
@@ -51,14 +51,15 @@ async function bundled(entry: string, define: Record<string, string>): Promise<s
 }
 
 /**
- * Writes the worker that keeps the whole site in the browser, and the small script by which each page starts it. It has to come after
- * whatever else changes files: it lists them by their bytes.
+ * Writes the worker that keeps the whole site in the browser, the small script by which each page starts it, and the one that this script
+ * fetches for whoever reads numbers with a comma. It has to come after whatever else changes files: it lists them by their bytes.
  */
 export const offline = () =>
   afterBuild('offline', async ({ root, base }, logger) => {
-    await writeFile(join(root, 'offline.js'), await bundled('register.ts', {}));
+    await writeFile(join(root, 'offline.js'), await bundled('offline/register.ts', {}));
+    await writeFile(join(root, 'sign.js'), await bundled('layouts/shown-sign.ts', {}));
     const listed: Listed = { base, files: await listedFiles(root) };
-    const worker = await bundled('worker.ts', { __LISTED__: JSON.stringify(listed) });
+    const worker = await bundled('offline/worker.ts', { __LISTED__: JSON.stringify(listed) });
     await writeFile(join(root, 'offline-worker.js'), worker);
     const { length } = listed.files;
     logger.info(`${length} files, ${bytesOf(listed.files)} bytes, for use without a network`);

@@ -1,3 +1,4 @@
+import { keptDecimal } from '../store/decimal.ts';
 import type { Asked, Told } from './messages.ts';
 
 /** What the note at the foot of a page can say; its words stand in the page. */
@@ -53,5 +54,11 @@ async function start(place: string): Promise<void> {
 const script = document.currentScript;
 if (script instanceof HTMLScriptElement) {
   const { src } = script;
+  // pages are written with a point: whoever has chosen a comma, here or in another tab, has this page's numbers turned
+  const inSign = (): void => {
+    if (keptDecimal() === 'comma') void import(/* @vite-ignore */ new URL('sign.js', src).href);
+  };
+  inSign();
+  addEventListener('storage', inSign);
   addEventListener('load', () => setTimeout(() => void start(src)));
 }

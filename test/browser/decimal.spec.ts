@@ -1,9 +1,31 @@
+import type { Page } from '@playwright/test';
 import { strings as bench } from '../../src/bench/strings.ts';
+import { DECIMAL_KEY } from '../../src/store/decimal.ts';
 import { textFormNames } from '../../src/text/summary/forms.ts';
 import { strings as copy } from '../../src/widgets/copy-text/strings.ts';
 import { decimalStrings } from '../../src/widgets/parts/decimal-strings.ts';
-import { openAt } from './reader.ts';
+import { settled } from './awake.ts';
+import { openAt, pull } from './reader.ts';
 import { expect, test } from './site.ts';
+
+/** What keeps its point: clauses of documents, and what shows a point to choose it. */
+const KEEPS = /(?:GUM|JCGM)[^.]*(?:\.\d[^.]*)*|Point: 1\.5/g;
+
+/** Texts that are to be seen on a page with a decimal point in them; `own` is what a reader typed. */
+async function pointed(page: Page, own = ''): Promise<readonly string[]> {
+  const seen = await page.locator('main').evaluate((main) => {
+    const walker = document.createTreeWalker(main, NodeFilter.SHOW_TEXT);
+    const texts: string[] = [];
+    for (let node = walker.nextNode(); node; node = walker.nextNode()) {
+      const { parentElement: around, textContent } = node;
+      const isSeen = around?.checkVisibility() && !around.closest('.visually-hidden, title, desc, textarea');
+      if (isSeen && textContent) texts.push(textContent);
+    }
+    return texts;
+  });
+  expect(seen.filter((text) => /\d,\d/.test(text)).length).toBeGreaterThan(5);
+  return seen.filter((text) => /\d\.\d/.test((own ? text.replaceAll(own, '') : text).replaceAll(KEEPS, '')));
+}
 
 test('a decimal comma chosen once holds for what is shown, texts, fields and handles', async ({ page }) => {
   await openAt(page, '/examples/club-transmitter/');
@@ -36,6 +58,37 @@ test('a decimal comma chosen once holds for what is shown, texts, fields and han
   await expect(amount(0)).toHaveValue('0,02');
   await form.getByLabel(decimalStrings.signs.point).check();
   await expect(amount(0)).toHaveValue('0,02');
+});
+
+test('results on the bench’s pages have the comma, before and while they are worked with, and on paper', async ({
+  page,
+}) => {
+  const own = 'Pad 1.5';
+  await page.addInitScript((key) => localStorage.setItem(key, 'comma'), DECIMAL_KEY);
+  await page.goto('/bench/');
+  await expect(page.locator('.bench-result')).toContainText('27,10');
+  expect(await pointed(page), 'as it was written').toEqual([]);
+  await openAt(page, '/bench/');
+  const form = page.getByRole('region', { name: bench.form });
+  const pad = page.locator('.band-wide [data-handle="pad"]');
+  await form.locator('input[id$="label"]').nth(4).fill(own);
+  await expect(page.locator('.bench-result')).toContainText(own);
+  expect(await pointed(page, own), 'drawn anew').toEqual([]);
+  const { x, y } = await pull(pad, { x: 30 });
+  expect(await pointed(page, own), 'while it is pulled').toEqual([]);
+  await page.mouse.move(x + 3, y);
+  await page.mouse.up();
+  await settled(page);
+  await page.emulateMedia({ media: 'print' });
+  expect(await pointed(page, own), 'on paper').toEqual([]);
+  await page.emulateMedia({ media: 'screen' });
+  await form.getByLabel(decimalStrings.signs.point).check();
+  await expect(page.locator('.bench-result')).toContainText('27.10\u00a0dBm');
+  await expect(page.locator('.bench-result')).not.toContainText(/\d,\d+\sdB/);
+  for (const path of ['/bench/borrow/', '/bench/compare/', '/bench/instruments/', '/reference/tables/']) {
+    await openAt(page, path);
+    expect(await pointed(page), path).toEqual([]);
+  }
 });
 
 test('names that run from right to left leave the numbers beside them in their places', async ({ page }) => {

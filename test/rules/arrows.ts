@@ -71,7 +71,7 @@ export const mayImport: Record<Folder, readonly Folder[]> = {
   figures: drawn,
   address: drawn,
   store: [...data, 'address'],
-  offline: [],
+  offline: ['store'],
   instruments: [...data, 'store'],
   exchange: [...data, 'address', 'styles', 'figures'],
   search: data,

@@ -19,6 +19,7 @@ function browser(kept: Map<string, string> | undefined): void {
 /** The store as a page that was just opened has it. */
 const opened = async () => {
   vi.resetModules();
+  vi.stubGlobal('decimalSign', undefined);
   return {
     ...(await import('../../src/store/decimal.ts')),
     ...(await import('../../src/store/keep-decimal.ts')),

@@ -1,5 +1,7 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { chooseDecimal, DECIMAL_KEY, keptDecimal } from '../../src/store/decimal.ts';
+import { isolated } from '../../src/text/isolate.ts';
+import { type ReadSpec, readQuantity } from '../../src/text/read/quantity.ts';
 import { followSign, inPage } from '../../src/widgets/parts/shown-in-page.ts';
 
 /** A text of a page; `within` is what of its surroundings a selector may find. */
@@ -15,13 +17,21 @@ class FakeText {
   }
 }
 
+/** What is said of a text that cannot be used. */
+function problemOf(text: string, spec: ReadSpec): string {
+  const read = readQuantity(text, spec);
+  if (read.ok) throw new Error(`problemOf: wish a problem, got ${read.value}`);
+  return read.problem;
+}
+
 /** As much of a browser as is asked for. */
 function browser(texts: readonly FakeText[], pathname = '/learn/') {
   const kept = new Map<string, string>();
   const heard: (() => void)[] = [];
   let changed: (changes: readonly unknown[]) => void = () => undefined;
   const observed: object[] = [];
-  const main = { texts };
+  const taken: string[][] = [];
+  const main = { texts, dataset: {} };
   vi.stubGlobal('Text', FakeText);
   vi.stubGlobal('NodeFilter', { SHOW_TEXT: 4 });
   vi.stubGlobal('location', { pathname });
@@ -43,6 +53,10 @@ function browser(texts: readonly FakeText[], pathname = '/learn/') {
       observe(root: object) {
         observed.push(root);
       }
+      takeRecords() {
+        taken.push(texts.map(({ data }) => data));
+        return [];
+      }
     },
   );
   return {
@@ -56,6 +70,7 @@ function browser(texts: readonly FakeText[], pathname = '/learn/') {
     },
     add: (text: FakeText) => changed([{ target: main, addedNodes: [text] }]),
     observed,
+    taken,
   };
 }
 
@@ -87,8 +102,43 @@ describe('a text of a page', () => {
       'JCGM 101, 9.4: comparison loss of a power meter',
       'CEPT T/R 61-02, annex 6, 1.9, 6.3',
       'https://club.example/?v=1.5',
+      'at level AA of the guidelines, WCAG 2.2',
+      'ITU Radio Regulations, Article 1, 1.157 (number from memory)',
+      'SI Brochure, version 3.01',
     ])
       expect(inPage(text)).toBe(text);
+  });
+});
+
+describe('what a reader typed', () => {
+  it('keeps its point in a name, beside numbers that have a comma', () => {
+    expect(inPage(`${isolated('Pad 1.5')} adds ±0.25\u00a0dB`)).toBe(
+      '\u2068Pad 1.5\u2069 adds ±0,25\u00a0dB',
+    );
+    expect(inPage(`${isolated('at 7.03')}, ${isolated('at 7.10')}: 0.5\u00a0dB`)).toBe(
+      '\u2068at 7.03\u2069, \u2068at 7.10\u2069: 0,5\u00a0dB',
+    );
+  });
+
+  it('keeps it where a sentence says what is wrong with it', () => {
+    const most = { kind: 'level', min: -60, max: 60.5, decimals: 1 } as const;
+    expect(inPage(problemOf('61.5', most))).toBe(
+      '“61.5” is above the largest value accepted here, 60,5\u00a0dBm.',
+    );
+  });
+
+  it('is told to be written otherwise with the very signs that it needs', () => {
+    const told = problemOf('1,234', { kind: 'level', min: -60, max: 60, decimals: 1 });
+    expect(inPage(told)).toBe('“1,234” can mean 1.234 or 1234: write 1.234 or 1234.');
+  });
+});
+
+describe('a list of bare numbers', () => {
+  it('is parted by semicolons, as where each is written with a comma', () => {
+    expect(inPage('Readings: 26.84, 27.02, −1.50 dBm.')).toBe('Readings: 26,84; 27,02; −1,50 dBm.');
+    expect(inPage('It is 2.5, which 3 of 4 say; 0.5 dB, 0.7 dB')).toBe(
+      'It is 2,5, which 3 of 4 say; 0,5 dB, 0,7 dB',
+    );
   });
 });
 
@@ -111,11 +161,12 @@ describe('a page whose reader has chosen a comma', () => {
     const places = [
       'textarea',
       'title',
+      'desc',
+      'bdi',
       '.visually-hidden',
       '.katex-mathml',
       '.sources',
       '.copy-forms',
-      '[dir=auto]',
     ];
     const texts = places.map((place) => new FakeText('2.5', place));
     browser(texts).choose('comma');
@@ -137,14 +188,30 @@ describe('a page whose reader has chosen a comma', () => {
     expect(text.data).toBe('0,70 dB');
   });
 
-  it('is followed once, however many fields ask', () => {
+  it('is followed once, however often that is asked for', () => {
     const page = browser([]);
     followSign(keptDecimal);
     followSign(keptDecimal);
     expect(page.observed).toHaveLength(1);
   });
 
-  it.each(['/bench/', '/bench/borrow/', '/practice/paper/'])('is left to itself at %s', (path) => {
+  it('is not told anew of what was done by itself', () => {
+    const text = new FakeText('0.69 dB');
+    const page = browser([text]);
+    page.choose('comma');
+    followSign(keptDecimal);
+    page.redraw(text, '0.70 dB');
+    expect(page.taken).toEqual([['0,70 dB']]);
+  });
+
+  it.each(['/bench/', '/bench/borrow/', '/reference/tables/', '/about/'])('follows at %s', (path) => {
+    const text = new FakeText('2.5');
+    browser([text], path).choose('comma');
+    followSign(keptDecimal);
+    expect(text.data).toBe('2,5');
+  });
+
+  it.each(['/practice/paper/', '/search/', '/reference/checks/gum/'])('is left to itself at %s', (path) => {
     const text = new FakeText('2.5');
     const page = browser([text], path);
     page.choose('comma');

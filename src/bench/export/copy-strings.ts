@@ -9,7 +9,7 @@ export const copyStrings = {
   namelessHelp:
     'Title, names of links, points and causes, who measured, instruments, certificates, remarks and reasons then stay here. Read through what else you typed: plane, conditions, supply, temperature, date.',
   decimalHelp:
-    'For the texts, tables and pictures that you take along, and for what this site puts into fields. With a comma, semicolons part the cells of a table. What you typed, and what the log quotes, stays as it is; the page itself, its addresses and the sheet’s file keep their point.',
+    'For the texts, tables and pictures that you take along, and for what this site shows and puts into fields. With a comma, semicolons part the cells of a table. What you typed, and what the log quotes, stays as it is; addresses and the sheet’s file keep their point.',
   form: 'For where it goes',
   button: 'Copy the record as text',
   addressButton: 'Copy the address alone',

@@ -9,4 +9,4 @@ export const strings = {
 
 /** What the decimal sign holds for; given by the page, so that it weighs nothing in the script. */
 export const DECIMAL_HELP =
-  'For the text, for pictures, and for what lessons, examples and tables show. Addresses, and what is only spoken, keep their point. Kept in this browser; where that is refused, until you leave the page.';
+  'For the text, for pictures, and for what this site shows. Addresses, and what is only spoken, keep their point. Kept in this browser; where that is refused, until you leave the page.';

@@ -1,19 +1,28 @@
 import { shownText } from '../../text/shown-text.ts';
 import type { Decimal } from '../../text/style.ts';
 
-/** Pages that show what somebody typed among their own words, and see to their decimal sign themselves. */
-const BY_THEMSELVES = /\/(bench|practice)\//;
+/** Pages that see to their decimal sign themselves, and those that repeat what is printed elsewhere or cut texts up. */
+const AS_THEY_ARE = /\/(practice|search|reference\/checks)\//;
 /** Copied, spoken, typed, the numbers of clauses, and what shows a point to choose it. */
 const AS_WRITTEN =
-  'textarea, pre, code, script, style, title, desc, .visually-hidden, .katex-mathml, .sources, .copy-forms, [dir=auto]';
-/** Behind the name of a document stand clauses up to the end of its bracket or sentence, and in an address no decimals. */
-const CLAUSES = /((?:JCGM|VIM|GUM|CEPT|Brochure|edition|:\/\/)(?:[^().]|\.\S|\([^()]*\))*)/;
+  'textarea, pre, code, script, style, title, desc, bdi, .visually-hidden, .katex-mathml, .sources, .copy-forms';
+/** Behind the name of a document, or of one of its articles or versions, stand clauses up to the end of their bracket or sentence, and in an address no decimals. */
+const CLAUSES =
+  /(?:JCGM|VIM|GUM|CEPT|WCAG|Brochure|Article|edition|[Vv]ersion|:\/\/)(?:[^().]|\.\S|\([^()]*\))*/;
+/** What somebody typed, where a sentence says what is wrong with it, and a comma would be the very thing that is wrong. */
+const TYPED = /\u201c[^\u201d]*\u201d(?: can mean.*|(?= (?:is|has|does|lies|means|counts)\b|:))/;
+/** Names, which are kept apart. */
+const NAMES = /\u2068[^\u2069]*\u2069/;
+const NOT_OURS = new RegExp(`(${[CLAUSES, TYPED, NAMES].map(({ source }) => source).join('|')})`);
 
-/** A text of a page with a decimal comma, but for clauses. */
+/** What parts the bare numbers of a list. */
+const LISTED = /(\d,\d+), (?=[\u2212+±]?\d+,\d)/g;
+
+/** A text of a page with a decimal comma, but for clauses and what a reader typed; in a list of numbers semicolons part them. */
 export const inPage = (text: string): string =>
   text
-    .split(CLAUSES)
-    .map((part, at) => (at % 2 ? part : shownText(part, 'comma')))
+    .split(NOT_OURS)
+    .map((part, at) => (at % 2 ? part : shownText(part, 'comma').replace(LISTED, '$1; ')))
     .join('');
 
 /** What a text was before it had a comma. */
@@ -38,24 +47,25 @@ function turnAll(root: Node, isComma: boolean): void {
     if (node instanceof Text) turn(node, isComma);
 }
 
-/** What is followed already: each field asks. */
-let followed: Element | undefined;
-
 /**
  * Shows the numbers of this page with the reader's decimal sign, and goes on doing so: what an island draws anew, and when another sign is
- * chosen. Only whoever has chosen a comma fetches it.
- * @param kept what is chosen; handed over, since what several files of script share is cut into more of them.
+ * chosen: it is done before that is painted. Only whoever has chosen a comma fetches it.
+ * @param kept what is chosen.
  */
 export function followSign(kept: () => Decimal): void {
   const main = document.querySelector('main');
-  if (main === null || main === followed || BY_THEMSELVES.test(location.pathname)) return;
-  followed = main;
+  // asked for anew with each choice
+  if (main === null || 'sign' in main.dataset || AS_THEY_ARE.test(location.pathname)) return;
+  main.dataset.sign = '';
   const follow = (): void => turnAll(main, kept() === 'comma');
   follow();
   addEventListener('storage', follow);
-  new MutationObserver((changes) => {
+  const observer = new MutationObserver((changes) => {
     if (kept() !== 'comma') return;
     for (const { target, addedNodes } of changes)
       for (const root of addedNodes.length > 0 ? addedNodes : [target]) turnAll(root, true);
-  }).observe(main, { subtree: true, childList: true, characterData: true });
+    // what was done here is no news
+    observer.takeRecords();
+  });
+  observer.observe(main, { subtree: true, childList: true, characterData: true });
 }

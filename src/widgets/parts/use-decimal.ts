@@ -7,14 +7,7 @@ export function useDecimal(): Decimal {
   const [decimal, setDecimal] = useState<Decimal>('point');
   useEffect(() => {
     const follow = (): void => {
-      const kept = keptDecimal();
-      setDecimal(kept);
-      // where it cannot be fetched the page stays as it was written
-      if (kept === 'comma')
-        import('./shown-in-page.ts').then(
-          (shown) => shown.followSign(keptDecimal),
-          () => 0,
-        );
+      setDecimal(keptDecimal());
     };
     follow();
     addEventListener('storage', follow);
