@@ -3,6 +3,7 @@ import { partStrings } from '../bench/part-strings.ts';
 import { LONGEST_TEXT } from '../bench/read/spec.ts';
 import type { InstrumentEntries } from '../instruments/instrument.ts';
 import type { Kept, KeptStore } from '../store/kept.ts';
+import { isolated } from '../text/isolate.ts';
 import { saveStrings as strings } from './save-strings.ts';
 
 /** Stands for an instrument that is not kept yet. */
@@ -42,7 +43,7 @@ export function useInstruments(): InstrumentsUse {
     const id = kept?.id ?? newId();
     const outcome = await store.current?.put({ id, name, value: entries, revision: kept?.revision });
     if (outcome === undefined) return;
-    setTold(outcome.ok ? strings.saved(name) : strings.problems[outcome.problem]);
+    setTold(outcome.ok ? strings.saved(isolated(name)) : strings.problems[outcome.problem]);
     await refresh();
   };
   const failed = (): void => setTold(partStrings.failed);

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { budgetLines } from '../../src/bench/words/budget.ts';
-import { cautionBasis } from '../../src/bench/words/caution-words.ts';
+import { cautionsAt } from '../../src/bench/words/caution-elsewhere.ts';
+import { cautionBasis, cautionWords } from '../../src/bench/words/caution-words.ts';
 import { demandText, measurandText, recordSentences } from '../../src/bench/words/measured-words.ts';
 import { pointsInOrder } from '../../src/bench/words/point-order.ts';
 import { pointRows } from '../../src/bench/words/points-words.ts';
@@ -65,7 +66,7 @@ describe('what the bench shows to a reader of the comma', () => {
   it('has the reader’s names as they were typed, and the conditions as the sentence that they stand in', () => {
     const shown = firstNumber({
       sheet: { conditions: 'key down, 12.0 V' },
-      links: [{ label: 'Pad 1.5', loss: '20', amount: '0.5' }],
+      links: [{ label: 'Pad 1.5', kind: 'pad', loss: '20', amount: '0.5' }],
       points: [{ label: 'at 7.03', readings: '7' }, { readings: '7.5' }],
     });
     expect(inPage(recordSentences('shown', shown).join(' '))).toContain('key down, 12,0 V');
@@ -74,5 +75,7 @@ describe('what the bench shows to a reader of the comma', () => {
       '\u2068Pad 1.5\u2069',
       '±0,5\u00a0dB, limits',
     ]);
+    const cautions = cautionWords('shown', { sheet: shown.sheet, cautions: cautionsAt(shown) });
+    expect(cautions.map(({ text }) => inPage(text)).join(' ')).toMatch(/\u2068Pad 1\.5\u2069: gets \d/);
   });
 });

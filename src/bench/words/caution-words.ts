@@ -9,6 +9,7 @@ import {
 import type { MethodKind } from '../../sheet/method.ts';
 import { readingOf } from '../../sheet/scatter.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
+import { isolated } from '../../text/isolate.ts';
 import { powerText } from '../../text/power-text.ts';
 import { dbText, levelText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
@@ -70,7 +71,7 @@ export function cautionWords(
   style: Style,
   { sheet, cautions }: { sheet: Sheet; cautions: readonly Caution[] },
 ): readonly CautionWords[] {
-  const labelOf = (id: string): string => sheet.links.find((link) => link.id === id)?.label ?? id;
+  const labelOf = (id: string): string => isolated(sheet.links.find((link) => link.id === id)?.label ?? id);
   return concerning(sheet, cautions).map((caution): CautionWords => {
     const exceeded = caution.status === 'exceeded';
     if (caution.code === 'padHeat')

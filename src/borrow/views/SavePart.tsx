@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { LONGEST_TEXT } from '../../bench/read/spec.ts';
 import type { InstrumentKind } from '../../instruments/instrument.ts';
 import { fieldTexts } from '../../text/field-texts.ts';
+import { isolated } from '../../text/isolate.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { TextField } from '../../widgets/parts/TextField.tsx';
 import { useDecimal } from '../../widgets/parts/use-decimal.ts';
@@ -58,7 +59,7 @@ export function SavePart(props: SavePartProps) {
               options={[NEW, ...list.map(({ id }) => id)]}
               words={Object.fromEntries([
                 [NEW, strings.fresh],
-                ...list.map((each) => [each.id, each.name || strings.unnamed]),
+                ...list.map((each) => [each.id, isolated(each.name) || strings.unnamed]),
               ])}
               onChoice={setChosen}
             />

@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import { isolated } from '../../text/isolate.ts';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { MOST_ROWS } from '../entries.ts';
 import { strings } from '../strings.ts';
@@ -30,7 +31,7 @@ export function KeptPart({ state, send }: PartProps) {
               label={kept.which}
               value={sheet.id}
               options={list.map(({ id }) => id)}
-              words={Object.fromEntries(list.map(({ id, name }) => [id, name || kept.unnamed]))}
+              words={Object.fromEntries(list.map(({ id, name }) => [id, isolated(name) || kept.unnamed]))}
               onChoice={setChosen}
             />
           </div>
