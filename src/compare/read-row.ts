@@ -1,9 +1,9 @@
 import type { OutOfRange } from '#compute';
 import type { decodeEntries } from '../bench/address/address.ts';
 import { readMeasurement } from '../bench/read/read-measurement.ts';
+import { nameOfPoint } from '../bench/words/shown-title.ts';
 import type { SheetEntries } from '../sheet/entries.ts';
 import type { Measurement, Point } from '../sheet/measurement.ts';
-import { isolated } from '../text/isolate.ts';
 import { outOfRangeText } from '../text/out-of-range-text.ts';
 import { preparedSheet } from './demonstration.ts';
 import type { RowEntries } from './entries.ts';
@@ -56,7 +56,7 @@ function sheetOf({ id, point }: RowEntries, entries: SheetEntries): RowRead {
       points: [],
     };
   }
-  const points = measurement.points.map(({ label }) => isolated(label));
+  const points = measurement.points.map(nameOfPoint);
   const chosen = measurement.points[point === '' ? 0 : Number(point) - 1];
   if (chosen === undefined) return { problem: strings.problems.noPoint, points };
   return { sheet: { id, measurement, point: chosen }, points };

@@ -1,8 +1,8 @@
 import { levelDbm, levelToPower } from '#compute';
+import { titleOf } from '../bench/words/shown-title.ts';
 import { bandText, factorOf, placesOf } from '../borrow/result-words.ts';
 import type { ChartPoint } from '../figures/points-chart.types.ts';
 import { answersAloud } from '../text/answers-aloud.ts';
-import { isolated } from '../text/isolate.ts';
 import { powerIntervalText } from '../text/power-text.ts';
 import { changeText, dbText, levelText, numberText, percentText } from '../text/quantity-text.ts';
 import type { Style } from '../text/style.ts';
@@ -14,9 +14,7 @@ const watts = (level: number): number => levelToPower(levelDbm(level));
 
 /** Name of a sheet, with its point where it has several. */
 export const nameOf = ({ measurement, point }: Pick<RowResult, 'measurement' | 'point'>): string =>
-  measurement.points.length > 1
-    ? `${isolated(measurement.title)}, ${isolated(point.label)}`
-    : isolated(measurement.title);
+  titleOf(measurement, point);
 
 const levelBand = (style: Style, level: number, of: { readonly expanded: number }): string =>
   `${levelText(style, { levelDbm: level, decimals: placesOf(of) })} ${bandText(style, of)}`;

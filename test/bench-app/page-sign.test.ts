@@ -9,13 +9,14 @@ import { pointRows } from '../../src/bench/words/points-words.ts';
 import { readingSentences } from '../../src/bench/words/reading-words.ts';
 import { expandedWords, improvementWords } from '../../src/bench/words/result-words.ts';
 import { robustnessWords } from '../../src/bench/words/robustness-words.ts';
+import { titleOf } from '../../src/bench/words/shown-title.ts';
 import { statedForms } from '../../src/bench/words/stated-words.ts';
 import { verdictReasons } from '../../src/bench/words/verdict-words.ts';
 import { waysOf, whyWaysDiffer } from '../../src/bench/words/ways.ts';
 import type { Style } from '../../src/text/style.ts';
 import { inPage } from '../../src/widgets/parts/shown-in-page.ts';
 import { anyComputed, type Computed, numberedOf } from './any-measurement.ts';
-import { firstNumber } from './typed-sheet.ts';
+import { firstNumber, typedMeasurement } from './typed-sheet.ts';
 
 /** Every text in what a function of the style gives. */
 function textsIn(value: unknown): readonly string[] {
@@ -61,6 +62,22 @@ describe('what the bench shows to a reader of the comma', () => {
         const { sheet } = firstNumber({ sheet: { conditions } });
         expect(measurandText(style, sheet, 3.58e6)).toMatch(/; 3[.,]58 MHz, key down\.$/);
       }
+  });
+
+  it('has a frequency that names a point with it, and a point’s own name as it was typed', () => {
+    const measurement = typedMeasurement({
+      points: [
+        { readings: '7', frequency: '3.58' },
+        { readings: '7', label: 'at 7.03' },
+      ],
+    });
+    expect(measurement.points.map((point) => inPage(titleOf(measurement, point)))).toEqual([
+      expect.stringMatching(/^A transmitter, 3,58\sMHz$/),
+      'A transmitter, \u2068at 7.03\u2069',
+    ]);
+    const [first] = measurement.points;
+    if (first === undefined) throw new Error('points: wish one');
+    expect(titleOf({ title: 'Version 1.5', points: [first] }, first)).toBe('\u2068Version 1.5\u2069');
   });
 
   it('has the reader’s names as they were typed, and the conditions as the sentence that they stand in', () => {

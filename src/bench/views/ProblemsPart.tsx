@@ -1,5 +1,4 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { isolated } from '../../text/isolate.ts';
 import { blankStrings } from '../blank-strings.ts';
 import { controlId, type FieldPath, pointPath } from '../form/keys.ts';
 import type { BenchAction } from '../state/actions.ts';
@@ -35,7 +34,7 @@ export function ProblemsPart({ state, shownTitle, send }: ProblemsPartProps) {
         <strong>
           {(shownTitle === undefined ? blankStrings.needed : strings.problems)(problems.length)}.
         </strong>
-        {shownTitle !== undefined && ` ${strings.stale(isolated(shownTitle))}`}
+        {shownTitle !== undefined && ` ${strings.stale(shownTitle)}`}
       </p>
       <ul class="needs-script">
         {problems.map(({ path, label, problem }) => (

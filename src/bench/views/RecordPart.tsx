@@ -89,9 +89,12 @@ function ChecksOnPaper({ entries, measurement, shown, own }: RecordProps) {
   );
 }
 
+/** What is noted as a number with its unit has the decimal sign of every other. */
+const QUANTITIES: readonly string[] = ['supply', 'temperature'];
+
 interface LinesProps {
   readonly lines: readonly RecordLine[];
-  /** Whether their texts are a reader's own. */
+  /** Whether their texts are a reader's own words. */
   readonly typed?: boolean;
 }
 
@@ -100,7 +103,7 @@ const Lines = ({ lines, typed = false }: LinesProps) => (
     {lines.map(({ key, label, text }) => (
       <div key={key}>
         <dt>{label}</dt>
-        <dd dir="auto">{typed ? <bdi>{text}</bdi> : text}</dd>
+        <dd dir="auto">{typed && !QUANTITIES.includes(key) ? <bdi>{text}</bdi> : text}</dd>
       </div>
     ))}
   </dl>

@@ -8,6 +8,7 @@ import { useLate } from '../use-late.ts';
 import type { Results } from '../use-results.ts';
 import { recordSentences } from '../words/measured-words.ts';
 import { summarise } from '../words/result-words.ts';
+import { nameOfPoint, titleOf } from '../words/shown-title.ts';
 import { AllPointsPart } from './AllPointsPart.tsx';
 import { BenchFigure } from './BenchFigure.tsx';
 import { ChecksCaution } from './ChecksCaution.tsx';
@@ -39,6 +40,7 @@ export function ResultSection(props: ResultSectionProps) {
 /** The result, what casts doubt on it, and the results of all points. */
 function OwnResult({ state, results, mayWait, send }: ResultSectionProps) {
   const { shown, all, settled } = results;
+  const { title, points } = state.measurement;
   const now = useMemo(() => ({ state, results }), [state, shown, settled, ...all]);
   const held = state.held !== undefined;
   const late = useLate(useResting(now, held), !mayWait);
@@ -52,7 +54,8 @@ function OwnResult({ state, results, mayWait, send }: ResultSectionProps) {
   return (
     <>
       <h2 id="result">
-        <bdi>{shown.sheet.title}</bdi>
+        <bdi>{title}</bdi>
+        {points.length > 1 && `, ${nameOfPoint(shown.point)}`}
       </h2>
       {above}
       {figure}
@@ -72,7 +75,7 @@ function Above({ state, results, send }: PartProps & Pick<ResultSectionProps, 's
     <>
       <p class="record">{recordSentences('shown', shown).join(' ')}</p>
       {assumed > 0 && <p class="measure">{blankStrings.assumed(assumed)}</p>}
-      <ProblemsPart state={state} shownTitle={shown.sheet.title} send={send} />
+      <ProblemsPart state={state} shownTitle={titleOf(state.measurement, shown.point)} send={send} />
     </>
   );
 }
