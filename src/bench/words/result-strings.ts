@@ -32,6 +32,7 @@ export const resultStrings = {
     noScatter:
       'One reading tells nothing of its own scatter: none is counted, unless you enter one you know.',
   },
+  nothing: 'nothing',
   halved: ({ share, halved, perfect }: { share: string; halved: string; perfect: string }): string =>
     `${share} of the variance. Half as wrong it would leave ${halved}; known perfectly, ${perfect}.`,
   halvedTogether: ({ share, halved, perfect }: { share: string; halved: string; perfect: string }): string =>

@@ -54,7 +54,7 @@ export function improvementWords(style: Style, { improvement }: BenchResult): st
   return say({
     share: percentText(style, { percent: 100 * share, decimals: 0 }),
     halved: halfWidthText(style, halvedDb),
-    perfect: halfWidthText(style, perfectDb),
+    perfect: perfectDb > 0 ? halfWidthText(style, perfectDb) : strings.nothing,
   });
 }
 

@@ -75,11 +75,12 @@ export function whyWaysDiffer(style: Style, { chain }: BenchResult): string {
   const expanded = propagation.expanded;
   if (expanded === 0) return whyStrings.nothing;
   const worst = half(worstCase.interval) / expanded;
+  const narrower = worstCase.unlimited.length > 0 ? whyStrings.worstOpen : whyStrings.worstNarrower;
   const first =
     worst > 1 + ALIKE
       ? whyStrings.worstWider(numberText(style, { value: worst, decimals: 1 }))
       : worst < 1 - ALIKE
-        ? whyStrings.worstNarrower
+        ? narrower
         : whyStrings.worstAlike;
   const whole = wholeInterval(chain);
   if (whole === undefined) return first;
