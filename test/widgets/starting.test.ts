@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { defaultState } from '../../src/address/field-spec.ts';
 import { starts } from '../../src/examples/starts.ts';
 import { keyedSpec } from '../../src/widgets/envelope/spec.ts';
+import { summarise } from '../../src/widgets/envelope/words.ts';
 import { stairsSpec } from '../../src/widgets/level-diagram/spec.ts';
 import { rowSpec } from '../../src/widgets/pads-in-a-row/spec.ts';
 import { startingAt } from '../../src/widgets/parts/starting.ts';
@@ -45,5 +46,11 @@ describe('a widget that begins with other values', () => {
     ];
     expect(begins).toHaveLength(Object.keys(starts).length);
     for (const begin of begins) expect(begin).not.toThrow();
+  });
+
+  it('lets no more come out of the keyed transmitter than its supply gives', () => {
+    const { fields } = startingAt(keyedSpec, starts['keyed-and-spoken']());
+    // 12 V and 0.4 A are 4.8 W, key down, of which 2 W come out: 42 %.
+    expect(summarise(defaultState(fields))).toContain('42 percent efficiency');
   });
 });
