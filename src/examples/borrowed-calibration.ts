@@ -6,7 +6,7 @@ import { limits, linkOf, uShaped } from '../sheet/link.ts';
 import type { Link, Sheet } from '../sheet/sheet.ts';
 import { chainSteps } from './chain-steps.ts';
 import type { ChainExample, Outcome, Step } from './example.ts';
-import { formula, given, half, level, num } from './said.ts';
+import { expandedBy, formula, given, half, level, num } from './said.ts';
 import { sheetOf } from './sheet-of.ts';
 
 const LENT_DBM = 7.35;
@@ -152,8 +152,7 @@ const also = (): readonly Outcome[] => {
   return [
     {
       name: 'The correction',
-      value: (style) =>
-        `${num(style, correction(), 2, 'dB')} ${half(style, result.propagation.expanded, 2, 'dB')}`,
+      value: (style) => `${num(style, correction(), 2, 'dB')} ${expandedBy(style, result.propagation, 2)}`,
     },
   ];
 };

@@ -3,7 +3,7 @@ import { COVERAGE_PROBABILITY } from '../sheet/coverage.ts';
 import { type PadsInARow, rootOfStated, rowResult, sumOfStated } from '../sheet/pads-in-a-row.ts';
 import { numberText } from '../text/quantity-text.ts';
 import type { Outcome, Step, SumExample } from './example.ts';
-import { formula, given, half, num, within } from './said.ts';
+import { expandedBy, formula, given, half, num, within } from './said.ts';
 
 const IN_V = 3;
 const OUT_V = 0.948;
@@ -113,7 +113,7 @@ const outcomes = (): readonly Outcome[] => [
     name: 'Attenuation at DC, two independent readings',
     value: (style) => {
       const { estimate, propagation } = result();
-      return `${num(style, estimate, 3, 'dB')} ${half(style, propagation.expanded, 3, 'dB')}`;
+      return `${num(style, estimate, 3, 'dB')} ${expandedBy(style, propagation, 3)}`;
     },
     stated: {
       result: result(),
@@ -124,7 +124,7 @@ const outcomes = (): readonly Outcome[] => [
   {
     name: 'Against the data sheet',
     value: (style) =>
-      `${num(style, result().propagation.expanded, 2, 'dB')} instead of ${half(style, SHEET_DB, 1, 'dB')}`,
+      `${half(style, result().propagation.expanded, 2, 'dB')} instead of limits of ${half(style, SHEET_DB, 1, 'dB')}`,
   },
 ];
 

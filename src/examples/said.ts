@@ -55,6 +55,18 @@ export const within =
 export const half = (style: Style, halfWidth: number, decimals: number, unit: UnitName): string =>
   plusMinusText(style, { halfWidth, decimals, unit });
 
+/** An expanded uncertainty in dB with the factor that it was made with, without which nobody can use it. */
+export function expandedBy(
+  style: Style,
+  { expanded, coverageFactor }: { expanded: number; coverageFactor: number },
+  decimals: number,
+): string {
+  const whole = Number(coverageFactor.toFixed(2)) === Math.round(coverageFactor);
+  const factor = num(style, coverageFactor, whole ? 0 : 2, 'none');
+  const said = baseOf(style) === 'spoken' ? `coverage factor ${factor}` : `k = ${factor}`;
+  return `${half(style, expanded, decimals, 'dB')}, ${said}`;
+}
+
 /** Lopsided limits in dB. */
 export const sides = (
   style: Style,

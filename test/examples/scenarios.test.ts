@@ -147,7 +147,7 @@ describe('a pad measured at DC', () => {
     expect(20 * Math.log10(3 / 0.948)).toBeCloseTo(10.006, 3);
     const u = (20 / Math.LN10) * (0.005 / ROOT3) * Math.SQRT2;
     expect(2 * u).toBeCloseTo(0.071, 3);
-    expect(outcome(padMeasuredAtDc, 0)).toBe('10.006 dB +/-0.071 dB');
+    expect(outcome(padMeasuredAtDc, 0)).toBe('10.006 dB +/-0.071 dB, k = 2');
     expect(step(padMeasuredAtDc, 'one-range')).toMatch(/= 0 dB$/);
   });
 
@@ -222,7 +222,7 @@ describe('a borrowed calibration', () => {
     const { propagation } = benchResult(comparedSheet()).chain.result;
     expect(propagation.standardUncertainty).toBeCloseTo(u, 9);
     expect(propagation.expanded).toBeCloseTo(0.3, 2);
-    expect(outcome(borrowedCalibration, 0)).toBe('-0.75 dB +/-0.30 dB');
+    expect(outcome(borrowedCalibration, 0)).toBe('-0.75 dB +/-0.30 dB, k = 2');
   });
 
   it('makes 7.15 dBm of a later 7.90, known to 0.38 dB', () => {
