@@ -78,7 +78,7 @@ export const heatOfDirectCurrent: ChainExample = {
   summary:
     'A load warms by 14.2\u00a0K with the transmitter and by 14.0\u00a0K with 2\u00a0W from a supply. What does the transmitter give?',
   question:
-    'I put my dummy load into a foam box with a thermometer. Ten minutes of carrier warm it by 14.2\u00a0K. Then I heat it from the bench supply, 10.00\u00a0V and 0.1995\u00a0A, and it settles at 14.0\u00a0K. Is that a measurement?',
+    'I put my dummy load into a foam box with a thermometer. With the carrier on it settles 14.2\u00a0K above the room. Then I heat it from the bench supply, 10.00\u00a0V and 0.1995\u00a0A, and it settles at 14.0\u00a0K. Is that a measurement?',
   wanted: 'the mean power into the load, steady carrier',
   method:
     'Substitution: radio-frequency watts compared with direct-current watts in one load. Everything multiplies, so everything is a percentage of the power, and adds as decibels.',

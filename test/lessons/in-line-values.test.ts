@@ -66,7 +66,7 @@ describe('the numbers of the lesson on the meter in the line, each by hand', () 
 
   it('are the cautions: the upper power into the load', () => {
     const power = 10 ** 2.85;
-    expect(inline('loadHeat')).toBe(`${Number(power.toPrecision(2))}${nb}mW`);
+    expect(inline('loadHeat')).toBe(`${Number(power.toPrecision(3))}${nb}mW`);
     expect(inline('volts')).toBe(`${Math.sqrt(power / 20).toFixed(1)}${nb}V RMS`);
   });
 });

@@ -113,7 +113,7 @@ function cautionValues() {
   const upper = clubSheet().specification.upper ?? 0;
   const volts = levelToVolts({ level: levelDbm(upper), resistance: ohms(50) });
   return {
-    loadHeat: () => watts(levelToPower(levelDbm(upper)), 2),
+    loadHeat: () => watts(levelToPower(levelDbm(upper)), 3),
     volts: () => quantityText('shown', { value: volts, decimals: 1, unit: 'Vrms' }),
   };
 }
