@@ -31,3 +31,14 @@ export function queryWith<Of extends Fields>({
   });
   return query === '' ? '' : `?${query}`;
 }
+
+/**
+ * The query with the place on the page that it is about: whoever is sent it sees the figure and not the top, which knows nothing of it.
+ * A place that the reader has chosen stays, and a figure that stands alone needs none.
+ */
+export function placed(query: string, instance: string | undefined): string {
+  const { hash, pathname } = location;
+  const id = instance ?? 'figure';
+  const alone = pathname.includes('/embed/') || !document.getElementById(id);
+  return query + (query === '' || hash !== '' || alone ? hash : `#${id}`);
+}

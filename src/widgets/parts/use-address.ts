@@ -9,7 +9,7 @@ const REST_MS = 300;
 export interface QueryCodec<State> {
   /** Nothing opened where the query carries nothing of the kind. */
   read(query: string): { readonly opened: State | undefined; readonly problems: readonly string[] };
-  /** The query with this state in it; what else it carries stays. */
+  /** The query with this state in it, and the fragment; what else they carry stays. */
   write(state: State, query: string): string;
 }
 
@@ -47,8 +47,8 @@ export function useQuery<State>({
   useEffect(() => {
     if (state === undefined) return;
     const timer = setTimeout(async () => {
-      const query = (await codec()).write(state, location.search);
-      history.replaceState(null, '', `${location.pathname}${query}${location.hash}`);
+      const written = (await codec()).write(state, location.search);
+      history.replaceState(null, '', location.pathname + written);
     }, restMs);
     return () => clearTimeout(timer);
   }, [state, codec, restMs]);
@@ -66,7 +66,7 @@ interface AddressUse<Of extends Fields> extends Omit<QueryUse<StateOf<Of>>, 'cod
 export function useAddress<Of extends Fields>({ spec, instance, ...use }: AddressUse<Of>): readonly string[] {
   const codec = useMemo(
     () => async (): Promise<QueryCodec<StateOf<Of>>> => {
-      const { readQuery, queryWith } = await import('./address.ts');
+      const { placed, readQuery, queryWith } = await import('./address.ts');
       return {
         read: (query) => {
           const { carried, state, problems } = readQuery(spec, query, instance);
@@ -75,7 +75,7 @@ export function useAddress<Of extends Fields>({ spec, instance, ...use }: Addres
             problems: problems.map(({ sentence }) => sentence),
           };
         },
-        write: (state, query) => queryWith({ spec, state, query, instance }),
+        write: (state, query) => placed(queryWith({ spec, state, query, instance }), instance),
       };
     },
     [spec, instance],

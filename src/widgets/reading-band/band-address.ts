@@ -1,6 +1,8 @@
 import type { Sheet } from '../../sheet/sheet.ts';
-import { queryWith, readQuery } from '../parts/address.ts';
+import { placed, queryWith, readQuery } from '../parts/address.ts';
 import { bandSpec, fromAddressState, type Shown, toAddressState } from './spec.ts';
+
+export { placed };
 
 type Prepared = Shown & { readonly sheet: Sheet };
 
