@@ -109,7 +109,7 @@ export const strings = {
     heading: 'What leaves your transmitter?',
     instruments: 'Your instruments, pads, cables and loads',
     lead: 'Your own reading, chain and specification; how sure the level is, which link decides that, and whether it is good enough.',
-    note: 'The first sheet is a demonstration: a youth club’s home-built hidden transmitter, every value invented. Change whatever you like, or start your own; nothing leaves this browser unless you pass the address on.',
+    note: 'If somebody sent you this address, the sheet below is theirs. Else the first one is a demonstration: a youth club’s home-built hidden transmitter, every value invented. Change whatever you like, or start your own; nothing leaves this browser unless you pass the address on.',
   },
   form: 'Your measurement',
   formNote:
