@@ -72,7 +72,10 @@ describe('lessons', () => {
       path.replace(/^src\/lessons\/|\.mdx$/g, ''),
       given(body, 'Step', 'id'),
     ]);
-    expect(Object.fromEntries(found)).toEqual(steps);
+    expect(
+      Object.fromEntries(found),
+      'a new step goes into test/lessons/steps.json, where its lesson has it; none is taken out',
+    ).toEqual(steps);
   });
 });
 

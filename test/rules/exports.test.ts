@@ -165,7 +165,7 @@ describe('the sources', () => {
   const tests = filesBelow('test', code);
 
   it('give out no name that no other file asks for', () => {
-    expect(idleExports(sources, [...all, ...tests])).toEqual([]);
+    expect(idleExports(sources, [...all, ...tests]), 'take the word export away').toEqual([]);
   });
 
   it('take every value that the computation gives out', () => {
@@ -177,7 +177,10 @@ describe('the sources', () => {
       const [path = '', name = ''] = one.split(': ');
       return times(name, sources.find((source) => source.path === path)?.text ?? '') === 1;
     });
-    expect(idle.filter((one) => !Object.hasOwn(FOR_TESTS, one))).toEqual([]);
+    expect(
+      idle.filter((one) => !Object.hasOwn(FOR_TESTS, one)),
+      'only tests ask for it: test it through what asks for it, or say in FOR_TESTS why not',
+    ).toEqual([]);
     expect(Object.keys(FOR_TESTS).filter((one) => !idle.includes(one))).toEqual([]);
   });
 });

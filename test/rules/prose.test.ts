@@ -28,5 +28,5 @@ test('no quantity is typed into a lesson: values come by name, stated ones by th
   const typed = filesBelow('src/lessons', ['.mdx']).flatMap(({ path, text }) =>
     (words(text).match(typedQuantity) ?? []).map((quantity) => `${path}: ${quantity}`),
   );
-  expect(typed).toEqual([]);
+  expect(typed, '<Value of> for what is computed, <Given value unit> for what is stated').toEqual([]);
 });

@@ -248,6 +248,7 @@ describe('what is said and not shown', () => {
     '<p>−3.0 dB</p>',
     '<input aria-valuetext="minus 3.0 decibels">',
     '<section aria-label="20 dB pad: what it adds"></section>',
+    '<section aria-label="Examples: ILAC-G8:09/2019, EA-4/02: a weight"></section>',
     '<a aria-label="What 20 dB down does: link to this step"></a>',
     '<svg><title>A part of its own</title><desc>Two hands, each at its V.</desc></svg>',
   ])('is right in words, and what is shown is another matter: %s', (html) => expect(wrong(html)).toEqual([]));

@@ -21,8 +21,8 @@ const ENTITIES: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>',
 export const spokenTexts = (html: string): readonly string[] =>
   SPOKEN.flatMap((pattern) => [...html.matchAll(pattern)].map((match) => plain(match[1] ?? '')));
 
-/** Names that an example gave to a thing, and a standard's own: said as they are written, since so they stand beside it. */
-const NAMES = /\b\d+ dB pads?\b|ILAC-G8:09\/2019/g;
+/** Names that an example gave to a thing, and the numbers of documents: said as they are written, since so they stand beside it. */
+const NAMES = /\b\d+ dB pads?\b|\b[A-Z]{2,}-[A-Z]?\d+(?:[:/]\d+)+/g;
 /** A name that holds the words which stand on its link (WCAG 2.5.3) has them as they stand. */
 const LINKED = /: link to this step$/;
 
@@ -31,5 +31,5 @@ export const bareSymbols = ({ pages }: Site): readonly string[] =>
   pages.flatMap(({ file, html }) =>
     [...new Set(spokenTexts(html))]
       .filter((text) => !LINKED.test(text) && BARE.test(text.replaceAll(NAMES, '')))
-      .map((text) => `${file}: ${text}`),
+      .map((text) => `${file}: “${text}” says a sign or unit; write the word, or a name into NAMES`),
   );
