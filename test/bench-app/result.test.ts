@@ -250,6 +250,16 @@ it('takes a larger coverage factor where few readings are all that is known', ()
   expect(expandedWords('ascii', result)).toContain('k = 4.53, 95.45 %');
 });
 
+it('says that U covers about 95 % only where the sum is near enough to a bell', () => {
+  const says = (change: Partial<Sheet>): string => expandedWords('ascii', benchResult(club(change)));
+  expect(says({})).toContain('covers about 95 %');
+  // One pad alone is even between its limits: 2 u = 1.15 times the limit holds all of it.
+  expect(says({ links: pads(1) })).toContain('ends sooner, so that it covers more');
+  // Two readings, their scatter known from one degree of freedom, beside limits of 0.1 dB.
+  const two = { links: pads(1), readings: [levelDbm(7), levelDbm(7.1)] };
+  expect(says(two)).toContain('longer tails, so that it covers less');
+});
+
 describe('readings', () => {
   const readings = [levelDbm(7), levelDbm(7.2), levelDbm(6.9), levelDbm(7.1)];
   const sentences = (change: Partial<Sheet>) => recordSentences('ascii', shownOf(club(change))).join(' ');

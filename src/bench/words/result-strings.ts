@@ -10,6 +10,10 @@ export const resultStrings = {
   /** What the level with its plus-minus says. */
   expanded: (coverage: string): string =>
     `expanded uncertainty, ${coverage}: an interval that covers about 95 % of the values the level may reasonably have`,
+  expandedMore: (coverage: string): string =>
+    `expanded uncertainty, ${coverage} of a bell: the sum here ends sooner, so that it covers more of the values the level may reasonably have`,
+  expandedLess: (coverage: string): string =>
+    `expanded uncertainty, ${coverage} of a bell: the sum here has longer tails, so that it covers less of the values the level may reasonably have`,
   exact: 'nothing is said of any doubt: the bare reading, which no reading is',
   limits: 'Show the worst case as end marks',
   curve: 'Show the whole distribution as a curve',

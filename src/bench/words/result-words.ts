@@ -9,7 +9,7 @@ import { levelText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import { levelAnswer, wattsAnswer } from '../../widgets/reading-band/words.ts';
 import type { PointResult } from '../results/point-result.ts';
-import type { BenchResult } from '../results/result.ts';
+import { type BenchResult, wholeInterval } from '../results/result.ts';
 import { resultStrings as strings } from './result-strings.ts';
 import { verdictSentence } from './verdict-words.ts';
 
@@ -40,10 +40,22 @@ export const wattsIntervalText = (style: Style, { lower, upper }: { lower: numbe
     upperW: levelToPower(levelDbm(upper)),
   });
 
+/** A whole distribution that is wider or narrower than the bell by less than this share of U has its coverage, near enough to say “about”. */
+const LIKE_A_BELL = 0.08;
+
 /** What the level with its plus-minus says: with few degrees of freedom the coverage factor is larger than 2. */
 export function expandedWords(style: Style, { chain }: BenchResult): string {
   const { coverageFactor: factor, coverageProbability: probability, expanded } = chain.result.propagation;
-  return expanded === 0 ? strings.exact : strings.expanded(coverageText(style, { factor, probability }));
+  if (expanded === 0) return strings.exact;
+  const whole = wholeInterval(chain);
+  const ratio = whole === undefined ? 1 : (whole.upper - whole.lower) / (2 * expanded);
+  const says =
+    ratio < 1 - LIKE_A_BELL
+      ? strings.expandedMore
+      : ratio > 1 + LIKE_A_BELL
+        ? strings.expandedLess
+        : strings.expanded;
+  return says(coverageText(style, { factor, probability }));
 }
 
 /** What improving the dominant part would leave. */
