@@ -24,6 +24,14 @@ describe('addresses once given out', () => {
     expect([...kept].sort()).toEqual(Array.from({ length: version }, (_, index) => index + 1));
   });
 
+  test.each(Object.keys(kinds) as Kind[])('every field of %s is opened by one of them', (kind) => {
+    const opened = new Set(
+      addresses.flatMap((entry) => (entry.kind === kind ? Object.keys(entry.opens) : [])),
+    );
+    const never = Object.keys(specOf(kind).fields).filter((name) => !opened.has(name));
+    expect(never, 'a new field has a line in test/corpus/addresses.ts').toEqual([]);
+  });
+
   test.each(Object.keys(kinds) as Kind[])('the specification of %s is free of faults', (kind) => {
     expect(specFaults(specOf(kind))).toEqual([]);
   });
