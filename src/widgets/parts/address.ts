@@ -10,18 +10,15 @@ export const readQuery = <Of extends Fields>(
   instance: string | undefined,
 ): Decoded<Of> => decode(spec, query, instance);
 
+interface Written<Of extends Fields> {
+  readonly spec: AddressSpec<Of>;
+  readonly state: StateOf<Of>;
+  readonly query: string;
+  readonly instance: string | undefined;
+}
+
 /** The query with this widget's part brought up to date; nothing where everything is as prepared. */
-export function queryWith<Of extends Fields>({
-  spec,
-  state,
-  query: before,
-  instance,
-}: {
-  spec: AddressSpec<Of>;
-  state: StateOf<Of>;
-  query: string;
-  instance: string | undefined;
-}): string {
+export function queryWith<Of extends Fields>({ spec, state, query: before, instance }: Written<Of>): string {
   const bare = encode(spec, defaultState(spec.fields), instance);
   const own = encode(spec, state, instance);
   const query = mergeQuery({
@@ -42,3 +39,7 @@ export function placed(query: string, instance: string | undefined): string {
   const alone = pathname.includes('/embed/') || !document.getElementById(id);
   return query + (query === '' || hash !== '' || alone ? hash : `#${id}`);
 }
+
+/** The query with this widget's part brought up to date, and the fragment that belongs to it. */
+export const placedQuery = <Of extends Fields>(written: Written<Of>): string =>
+  placed(queryWith(written), written.instance);

@@ -66,7 +66,7 @@ interface AddressUse<Of extends Fields> extends Omit<QueryUse<StateOf<Of>>, 'cod
 export function useAddress<Of extends Fields>({ spec, instance, ...use }: AddressUse<Of>): readonly string[] {
   const codec = useMemo(
     () => async (): Promise<QueryCodec<StateOf<Of>>> => {
-      const { placed, readQuery, queryWith } = await import('./address.ts');
+      const { readQuery, placedQuery } = await import('./address.ts');
       return {
         read: (query) => {
           const { carried, state, problems } = readQuery(spec, query, instance);
@@ -75,7 +75,7 @@ export function useAddress<Of extends Fields>({ spec, instance, ...use }: Addres
             problems: problems.map(({ sentence }) => sentence),
           };
         },
-        write: (state, query) => placed(queryWith({ spec, state, query, instance }), instance),
+        write: (state, query) => placedQuery({ spec, state, query, instance }),
       };
     },
     [spec, instance],

@@ -1,8 +1,6 @@
 import type { Sheet } from '../../sheet/sheet.ts';
-import { placed, queryWith, readQuery } from '../parts/address.ts';
+import { placedQuery, readQuery } from '../parts/address.ts';
 import { bandSpec, fromAddressState, type Shown, toAddressState } from './spec.ts';
-
-export { placed };
 
 type Prepared = Shown & { readonly sheet: Sheet };
 
@@ -15,7 +13,7 @@ export function readBand(prepared: Prepared, query: string, instance: string | u
   };
 }
 
-/** The query with the band's part brought up to date. */
+/** The query with the band's part brought up to date, and the fragment. */
 export function queryWithBand({
   prepared,
   state,
@@ -28,5 +26,5 @@ export function queryWithBand({
   instance: string | undefined;
 }): string {
   const spec = bandSpec(prepared.sheet, prepared);
-  return queryWith({ spec, state: toAddressState(prepared.sheet, state.sheet, state), query, instance });
+  return placedQuery({ spec, state: toAddressState(prepared.sheet, state.sheet, state), query, instance });
 }

@@ -20,11 +20,11 @@ export function useBandAddress({
   instance?: string | undefined;
 }): readonly string[] {
   const codec = useCallback(async () => {
-    const { placed, readBand, queryWithBand } = await import('./band-address.ts');
+    const { readBand, queryWithBand } = await import('./band-address.ts');
     return {
       read: (query: string) => readBand(prepared, query, instance),
       write: (now: Shown & { sheet: Sheet }, query: string) =>
-        placed(queryWithBand({ prepared, state: now, query, instance }), instance),
+        queryWithBand({ prepared, state: now, query, instance }),
     };
   }, [prepared, instance]);
   // An address that came with the reader stays as it came, damaged or not, until the reader changes something.
