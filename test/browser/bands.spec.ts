@@ -25,6 +25,7 @@ for (const ruler of ['level', 'power', 'volts']) {
     expect(await search(page), 'the address waits until the end is let go').toBe('');
     await page.mouse.up();
     await expect.poll(() => search(page)).toMatch(/^\?d=0\.\d+&v=1$/);
+    expect(new URL(page.url()).hash, 'whoever is sent it sees the figure').toBe('#figure');
     expect(Number(await page.getByLabel('Half of the band', { exact: true }).inputValue())).toBeLessThan(0.9);
     await expect(answer(rulers(page), 1)).not.toHaveText('+25.9/−20.6\u00a0%');
   });

@@ -29,8 +29,17 @@ for (const { path } of sample) {
   });
 }
 
-test('a wrong address under the path gets the page for wrong addresses', async ({ request }) => {
+test('a wrong address under the path gets the page for wrong addresses, which offers the page that was meant', async ({
+  page,
+  request,
+}) => {
   const answer = await request.get(`${start}no/such/page/`);
   expect(answer.status()).toBe(404);
-  expect(await answer.text()).toContain(`href="${new URL(start).pathname}"`);
+  const body = await answer.text();
+  expect(body).toContain(`href="${new URL(start).pathname}"`);
+  // as what it is, a page that is not there, the browser would complain of it
+  await page.route('**/club-transmitter),*', (route) => route.fulfill({ body, contentType: 'text/html' }));
+  await page.goto(`${start}examples/club-transmitter),?pa=0.1&v=1`);
+  await page.locator('#near a:visible').click();
+  await expect(page).toHaveURL(`${start}examples/club-transmitter/?pa=0.1&v=1`);
 });
