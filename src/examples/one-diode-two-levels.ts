@@ -86,7 +86,7 @@ export const oneDiodeTwoLevels: ChainExample = {
   summary:
     'The same home-made detector reads 1.85\u00a0V on one transmitter and 16.77\u00a0V on another. Which of the two do you know better?',
   question:
-    'My diode probe gives 1.85\u00a0V on the club’s fox transmitter and 16.77\u00a0V on my portable one, both into 50\u00a0Ω. I add about 0.55\u00a0V for the diode. How sure am I of either?',
+    'My diode probe gives 1.85\u00a0V on the club’s small beacon and 16.77\u00a0V on my portable transmitter, both into 50\u00a0Ω. I add about 0.55\u00a0V for the diode. How sure am I of either?',
   wanted: 'the carrier power into 50\u00a0Ω at the socket of each, key down',
   method:
     'Peak voltage by a diode, its drop added back. The drop is in volts, so it weighs the more the smaller the peak; as a share of the peak it becomes decibels.',
