@@ -16,7 +16,7 @@ export function wakeDirectives(): AstroIntegration {
     hooks: {
       'astro:config:setup': ({ addClientDirective }) => {
         for (const name of ['needed', 'soon'])
-          addClientDirective({ name, entrypoint: `./src/layouts/${name}.directive.ts` });
+          addClientDirective({ name, entrypoint: `./src/build/${name}.directive.ts` });
       },
     },
   };

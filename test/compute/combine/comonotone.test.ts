@@ -265,7 +265,7 @@ describe('a worst case of what moves together', () => {
     worstOfSum({
       kind: 'sum',
       constant: 10,
-      inputs: [box, { id: 'b', distribution: other, cause: 'x' }],
+      inputs: [box, { id: 'b', distribution: other, degreesOfFreedom: Number.POSITIVE_INFINITY, cause: 'x' }],
       sensitivities,
     });
 
