@@ -2,6 +2,7 @@ import { useEffect, useId, useRef } from 'preact/hooks';
 import type { Question } from '../questions/question.ts';
 import { keepHands, keptHands } from '../store/hands.ts';
 import { saidText } from '../text/said-text.ts';
+import { Problem } from '../widgets/parts/Problem.tsx';
 import { handsText, readHands, roomOf } from './hands.ts';
 import { useMirrored } from './mirror.ts';
 import { strings } from './strings.ts';
@@ -92,11 +93,9 @@ export default function StageGuess({ question }: { readonly question: Question }
           </li>
         ))}
       </ul>
-      {question.options.some((option) => isOdd(option.id)) && (
-        <p class="problem" id={`${id}odd`}>
-          {strings.noCount}
-        </p>
-      )}
+      <Problem id={`${id}odd`}>
+        {question.options.some((option) => isOdd(option.id)) && strings.noCount}
+      </Problem>
       <details
         ref={details}
         class="answer"

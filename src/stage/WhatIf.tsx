@@ -23,7 +23,7 @@ export function WhatIf({ legend, press, field, onLess, onMore, onReset, answer }
       <button type="button" aria-label={strings.less(press)} onClick={onLess}>
         −
       </button>
-      <NumberField labelHidden {...field} />
+      <NumberField {...field} />
       <button type="button" aria-label={strings.more(press)} onClick={onMore}>
         +
       </button>

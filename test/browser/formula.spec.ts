@@ -46,9 +46,9 @@ for (const topic of Object.keys(TOPICS) as TopicId[]) {
       const field = row.getByRole('textbox').first();
       const typed = await field.inputValue();
       await field.fill('');
-      await expect(row.locator('.problem')).toBeVisible();
+      await expect(row.locator('.problem')).not.toBeEmpty();
       await field.fill(typed);
-      await expect(row.locator('.problem')).toHaveCount(0);
+      await expect(row.locator('.problem')).toBeEmpty();
       const wished = numberIn(before);
       const after = numberIn(await result.innerText());
       expect(Math.abs(after - wished), `${id}: ${after}`).toBeLessThanOrEqual(SHOWN * Math.abs(wished));

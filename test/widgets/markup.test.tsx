@@ -227,7 +227,7 @@ describe('a text to copy without script', () => {
 describe('a field with something wrong', () => {
   it('says so where a screen reader hears it, beside help and note', () => {
     expect(markup('text field')).toMatch(/aria-invalid="true" aria-describedby="f-help f-problem f-note"/);
-    expect(markup('text field of several lines')).not.toMatch(/aria-invalid|aria-describedby/);
+    expect(markup('text field of several lines')).not.toContain('aria-invalid');
   });
 });
 

@@ -18,7 +18,7 @@ describe('words on a chain where nothing adds anything', () => {
     const [level, watts, most] = answersOf(chain);
     expect(level).toEqual({
       figure: '27.10\u00a0dBm',
-      words: 'no band: no rung is said to add anything',
+      words: 'no band: no rung adds anything',
     });
     // 10^(27.1 / 10) mW
     expect(watts).toEqual({ figure: '513\u00a0mW', words: 'the same in watts' });

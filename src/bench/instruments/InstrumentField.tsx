@@ -1,4 +1,5 @@
 import type { InstrumentEntries, InstrumentTextKey } from '../../instruments/instrument.ts';
+import { Problem } from '../../widgets/parts/Problem.tsx';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { TextField } from '../../widgets/parts/TextField.tsx';
 import { controlId } from '../form/keys.ts';
@@ -68,7 +69,7 @@ export function InstrumentChoice<Key extends ChoiceKey>({
         words={words}
         onChoice={(chosen) => onChange({ [name]: chosen })}
       />
-      {problem !== undefined && <p class="problem">{problem}</p>}
+      <Problem>{problem}</Problem>
     </div>
   );
 }

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { type Day, dayIn, dayOf } from '../../instruments/day.ts';
+import { Problem } from '../../widgets/parts/Problem.tsx';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { controlId, linkPath } from '../form/keys.ts';
 import type { LinkInstrumentProps } from '../views/LinkInstrument.tsx';
@@ -16,7 +17,12 @@ const dayOfUse = (day: string): Day => dayIn(day) ?? dayOf(new Date());
 export function LinkAge({ link, day }: LinkInstrumentProps) {
   const words = linkAgeWords(link, dayOfUse(day));
   if (words === undefined) return null;
-  return <p class={words.warns ? 'link-age problem' : 'link-age field-note'}>{words.text}</p>;
+  return (
+    // a status: it changes while the day is typed, far from here
+    <p role="status" class={words.warns ? 'link-age problem' : 'link-age field-note'}>
+      {words.text}
+    </p>
+  );
 }
 
 /** The reader's instruments, and a button that states the link by one of them. */
@@ -59,7 +65,7 @@ function Choice({ link, method, day, send, name, items }: LinkInstrumentProps & 
         }}
       />
       <p>{[statementLine(value), why && strings[why]].filter(Boolean).join('. ')}</p>
-      {age?.warns && <p class="problem">{age.text}</p>}
+      <Problem>{age?.warns && age.text}</Problem>
       <p>
         <button
           type="button"

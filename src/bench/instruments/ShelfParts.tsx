@@ -4,6 +4,7 @@ import { clubInstruments } from '../../instruments/club.ts';
 import { INSTRUMENT_KINDS, type InstrumentKind } from '../../instruments/instrument.ts';
 import { newId } from '../../store/kept.ts';
 import { fieldTexts } from '../../text/field-texts.ts';
+import { Problem } from '../../widgets/parts/Problem.tsx';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { useDecimal } from '../../widgets/parts/use-decimal.ts';
 import { controlId } from '../form/keys.ts';
@@ -22,10 +23,10 @@ export function ShelfStatus({ shelf, waiting }: ShelfTools) {
   const words = statusOf(shelf, waiting);
   return (
     <>
-      {shelf.problem !== undefined && (
-        <p class="problem">{strings.nothingKept(choiceStrings.problems[shelf.problem])}</p>
-      )}
-      {shelf.unreadable > 0 && <p class="problem">{strings.unreadable(shelf.unreadable)}</p>}
+      <Problem>
+        {shelf.problem !== undefined && strings.nothingKept(choiceStrings.problems[shelf.problem])}
+      </Problem>
+      <Problem>{shelf.unreadable > 0 && strings.unreadable(shelf.unreadable)}</Problem>
       <p role="status" class="small">
         {words}
       </p>

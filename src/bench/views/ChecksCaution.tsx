@@ -4,18 +4,21 @@ import type { DefenceProps } from './ValidityPart.tsx';
 
 const load = () => import('../validity/check-words.ts');
 
-/** Checks that failed, near the result that they cast doubt on. Nothing as long as none did. */
+/** Checks that failed, near the result that they cast doubt on; spoken when one fails while its field is filled in. */
 export function ChecksCaution({ entries, measurement, shown }: Omit<DefenceProps, 'problems' | 'send'>) {
   const { module } = useFetched(load, anyCheck(entries));
   const failed = module?.failedChecks('shown', checkQuestion(entries, measurement, shown)) ?? [];
-  if (failed.length === 0) return null;
   return (
-    <ul class="caution checks-failed">
-      {failed.map((told) => (
-        <li key={told} class="problem">
-          {told}
-        </li>
-      ))}
-    </ul>
+    <div role="status">
+      {failed.length > 0 && (
+        <ul class="caution checks-failed">
+          {failed.map((told) => (
+            <li key={told} class="problem">
+              {told}
+            </li>
+          ))}
+        </ul>
+      )}
+    </div>
   );
 }

@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
 import { exceeded } from '#compute';
 import { outOfRangeText } from '../../text/out-of-range-text.ts';
+import { Problem } from '../../widgets/parts/Problem.tsx';
 import { strings as bandStrings } from '../../widgets/reading-band/strings.ts';
 import { levelAnswer, wattsAnswer } from '../../widgets/reading-band/words.ts';
 import type { NumberedPoint, PointResult } from '../results/point-result.ts';
@@ -29,7 +30,7 @@ export function ResultPart({ shown, grounds = <Grounds shown={shown} /> }: Resul
           {sentence}
         </p>
       ))}
-      {passed > 0 && <p class="problem">{cautionStrings.exceeded(passed)}</p>}
+      <Problem>{passed > 0 && cautionStrings.exceeded(passed)}</Problem>
     </>
   );
 }

@@ -1,3 +1,4 @@
+import { Problem } from '../../widgets/parts/Problem.tsx';
 import { ComparedTable } from '../../widgets/simulation/ComparedTable.tsx';
 import type { SimulatedSheet } from '../../widgets/simulation/messages.ts';
 import { SimulationRun } from '../../widgets/simulation/SimulationRun.tsx';
@@ -17,7 +18,7 @@ export function SimulationTry({ measurement, shown }: Pick<DefenceProps, 'measur
       <SimulationRun
         of={{ measurement, point: shown.point.id }}
         about={shown}
-        note={(about) => stale(about) && <p class="problem">{strings.stale}</p>}
+        note={(about) => <Problem>{stale(about) && strings.stale}</Problem>}
       >
         {(result, about) => <Compared result={result} about={about} />}
       </SimulationRun>

@@ -14,7 +14,7 @@ import { Budget, Places } from './Tables.tsx';
 export function ResultPart({ outcome }: { readonly outcome: Outcome }) {
   if (outcome.kind === 'none')
     return (
-      <p class="caution" role="status">
+      <p class="caution">
         {strings.faults[outcome.fault]} {outcome.because}
       </p>
     );

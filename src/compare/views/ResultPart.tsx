@@ -14,9 +14,7 @@ export function ResultPart({ comparison }: { readonly comparison: Comparison }) 
   return (
     <>
       {comparison.mean === undefined ? (
-        <p class="caution" role="status">
-          {missing(comparison)}
-        </p>
+        <p class="caution">{missing(comparison)}</p>
       ) : (
         <PlainAnswers answers={answersOf(comparison)} />
       )}

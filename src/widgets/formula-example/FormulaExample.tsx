@@ -2,6 +2,7 @@ import { useId, useRef, useState } from 'preact/hooks';
 import type { ComputeFunction, ExampleNumbers } from '../../formulas/index.ts';
 import { fieldText } from '../../text/field-text.ts';
 import { pocketText } from '../../text/pocket-text.ts';
+import { Problem } from '../parts/Problem.tsx';
 import { useDecimal } from '../parts/use-decimal.ts';
 import { entriesOf, readEntries } from './state.ts';
 import { strings } from './strings.ts';
@@ -58,7 +59,7 @@ export default function FormulaExample({ id, given, labels, result }: FormulaExa
             spellcheck={false}
             value={entries[name] === written[name] ? fieldText(entries[name] ?? '', decimal) : entries[name]}
             aria-invalid={problem === undefined ? undefined : 'true'}
-            aria-describedby={problem === undefined ? undefined : `${base}-problem`}
+            aria-describedby={`${base}-problem`}
             onInput={(event) => edit(name, event.currentTarget.value)}
           />
         </div>
@@ -66,11 +67,7 @@ export default function FormulaExample({ id, given, labels, result }: FormulaExa
       <p class="formula-result" role="status">
         {problem === undefined ? `${strings.result}: ${text}` : ''}
       </p>
-      {problem !== undefined && (
-        <p class="problem" id={`${base}-problem`}>
-          {problem}
-        </p>
-      )}
+      <Problem id={`${base}-problem`}>{problem}</Problem>
     </fieldset>
   );
 }

@@ -50,7 +50,6 @@ export function TileRow({ tile, index, running, send }: RowProps) {
           </select>
           <Slider
             label={strings.slide(index)}
-            labelHidden
             {...VALUE}
             value={value}
             valueText={quantityText('spoken', { value, decimals: VALUE.decimals, unit })}
@@ -58,7 +57,6 @@ export function TileRow({ tile, index, running, send }: RowProps) {
           />
           <NumberField
             label={strings.value(index)}
-            labelHidden
             shown={amountText(value)}
             unit={unit}
             read={kind === 'gain' ? readers.gain : readers.level}

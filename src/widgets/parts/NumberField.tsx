@@ -1,6 +1,7 @@
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { fieldText } from '../../text/field-text.ts';
 import { afterLeaving, afterReading, NO_DRAFT, typed as typedDraft } from './draft.ts';
+import { Problem } from './Problem.tsx';
 import { useDecimal } from './use-decimal.ts';
 
 /** What reading a text gives: a number, or a sentence on what is wrong and what was expected. */
@@ -9,8 +10,8 @@ export type Reading =
   | { readonly ok: false; readonly problem: string };
 
 export interface NumberFieldProps {
+  /** Heard only: what it is for stands above or before it. */
   readonly label: string;
-  readonly labelHidden?: boolean;
   /** The value as text with a point, in the form the reader would type it; the reader's own decimal sign comes in here. */
   readonly shown: string;
   readonly unit: string;
@@ -23,7 +24,7 @@ export interface NumberFieldProps {
  * A field for one number with its unit. What is typed stays as typed while it is being edited or is wrong; a value that
  * changes elsewhere (a drag, an undo) replaces it.
  */
-export function NumberField({ label, labelHidden = false, shown, unit, read, onValue }: NumberFieldProps) {
+export function NumberField({ label, shown, unit, read, onValue }: NumberFieldProps) {
   const [{ text: draft, problem }, setDraft] = useState(NO_DRAFT);
   const typed = useRef('');
   const editing = useRef(false);
@@ -49,7 +50,7 @@ export function NumberField({ label, labelHidden = false, shown, unit, read, onV
   };
   return (
     <div class="number-field">
-      <label for={id} class={labelHidden ? 'visually-hidden' : undefined}>
+      <label for={id} class="visually-hidden">
         {label}
       </label>
       <span class="number-field-entry">
@@ -60,8 +61,8 @@ export function NumberField({ label, labelHidden = false, shown, unit, read, onV
           autoComplete="off"
           spellcheck={false}
           value={draft ?? fieldText(shown, decimal)}
-          aria-invalid={problem === undefined ? undefined : 'true'}
-          aria-describedby={problem === undefined ? undefined : `${id}p`}
+          aria-invalid={problem ? 'true' : undefined}
+          aria-describedby={`${id}p`}
           onInput={(event) => edit(event.currentTarget.value)}
           onBlur={() => setDraft(afterLeaving)}
         />
@@ -69,11 +70,7 @@ export function NumberField({ label, labelHidden = false, shown, unit, read, onV
           {unit}
         </span>
       </span>
-      {problem !== undefined && (
-        <p class="problem" id={`${id}p`}>
-          {problem}
-        </p>
-      )}
+      <Problem id={`${id}p`}>{problem}</Problem>
     </div>
   );
 }

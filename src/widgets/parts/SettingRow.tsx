@@ -40,14 +40,12 @@ export function NumberRow({ name, field, value, words, onValue }: RowProps<Numbe
         <div class="rung-control">
           <Slider
             label={words.slide(label)}
-            labelHidden
             {...{ min, max, step, value }}
             valueText={quantityText('spoken', { value, decimals, unit })}
             onValue={set}
           />
           <NumberField
             label={label}
-            labelHidden
             shown={numberText('ascii', { value, decimals })}
             unit={unitText('shown', unit, '2')}
             read={readerOf(field)}

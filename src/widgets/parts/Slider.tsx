@@ -1,8 +1,8 @@
 import { useId } from 'preact/hooks';
 
 export interface SliderProps {
+  /** Heard only: what it is for stands above or before it. */
   readonly label: string;
-  readonly labelHidden?: boolean;
   readonly value: number;
   readonly min: number;
   readonly max: number;
@@ -13,20 +13,11 @@ export interface SliderProps {
 }
 
 /** A native range with a label and a spoken value. */
-export function Slider({
-  label,
-  labelHidden = false,
-  value,
-  min,
-  max,
-  step,
-  valueText,
-  onValue,
-}: SliderProps) {
+export function Slider({ label, value, min, max, step, valueText, onValue }: SliderProps) {
   const id = useId();
   return (
     <div class="slider">
-      <label for={id} class={labelHidden ? 'visually-hidden' : undefined}>
+      <label for={id} class="visually-hidden">
         {label}
       </label>
       <input

@@ -1,3 +1,5 @@
+import { Problem } from './Problem.tsx';
+
 export interface TextFieldProps {
   /** Id of the control in the page. */
   readonly id: string;
@@ -22,12 +24,9 @@ export interface TextFieldProps {
 
 /** A labelled field whose text, right or wrong, is kept by its owner. */
 export function TextField(props: TextFieldProps) {
-  const { id, label, value, help, problem, note, rows, onText, inputMode = 'text', maxLength } = props;
-  const described = [
-    help === undefined ? undefined : `${id}-help`,
-    problem === undefined ? undefined : `${id}-problem`,
-    note === undefined ? undefined : `${id}-note`,
-  ].filter((part) => part !== undefined);
+  const { id, label, value, help, problem, note, rows, onText, inputMode, maxLength } = props;
+  const isEmpty = value.trim() === '';
+  const described = [help && `${id}-help`, `${id}-problem`, note && `${id}-note`];
   const shared = {
     id,
     value,
@@ -35,11 +34,11 @@ export function TextField(props: TextFieldProps) {
     dir: 'auto' as const,
     autoComplete: 'off',
     spellcheck: false,
-    'aria-invalid': problem === undefined ? undefined : ('true' as const),
-    'aria-describedby': described.length > 0 ? described.join(' ') : undefined,
+    'aria-invalid': problem ? ('true' as const) : undefined,
+    'aria-describedby': described.filter(Boolean).join(' '),
   };
   return (
-    <div class={`field ${value.trim() === '' ? 'field-empty ' : ''}${props.class ?? ''}`.trim()}>
+    <div class={`field ${isEmpty ? 'field-empty ' : ''}${props.class ?? ''}`.trim()}>
       <label for={id}>{label}</label>
       {rows === undefined ? (
         <input
@@ -52,17 +51,15 @@ export function TextField(props: TextFieldProps) {
       ) : (
         <textarea {...shared} rows={rows} onInput={(event) => onText(event.currentTarget.value)} />
       )}
-      {note !== undefined && (
+      {note && (
         <p class="field-note" id={`${id}-note`}>
           {note}
         </p>
       )}
-      {problem !== undefined && (
-        <p class="problem" id={`${id}-problem`}>
-          {problem}
-        </p>
-      )}
-      {help !== undefined && (
+      <Problem id={`${id}-problem`} aria-live={isEmpty ? 'off' : undefined}>
+        {problem}
+      </Problem>
+      {help && (
         <p class="field-help" id={`${id}-help`}>
           {help}
         </p>

@@ -65,7 +65,7 @@ function rungDetail(
     : row
       ? standardText(row.standardUncertainty, numbers)
       : '';
-  return dominant ? `adds ${adds} · most` : `adds ${adds}`;
+  return `adds ${adds}${dominant ? ' · most' : ''}`;
 }
 
 /** What is stated as exact, a meter's scale of no percent say, adds nothing. */

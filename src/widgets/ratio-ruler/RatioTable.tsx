@@ -37,7 +37,6 @@ export function RatioTable({ state, send }: { state: RatioState; send: (action: 
           slider={
             <Slider
               label={strings.slider}
-              labelHidden
               {...GAIN}
               value={db}
               valueText={dbWords('spoken', db)}
@@ -90,7 +89,7 @@ function FormRow({
       <td>
         <div class="rung-control">
           {slider}
-          <NumberField labelHidden {...field} />
+          <NumberField {...field} />
         </div>
       </td>
       <td class="number" data-label={strings.valueColumn}>

@@ -18,7 +18,7 @@ interface RungControlsProps {
 
 const readerFor = (unit: 'dB' | 'percentOfPower') => {
   const { kind, range } = rangeOf({ unit });
-  return readerOf({ kind, min: range.min, max: range.max, decimals: range.decimals });
+  return readerOf({ kind, ...range });
 };
 /** One reader each, so that a field keeps its own from drawing to drawing. */
 const READERS = { dB: readerFor('dB'), percent: readerFor('percentOfPower') } as const;
@@ -72,7 +72,6 @@ function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung<Cumulat
         <div class="rung-control">
           <Slider
             label={strings.slider(link.label)}
-            labelHidden
             {...range}
             value={amount}
             valueText={spoken}
@@ -80,7 +79,6 @@ function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung<Cumulat
           />
           <NumberField
             label={strings.field(link.label)}
-            labelHidden
             shown={amountText(amount)}
             unit={unitText('shown', unit, '')}
             read={READERS[unit]}

@@ -16,22 +16,16 @@ export function Switches({
   const open = chain.result.worstCase.unlimited.length > 0;
   return (
     <div class="switches">
-      <label class="switch needs-script">
-        <input
-          type="checkbox"
-          checked={state.showLimits}
-          onChange={(event) => send({ type: 'show', what: 'limits', on: event.currentTarget.checked })}
-        />
-        <span>{strings.limits}</span>
-      </label>
-      <label class="switch needs-script">
-        <input
-          type="checkbox"
-          checked={state.showCurve}
-          onChange={(event) => send({ type: 'show', what: 'curve', on: event.currentTarget.checked })}
-        />
-        <span>{strings.curve}</span>
-      </label>
+      {(['limits', 'curve'] as const).map((what) => (
+        <label key={what} class="switch needs-script">
+          <input
+            type="checkbox"
+            checked={what === 'limits' ? state.showLimits : state.showCurve}
+            onChange={(event) => send({ type: 'show', what, on: event.currentTarget.checked })}
+          />
+          <span>{strings[what]}</span>
+        </label>
+      ))}
       <p class="small muted">
         {strings.stripNote(COVERAGE_FACTOR)} {state.showLimits && strings.limitsNote(open)}{' '}
         {state.showCurve && strings.curveNote}

@@ -64,9 +64,11 @@ export function reduceBand(state: BandState, action: BandAction): BandState {
     case 'cancel':
       return state.held ? { ...state, sheet: state.held.sheet, before: undefined, held: undefined } : state;
     case 'show':
-      return action.what === 'limits'
-        ? { ...state, showLimits: action.on, touched: true }
-        : { ...state, showCurve: action.on, touched: true };
+      return {
+        ...state,
+        ...(action.what === 'limits' ? { showLimits: action.on } : { showCurve: action.on }),
+        touched: true,
+      };
     case 'replace':
       return changed({ ...state, held: undefined }, action.sheet);
     case 'open':

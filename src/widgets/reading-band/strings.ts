@@ -5,7 +5,7 @@ export const strings = {
     `From the SI definition at the top to the transmitter at the foot, each rung adds to the band. ${summary}`,
   expanded: (factor: number): string =>
     `expanded uncertainty, coverage factor k = ${factor}: an interval that covers about 95\u00a0% of the values the level may reasonably have`,
-  exact: 'no band: no rung is said to add anything',
+  exact: 'no band: no rung adds anything',
   same: 'the same in watts',
   lopsided: 'farther up than down: what is even in decibels is not even in watts',
   widensMost: (label: string): string => `${label} widens it most`,
@@ -28,10 +28,9 @@ export const strings = {
       : 'End marks: the sum of all limits, a guarantee as good as the limits.',
   curveNote: 'Curves: the whole distribution of what has been added so far, each drawn to the same height.',
   stripNote: (factor: number): string =>
-    `Strip: expanded uncertainty, k = ${factor}. A dashed outline is the band before the last change; an outlined strip beside a thin one is its magnified copy.`,
-  table: 'The state of the figure as a table',
+    `Strip: expanded uncertainty, k = ${factor}. A dashed outline is the band before the last change, an outlined strip beside a thin one its magnified copy.`,
   reset: 'Back to the prepared values',
   build: 'Build a chain of your own',
   noScript:
-    'Dragging and typing need JavaScript; the figure, its numbers and its table are complete without it.',
+    'Dragging and typing need JavaScript; the figure and its table are complete without it.',
 } as const;

@@ -1,0 +1,12 @@
+import type { ComponentChildren } from 'preact';
+
+interface ProblemProps {
+  /** What a field is described by. */
+  readonly id?: string;
+  /** Off where it is seen only: what is still to be typed is no news to who has just begun. */
+  readonly 'aria-live'?: 'off' | undefined;
+  readonly children: ComponentChildren;
+}
+
+/** What is wrong with what was typed. It stands in the page before it says anything: what comes with its words is not heard. */
+export const Problem = (props: ProblemProps) => <p class="problem" role="status" {...props} />;
