@@ -26,7 +26,7 @@ const telephone = { width: 320, height: 640 };
 const paper = { width: 718, height: 1000 };
 
 /** The distances that WCAG 2.2 names in criterion 1.4.12. */
-const SPACED =
+export const SPACED =
   '*{line-height:1.5!important;letter-spacing:.12em!important;word-spacing:.16em!important}p{margin-bottom:2em!important}';
 
 const colours = ['colours', 'figures', 'edges'] as const;
@@ -91,14 +91,14 @@ export const conditions: readonly Condition[] = [
     words: 'Wider text spacing (criterion 1.4.12), 320 pixels wide',
     ...telephone,
     ownStyle: SPACED,
-    looks: ['fits', 'apart', 'uncut'],
+    looks: ['fits', 'letters', 'apart', 'uncut'],
   },
   {
     id: 'spaced',
     words: 'The same, 1024 pixels wide',
     ...projector,
     ownStyle: SPACED,
-    looks: ['fits', 'apart', 'uncut'],
+    looks: ['fits', 'letters', 'apart', 'uncut'],
   },
   {
     id: 'large',

@@ -10,9 +10,9 @@ const BARB = 7;
 /** Between the lower edge of a strip and the knob that hangs from its end, so that end and end marks stay in sight. */
 const KNOB_GAP = 4;
 /** So many letters have room in a line of a narrow row where text is spaced widely: a name with the number, and what the row adds with it. */
-const ROOM = { label: 29, detail: 33 } as const;
-/** From that line down to one that the number has to itself, above the strip. */
-const OWN_LINE = 15;
+export const ROOM = { label: 29, detail: 33 } as const;
+/** From that line down to the next, above the strip: the second of what the row adds, or one that the number has to itself. */
+const NEXT_LINE = 15;
 /** A pointer may take hold this far around the middle of a handle: 44 px across where the figure is smallest. */
 const GRIP_RADIUS = 25;
 
@@ -72,21 +72,18 @@ function Words({ drawing, measures }: RowProps) {
   const { labelY, detailY, numberY } = measures;
   const isOver = (part: keyof typeof ROOM): boolean =>
     numberY === labelY && row[part].length + row.number.length > ROOM[part];
-  const below = isOver('detail') ? detailY + OWN_LINE : detailY;
+  const below = isOver('detail') ? detailY + NEXT_LINE : detailY;
   return (
     <>
-      <text
-        x={measures.labelX}
-        y={y + labelY}
-        class={row.dominant ? 'band-label band-dominant' : 'band-label'}
-      >
+      <text x={measures.labelX} y={y + labelY} class={`band-label${row.dominant ? ' band-dominant' : ''}`}>
         {row.label}
       </text>
-      {measures.showDetail && (
-        <text x={measures.labelX} y={y + detailY} class="band-detail">
-          {row.detail}
-        </text>
-      )}
+      {measures.showDetail &&
+        row.detail.split('\n').map((line, index) => (
+          <text key={line} x={measures.labelX} y={y + detailY + NEXT_LINE * index} class="band-detail">
+            {line}
+          </text>
+        ))}
       <text
         x={measures.numberX}
         y={y + (isOver('label') ? below : numberY)}
@@ -116,7 +113,7 @@ function EndMarks({ marks, bar, middle, reach }: EndMarksProps) {
   return (
     <>
       <path class="band-reach" d={line} />
-      <path class={open ? 'band-mark band-open' : 'band-mark'} d={`${end(lower, -1)}${end(upper, 1)}`} />
+      <path class={`band-mark${open ? ' band-open' : ''}`} d={`${end(lower, -1)}${end(upper, 1)}`} />
     </>
   );
 }

@@ -34,9 +34,9 @@ const MEASURES: Readonly<Record<EnvelopeFrame, EnvelopeMeasures>> = {
   narrow: {
     width: 300,
     height: 232,
-    plot: [38, 176],
+    plot: [38, 169],
     power: [40, 192],
-    labelX: 194,
+    labelX: 187,
     labelPitch: 19,
     labelDrop: 5,
     tickCount: 3,

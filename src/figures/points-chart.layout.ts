@@ -1,4 +1,5 @@
 import type { Interval } from '#compute';
+import { cutText } from './cut-text.ts';
 import { levelAxis, powerAxis } from './level-axis.ts';
 import { coordinate, type LinearScale, linearScale } from './linear-scale.ts';
 import { CHART, type ChartFrame } from './points-chart.frame.ts';
@@ -9,8 +10,8 @@ const MARGIN = 0.05;
 const LEAST_SPAN_DB = 0.4;
 /** A limit farther than this from what its row measured would squeeze every band to a hair: it is not drawn. */
 const FARTHEST_LIMIT_DB = 12;
-/** Room that a letter takes, and that is left between a label and the word beside it. */
-const WIDTH_PER_LETTER = 7.6;
+/** Room that a small letter takes where text is spaced widely, and that is left between a label and the word beside it. */
+const WIDTH_PER_LETTER = 8.4;
 const GAP = 10;
 /** Labels are bold, and so this much wider than words. */
 const BOLDER = 1.1;
@@ -96,16 +97,8 @@ function stripOf(from: number, to: number) {
 /** Label and word, the label cut so that the two never touch. */
 function wordsOf({ label, word }: ChartPoint, frame: ChartFrame): { label: string; word: string } {
   const { labelRoom, wordRoom, shared } = CHART[frame];
-  const cutTo = (text: string, room: number): string => {
-    const letters = Math.max(1, Math.floor(room / WIDTH_PER_LETTER));
-    const signs = [...text];
-    return signs.length > letters
-      ? `${signs
-          .slice(0, letters - 1)
-          .join('')
-          .trimEnd()}…`
-      : text;
-  };
+  const cutTo = (text: string, room: number): string =>
+    cutText(text, Math.max(1, Math.floor(room / WIDTH_PER_LETTER)));
   const shownWord = cutTo(word, wordRoom);
   const taken = shared ? [...shownWord].length * WIDTH_PER_LETTER + GAP : 0;
   return { label: cutTo(label, (labelRoom - taken) / BOLDER), word: shownWord };

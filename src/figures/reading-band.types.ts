@@ -7,7 +7,7 @@ import type { BandFrame, BandMeasures } from './reading-band.frame.ts';
 export interface BandRow {
   readonly id: string;
   readonly label: string;
-  /** What this rung adds, in words. */
+  /** What this rung adds, in words; a line end in it stands for one in the figure. */
   readonly detail: string;
   /** How wide the band is from here on, as text. */
   readonly number: string;

@@ -41,10 +41,10 @@ const MEASURES: Readonly<Record<TraceFrame, TraceMeasures>> = {
   narrow: {
     width: 300,
     height: 428,
-    plot: [32, 164],
+    plot: [32, 155],
     volts: [26, 220],
     power: [272, 390],
-    labelX: 187,
+    labelX: 178,
     labelPitch: 19,
     labelDrop: 5,
     tickCount: 3,

@@ -14,8 +14,9 @@ import { cleanText } from '../../src/text/clean.ts';
 import { damaged, hostileTexts } from '../hostile/any-damage.ts';
 import { stateAddresses } from './addresses.ts';
 import { awake } from './awake.ts';
-import { overflowing } from './laid-out.ts';
+import { cutTexts, overflowing, whereSpaced } from './laid-out.ts';
 import { expect, pages, test } from './site.ts';
+import { textsOver } from './texts-over.ts';
 
 const SEED = 50;
 const SAVED = '2026-05-09T10:00:00.000Z';
@@ -29,6 +30,9 @@ async function expectCalm(page: Page, what: string): Promise<void> {
   expect(await overflowing(page), what).toEqual([]);
 }
 
+/** What a figure has no room for in one line. */
+const LONG_STATEMENT = { form: 'uncertainLimits', amount: '0.1234', doubt: '0.0123' } as const;
+
 /** The demonstration with the same hostile text wherever a reader's words stand. */
 const hostileSheet = (text: string) => {
   const { links, points, ...sheet } = demonstrationEntries();
@@ -40,8 +44,8 @@ const hostileSheet = (text: string) => {
     conditions: text,
     by: text,
     instruments: text,
-    points: first ? [{ ...first, title: text }, ...more] : points,
-    links: links.map((link) => ({ ...link, label: text })),
+    points: first ? [{ ...first, label: text }, ...more] : points,
+    links: links.map((link) => ({ ...link, label: text, ...LONG_STATEMENT })),
   };
 };
 
@@ -60,6 +64,8 @@ test('names that try to run stand on the bench as text', async ({ page }) => {
     await expect(title).toHaveValue(cleanText(text).slice(0, 200));
     await expect(page.locator('.bench-result')).toContainText('dBm');
     await expectCalm(page, text);
+    expect(await whereSpaced(page, cutTexts), `${text}: past the edge of a figure`).toEqual([]);
+    expect(await whereSpaced(page, textsOver), `${text}: over another text`).toEqual([]);
     // the bench writes its own address a moment later
     await expect.poll(() => page.evaluate(() => location.hash)).toContain('zip=');
   }

@@ -1,4 +1,5 @@
 import type { Page } from '@playwright/test';
+import { SPACED } from '../../src/access/conditions.ts';
 
 /** What reaches past the right edge without a scroll bar of its own, in words; a browser rounds boxes by up to a pixel. */
 export const overflowing = (page: Page): Promise<string[]> =>
@@ -38,6 +39,20 @@ export const cutTexts = (page: Page): Promise<string[]> =>
       })
       .map((node) => node.textContent ?? ''),
   );
+
+/** What a look finds while text is spaced as widely as a reader may set it, parts far below laid out too. */
+export async function whereSpaced<Found>(page: Page, look: (page: Page) => Promise<Found>): Promise<Found> {
+  const set = (rules: string): Promise<void> =>
+    page.evaluate((text) => {
+      const sheet = new CSSStyleSheet();
+      sheet.replaceSync(text);
+      document.adoptedStyleSheets = text === '' ? [] : [sheet];
+    }, rules);
+  await set(`*{content-visibility:visible!important}${SPACED}`);
+  const found = await look(page);
+  await set('');
+  return found;
+}
 
 /**
  * Figures of the main part that are seen, as their names; one that is wider than the paper tells so. A figure may be drawn once for

@@ -81,6 +81,17 @@ describe('the reading band', () => {
     expect(lineOf('wide', both)).toEqual(lineOf('wide', short));
   });
 
+  it('writes what a row adds in two lines where it comes in two, and the number beside the second', () => {
+    const props = namedStates.club?.();
+    if (!props) throw new Error('ReadingBand test: wish a named state, got club');
+    const now = { label: 'A pad whose name is rather long', detail: 'adds much\nmore', number: '±0.37 dB' };
+    const rows = props.rows.map((row) => ({ ...row, ...now }));
+    const markup = render(<ReadingBand {...props} {...words} frame="narrow" rows={rows} />);
+    const [first, second] = [...markup.matchAll(/y="([\d.]+)" class="band-detail">([^<]*)</g)];
+    expect([first?.[2], second?.[2]]).toEqual(['adds much', 'more']);
+    expect(Number(second?.[1]) - Number(first?.[1])).toBe(15);
+  });
+
   it('draws nothing but hairlines where nothing adds anything', () => {
     const markup = draw('everything zero');
     expect(count(markup, /class="band-strip"/g)).toBe(0);

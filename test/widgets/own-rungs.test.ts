@@ -110,6 +110,11 @@ describe('a rung that is added', () => {
       { type: 'name', id: 'own1', name: `a\nb${'c'.repeat(99)}` },
     );
     expect(own(state)[0]?.label).toBe(`a b${'c'.repeat(LONGEST_NAME - 3)}`);
+    const wide = built(
+      { type: 'add', name: '', form: 'limits' },
+      { type: 'name', id: 'own1', name: 'MY OWN DIRECTIONAL COUPLER' },
+    );
+    expect(own(wide)[0]?.label, 'capitals take more room').toBe('MY OWN DIRECTIONA');
     expect(built({ type: 'name', id: 'pad', name: 'mine' }).sheet, 'a prepared rung keeps its').toEqual(
       prepared,
     );

@@ -23,7 +23,7 @@ export const strings = {
     scaled: 'to scale',
     /** Three digits would be more than anybody reads off a drawing. */
     magnified: (times: number): string => `ends magnified ${Math.round(times / 1000)}\u00a0000 times`,
-    along: 'µm longer than nominal, or than the other',
+    along: 'µm over nominal, or over the other',
   },
   lane: {
     stack: (last: string, before: readonly number[]): string => `Stack, ${sum(last, before)}`,

@@ -1,3 +1,4 @@
+import { fittingText } from '../../figures/cut-text.ts';
 import { limits, linkOf } from '../../sheet/link.ts';
 import type { Link, Sheet } from '../../sheet/sheet.ts';
 import { cleanText } from '../../text/clean.ts';
@@ -15,8 +16,9 @@ export interface OwnRung {
 
 /** Most rungs that a reader may add: the figure has to fit a screen. */
 export const MOST_OWN = 6;
-/** Most letters of a rung's name: what stands beside its number at 320 pixels. */
+/** Most letters of a rung's name, and its room in small ones: what stands above its strip at 320 pixels, widely spaced. */
 export const LONGEST_NAME = 24;
+const ROOM = 29;
 /** What a new rung adds, in dB: enough to be seen. */
 const FIRST_AMOUNT_DB = 0.2;
 
@@ -35,7 +37,8 @@ const ownLink = (id: string, { name, form, amount }: OwnRung): Link =>
   });
 
 /** A name as it may stand in the figure: one line, no longer than it has room. */
-const ownName = (name: string): string => cleanText(cleanText(name).slice(0, LONGEST_NAME));
+const ownName = (name: string): string =>
+  cleanText(fittingText(cleanText(name).slice(0, LONGEST_NAME), ROOM));
 
 /** The sheet with these rungs of the reader's own next to the transmitter, and no others. */
 export const withOwn = (sheet: Sheet, own: readonly OwnRung[]): Sheet => ({

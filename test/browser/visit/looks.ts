@@ -1,6 +1,6 @@
 import { expect, type Page } from '@playwright/test';
 import { onColours, typeset, violations } from '../axe.ts';
-import { cutTexts, figures, overflowing, smallTexts } from '../laid-out.ts';
+import { cutTexts, figures, overflowing, smallTexts, whereSpaced } from '../laid-out.ts';
 import { hasFigures, onPaper, paper, projector, type Visit } from './visit.ts';
 
 const telephone = { width: 320, height: 640 };
@@ -31,6 +31,9 @@ export async function fitsEveryWidth({ page }: Visit): Promise<void> {
     if (size.width > telephone.width) continue;
     expect.soft(await smallTexts(page, 12), 'texts of figures too small on a phone').toEqual([]);
     expect.soft(await cutTexts(page), 'texts of figures cut off on a phone').toEqual([]);
+    expect
+      .soft(await whereSpaced(page, cutTexts), 'texts of figures cut off where they are spaced')
+      .toEqual([]);
   }
 }
 
