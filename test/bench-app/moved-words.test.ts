@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { moveLink } from '../../src/bench/state/edit-links.ts';
-import { movedWords } from '../../src/bench/words/moved-words.ts';
+import { moveBetween, movedWords } from '../../src/bench/words/moved-words.ts';
 import { typedEntries } from './typed-sheet.ts';
 
 const of = (...labels: string[]) => typedEntries({ links: labels.map((label) => ({ label })) });
@@ -31,5 +31,37 @@ describe('what is said of a link that is moved', () => {
         expect(told).toBe(isPlace ? `${links[stands]?.label}: now ${stands + 1} of 4.` : '');
       }),
     );
+  });
+});
+
+describe('which link went where', () => {
+  const { links } = of('a', 'b', 'c', 'd');
+  const entries = { ...of('a'), links };
+  const reordered = (id: string, to: number) => moveLink(entries, { id, to }).links;
+  const [first, second] = [links[0]?.id ?? '', links[1]?.id ?? ''];
+
+  it('is found for each move, and for taking it back', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 0, max: 3 }), fc.integer({ min: 0, max: 3 }), (from, to) => {
+        const id = links[from]?.id ?? '';
+        const after = reordered(id, to);
+        expect(moveBetween(links, after, id)).toEqual(from === to ? undefined : { id, to });
+        expect(moveBetween(after, links, id)).toEqual(from === to ? undefined : { id, to: from });
+      }),
+    );
+  });
+
+  it('is the one that is meant where two have changed places, else the upper one', () => {
+    const after = reordered(first, 1);
+    expect(moveBetween(links, after, second)).toEqual({ id: second, to: 0 });
+    expect(moveBetween(links, after)).toEqual({ id: first, to: 1 });
+  });
+
+  it('is none where links came or went, changed, or all stand otherwise', () => {
+    expect(moveBetween(links, links.slice(1))).toBeUndefined();
+    expect(moveBetween(links, [...links, ...of('e').links])).toBeUndefined();
+    expect(moveBetween(links, of('d', 'c', 'b', 'a').links)).toBeUndefined();
+    expect(moveBetween(links, links.toReversed())).toBeUndefined();
+    expect(moveBetween([], links)).toBeUndefined();
   });
 });

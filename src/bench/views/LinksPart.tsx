@@ -1,10 +1,10 @@
-import { useCallback, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useRef, useState } from 'preact/hooks';
 import type { LinkEntries } from '../../sheet/entries.ts';
 import { linkPath } from '../form/keys.ts';
 import type { EntryProblem } from '../read/collector.ts';
 import type { BenchAction } from '../state/actions.ts';
 import { strings } from '../strings.ts';
-import { movedWords } from '../words/moved-words.ts';
+import { moveBetween, movedWords } from '../words/moved-words.ts';
 import { AddLink } from './AddLink.tsx';
 import type { PartProps } from './context.ts';
 import { LinkItem, type LinkItemProps } from './LinkItem.tsx';
@@ -23,14 +23,19 @@ function problemsOf(problems: readonly EntryProblem[], id: string): readonly Ent
   return own.length === 0 ? NONE : own;
 }
 
-/** Sends actions on, and says of a link that is moved where it stands then: the result may stay as it is. */
+/** Says of a link that was moved where it stands then, also when that was taken back: the result may stay as it is. */
 function useToldMoves(links: readonly LinkEntries[], send: PartProps['send']) {
   const [told, setTold] = useState('');
-  const latest = useRef(links);
-  latest.current = links;
+  const before = useRef(links);
+  const meant = useRef<string>();
+  useEffect(() => {
+    const move = moveBetween(before.current, links, meant.current);
+    setTold(move === undefined ? '' : movedWords(before.current, move));
+    before.current = links;
+  }, [links]);
   const sendTold = useCallback(
     (action: BenchAction): void => {
-      setTold(action.type === 'move' ? movedWords(latest.current, action) : '');
+      if (action.type === 'move') meant.current = action.id;
       send(action);
     },
     [send],
