@@ -18,10 +18,11 @@ export const onColours = ['color-contrast', 'link-in-text-block'];
 /** What formulas are drawn with: hidden from a screen reader, and in the colour of the words around (`coloured`). */
 export const typeset = '.katex-html';
 
-/** What axe objects to, by all its rules or by some. */
-export async function violations(page: Page, only?: readonly string[]): Promise<string[]> {
+/** What axe objects to, by all its rules or by some, on the whole page or in a part of it. */
+export async function violations(page: Page, only?: readonly string[], part?: string): Promise<string[]> {
   // axe runs in the page and brings back what it objects to; what passes it would take longer to carry than to find
   const axe = new AxeBuilder({ page }).setLegacyMode(true).exclude(typeset);
+  if (part !== undefined) axe.include(part);
   const which = only ? { runOnly: [...only] } : { rules };
   const found = await axe.options({ ...which, resultTypes: ['violations'] }).analyze();
   return found.violations.map(
