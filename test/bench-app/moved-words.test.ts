@@ -14,6 +14,11 @@ describe('what is said of a link that is moved', () => {
     expect(movedWords(entries.links, { id: idAt(entries, 0), to: 2 })).toBe('Meter: now 3 of 3.');
   });
 
+  it('is in words, whatever the name has of symbols', () => {
+    const entries = of('20 dB pad', 'Cable');
+    expect(movedWords(entries.links, { id: idAt(entries, 0), to: 1 })).toBe('20 decibels pad: now 2 of 2.');
+  });
+
   it('calls one without a name by where it stood', () => {
     const entries = of('Meter', ' ');
     expect(movedWords(entries.links, { id: idAt(entries, 1), to: 0 })).toBe('Link 2: now 1 of 2.');
