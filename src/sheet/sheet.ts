@@ -43,6 +43,8 @@ export interface Link {
   readonly id: string;
   /** The reader's own words. */
   readonly label: string;
+  /** The same for listeners, where it has symbols that are said in words. */
+  readonly said?: string;
   readonly kind: LinkKind;
   /** Loss in dB, added back to the reading; 0 for a comparison, negative for an amplifier. */
   readonly lossDb: number;

@@ -13,8 +13,8 @@ const labels: Readonly<Record<string, string>> = {
   la: 'Calibration laboratory',
   me: 'The meter that was lent',
   mi: 'Mismatch',
-  pa: '20 dB pad',
-  co: '3 m of thin coax',
+  pa: '20 decibels pad',
+  co: '3 metres of thin coax',
 };
 
 test('the lesson invites to several states of its figure', () => {

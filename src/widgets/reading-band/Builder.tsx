@@ -39,7 +39,7 @@ export function Builder({ sheet, send }: BuilderProps) {
             )}
             <button
               type="button"
-              aria-label={builder.take(link.label)}
+              aria-label={builder.take(link.said ?? link.label)}
               onClick={() => replace(withoutRung(sheet, link.id))}
             >
               {builder.takeShort}

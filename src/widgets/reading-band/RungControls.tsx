@@ -71,14 +71,14 @@ function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung<Cumulat
         <span class="print-only">{statementText('shown', link)}</span>
         <div class="rung-control">
           <Slider
-            label={strings.slider(link.label)}
+            label={strings.slider(link.said ?? link.label)}
             {...range}
             value={amount}
             valueText={spoken}
             onValue={set}
           />
           <NumberField
-            label={strings.field(link.label)}
+            label={strings.field(link.said ?? link.label)}
             shown={amountText(amount)}
             unit={unitText('shown', unit, '')}
             read={READERS[unit]}

@@ -26,11 +26,10 @@ export const strings = {
     open
       ? 'End marks: the sum of all limits. They are open, because a part of the chain has no limit: beyond them nothing is guaranteed.'
       : 'End marks: the sum of all limits, a guarantee as good as the limits.',
-  curveNote: 'Curves: the whole distribution of what has been added so far, each drawn to the same height.',
+  curveNote: 'Curves: the whole distribution up to each rung, all drawn to the same height.',
   stripNote: (factor: number): string =>
     `Strip: expanded uncertainty, k = ${factor}. A dashed outline is the band before the last change, an outlined strip beside a thin one its magnified copy.`,
   reset: 'Back to the prepared values',
   build: 'Build a chain of your own',
-  noScript:
-    'Dragging and typing need JavaScript; the figure and its table are complete without it.',
+  noScript: 'Dragging and typing need JavaScript; the figure and its table are complete without it.',
 } as const;

@@ -41,7 +41,7 @@ function dominantAnswer(style: Style, chain: BandChain): Answer {
     .propagation.expanded;
   const left = plusMinusText(style, { halfWidth: halved, decimals: decimalsFor(halved), unit: 'dB' });
   return {
-    figure: strings.widensMost(link.label),
+    figure: strings.widensMost((style === 'spoken' && link.said) || link.label),
     words: strings.halved({ share: percentText(style, { percent: 100 * share, decimals: 0 }), left }),
   };
 }
