@@ -46,6 +46,7 @@ describe('a step that comes from another page', () => {
       '<astro-island data-preact-island-id="1005"><label for="P1005-2">P = 5</label><input id="P1005-2"></astro-island>',
     );
     expect(renumbered(markup, 1)).toContain('P2005-2');
+    expect(renumbered('<p id="P5-2odd"></p>', 0), 'with letters behind it').toBe('<p id="P1005-2odd"></p>');
   });
 
   it('is looked for on the page that the part names', () => {

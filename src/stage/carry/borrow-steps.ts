@@ -15,7 +15,7 @@ export function renumbered(markup: string, turn: number): string {
       /data-preact-island-id="(\d+)"/g,
       (_, island: string) => `data-preact-island-id="${moved(island)}"`,
     )
-    .replace(/\bP(\d+)-(\d+)\b/g, (_, island: string, rest: string) => `P${moved(island)}-${rest}`);
+    .replace(/\bP(\d+)-(\d+)/g, (_, island: string, rest: string) => `P${moved(island)}-${rest}`);
 }
 
 /** A copy of a step of another page, its islands renumbered: the site's own markup, as built, in a template, where nothing of it runs. */
