@@ -1,6 +1,6 @@
 import { coordinate } from './linear-scale.ts';
 import type { BandMeasures } from './reading-band.frame.ts';
-import type { Bar, Magnifier, RowDrawing } from './reading-band.types.ts';
+import type { Magnifier, RowDrawing } from './reading-band.types.ts';
 import { still } from './still.ts';
 
 /** Half the height of an end mark beyond the strip. */
@@ -13,8 +13,18 @@ const KNOB_GAP = 4;
 export const ROOM = { label: 29, detail: 33 } as const;
 /** From that line down to the next, above the strip: the second of what the row adds, or one that the number has to itself. */
 const NEXT_LINE = 15;
+/** Length of a dot: one of no length at all has no place where it can be taken hold of. */
+const DOT = 0.01;
 /** A pointer may take hold this far around the middle of a handle: 44 px across where the figure is smallest. */
 const GRIP_RADIUS = 25;
+
+/*
+ * What follows the pointer is drawn by points: `x`, `d` and `transform` belong to the style of a shape, and while they change the style of the
+ * page is worked out anew with each frame; points do not.
+ */
+
+const boxPoints = (x: number, y: number, width: number, height: number): string =>
+  `${x} ${y} ${x + width} ${y} ${x + width} ${y + height} ${x} ${y + height}`;
 
 interface RowProps {
   readonly drawing: RowDrawing;
@@ -33,13 +43,16 @@ function Row({ drawing, measures }: RowProps) {
       <Words drawing={drawing} measures={measures} />
       {curve && <path class="band-curve-fill" d={curve.area} />}
       {curve && <path class="band-curve" d={curve.line} />}
+      {marks && bar && (
+        <polyline
+          class="band-reach"
+          points={`${Math.min(marks.lower, bar.x)} ${middle} ${Math.max(marks.upper, bar.x + bar.width)} ${middle}`}
+        />
+      )}
       {bar ? (
-        <rect
+        <polygon
           class="band-strip"
-          x={bar.x}
-          y={top}
-          width={Math.max(bar.width, 1)}
-          height={measures.stripHeight}
+          points={boxPoints(bar.x, top, Math.max(bar.width, 1), measures.stripHeight)}
         />
       ) : (
         <path
@@ -48,7 +61,7 @@ function Row({ drawing, measures }: RowProps) {
         />
       )}
       {marks && bar && (
-        <EndMarks marks={marks} bar={bar} middle={middle} reach={measures.stripHeight / 2 + MARK_REACH} />
+        <EndMarks marks={marks} middle={middle} reach={measures.stripHeight / 2 + MARK_REACH} />
       )}
       {ghost && (
         <rect
@@ -61,7 +74,7 @@ function Row({ drawing, measures }: RowProps) {
       )}
       {magnifier && <Magnified magnifier={magnifier} top={top} measures={measures} />}
       {row.handle && handleX !== undefined && (
-        <Handle id={row.id} x={handleX} bottom={top + measures.stripHeight} radius={measures.handleRadius} />
+        <Handle id={row.id} x={handleX} bottom={top + measures.stripHeight} measures={measures} />
       )}
     </g>
   );
@@ -97,23 +110,26 @@ function Words({ drawing, measures }: RowProps) {
 
 interface EndMarksProps {
   readonly marks: NonNullable<RowDrawing['marks']>;
-  readonly bar: Bar;
   readonly middle: number;
   readonly reach: number;
 }
 
 /** Worst case: a bar at each end, or barbs pointing outwards where a part has no limit and the end guarantees nothing. */
-function EndMarks({ marks, bar, middle, reach }: EndMarksProps) {
+function EndMarks({ marks, middle, reach }: EndMarksProps) {
   const { lower, upper, open } = marks;
-  const line = `M${Math.min(lower, bar.x)} ${middle}H${bar.x}M${bar.x + bar.width} ${middle}H${Math.max(upper, bar.x + bar.width)}`;
-  const end = (x: number, outwards: number): string =>
-    open
-      ? `M${x - outwards * BARB} ${middle - reach}L${x} ${middle}L${x - outwards * BARB} ${middle + reach}`
-      : `M${x} ${middle - reach}V${middle + reach}`;
+  const mark = (x: number, outwards: number) => {
+    const from = open ? x - outwards * BARB : x;
+    return (
+      <polyline
+        class={`band-mark${open ? ' band-open' : ''}`}
+        points={`${from} ${middle - reach} ${x} ${middle} ${from} ${middle + reach}`}
+      />
+    );
+  };
   return (
     <>
-      <path class="band-reach" d={line} />
-      <path class={`band-mark${open ? ' band-open' : ''}`} d={`${end(lower, -1)}${end(upper, 1)}`} />
+      {mark(lower, -1)}
+      {mark(upper, 1)}
     </>
   );
 }
@@ -123,21 +139,21 @@ interface HandleProps {
   /** The end of the strip that the handle moves. */
   readonly x: number;
   readonly bottom: number;
-  readonly radius: number;
+  readonly measures: BandMeasures;
 }
 
-/** A knob that hangs from the end of a strip by a short line. */
-function Handle({ id, x, bottom, radius }: HandleProps) {
+/** A knob that hangs from the end of a strip by a short line: dots, which are lines of next to no length with round ends. */
+function Handle({ id, x, bottom, measures: { handleRadius, handleEdge } }: HandleProps) {
+  const middle = bottom + KNOB_GAP + handleRadius;
+  const dot = (name: string, radius: number) => (
+    <line class={`band-dot ${name}`} x1={x} y1={middle} x2={x + DOT} y2={middle} stroke-width={2 * radius} />
+  );
   return (
-    <g
-      data-handle={id}
-      data-end={x}
-      class="band-handle"
-      transform={`translate(${x} ${bottom + KNOB_GAP + radius})`}
-    >
-      <circle class="band-grip" r={GRIP_RADIUS} />
-      <path class="band-stem" d={`M0 ${-radius}v${-KNOB_GAP}`} />
-      <circle class="band-knob" r={radius} />
+    <g data-handle={id} data-end={x} class="band-handle">
+      {dot('band-hold', GRIP_RADIUS)}
+      <line class="band-stem" x1={x} y1={bottom} x2={x} y2={bottom + KNOB_GAP} />
+      {dot('band-edge', handleRadius + handleEdge / 2)}
+      {dot('band-face', handleRadius - handleEdge / 2)}
     </g>
   );
 }

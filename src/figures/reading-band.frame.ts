@@ -30,6 +30,8 @@ export interface BandMeasures {
   /** Whether there is room for a unit beyond the end of its axis. */
   readonly unitBeside: boolean;
   readonly handleRadius: number;
+  /** Width of the line around a handle. */
+  readonly handleEdge: number;
   /** From the baseline of a label up to its knot on the rail. */
   readonly knotRise: number;
 }
@@ -56,6 +58,7 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     tickDrop: 22,
     unitBeside: true,
     handleRadius: 9,
+    handleEdge: 2,
     knotRise: 5,
   },
   narrow: {
@@ -79,6 +82,7 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     tickDrop: 21,
     unitBeside: false,
     handleRadius: 8,
+    handleEdge: 2,
     knotRise: 5,
   },
   stage: {
@@ -102,6 +106,7 @@ const MEASURES: Readonly<Record<BandFrame, BandMeasures>> = {
     tickDrop: 38,
     unitBeside: true,
     handleRadius: 11,
+    handleEdge: 3.25,
     knotRise: 11,
   },
 };
