@@ -61,6 +61,7 @@ function measuresFor(
     tickDrop: 50,
     unitBeside: true,
     handleRadius: 0,
+    handleEdge: 0,
     knotRise: 0,
   };
 }
