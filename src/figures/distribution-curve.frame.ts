@@ -13,5 +13,5 @@ export const CURVE = {
   axisY: 149,
   tickY: 171,
   wide: { width: 640, axis: [8, 596], height: 180, tickCount: 8, tickRoom: 58, unitX: 640, unitY: 171 },
-  narrow: { width: 300, axis: [6, 294], height: 192, tickCount: 4, tickRoom: 46, unitX: 294, unitY: 188 },
+  narrow: { width: 300, axis: [16, 284], height: 192, tickCount: 4, tickRoom: 46, unitX: 294, unitY: 188 },
 } as const;

@@ -14,7 +14,7 @@ test('each table fits a sheet of paper, and another resistance changes its volts
   await page.getByRole('textbox', { name: 'Resistance' }).fill('600');
   await expect(level.filter({ hasText: 'mW' })).toContainText('775\u00a0mV');
   await expect(page.getByText(/^Levels, powers/)).toContainText('600\u00a0Ω');
-  await expect(page).toHaveURL(/\?r=600&v=1$/);
+  await expect(page).toHaveURL(/\?r=600&v=1#figure$/);
   await page.emulateMedia({ media: 'print' });
   const heights = await page
     .locator('.print-sheet')
