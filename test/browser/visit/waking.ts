@@ -39,7 +39,7 @@ const withoutComments = (islands: Record<number, string>): readonly (readonly [s
 /** That the islands of the page woke as the server had written them. */
 export async function wokeAsWritten({ page, built }: Visit): Promise<void> {
   // those that wake by themselves do so in parts that are not shown as well (another slide of a stage)
-  await page.waitForFunction(() => !document.querySelector('astro-island[ssr][client="load"]'));
+  await page.waitForFunction(() => !document.querySelector('astro-island[ssr][client="soon"]'));
   const woken = await page.evaluate(() => window.wokenIslands);
   expect
     .soft(withoutComments(woken), 'islands as they woke')
