@@ -69,7 +69,9 @@ function handler(options: SiteOptions) {
   });
   const compress = compression();
   return (request: IncomingMessage, response: ServerResponse): void => {
-    const { pathname, search } = new URL(request.url ?? '/', 'http://site.invalid');
+    // put behind a host as it is: one that begins with two slashes would be taken for a host itself
+    const asked = request.url?.startsWith('/') ? request.url.replace(/^\/+/, '/') : '/';
+    const { pathname, search } = new URL(`http://site.invalid${asked}`);
     const path = pathname.slice(prefix.length);
     if (headers) setHeaders(headersFor(statedRules(directory), pathname), response);
     if (prefix !== '' && !`${pathname}/`.startsWith(`${prefix}/`)) {

@@ -84,6 +84,23 @@ test('what lies outside the base path is not the site', async () => {
   }
 });
 
+test('an address that begins with several slashes is one of the site, and sends nobody elsewhere', async () => {
+  const url = await serve({});
+  const asked = (path: string) =>
+    new Promise<{ status: number | undefined; location: string | undefined }>((done, fail) => {
+      const { hostname, port } = new URL(url);
+      request({ hostname, port, path }, (answer) => {
+        answer.resume();
+        done({ status: answer.statusCode, location: answer.headers.location });
+      })
+        .on('error', fail)
+        .end();
+    });
+  expect(await asked('//')).toMatchObject({ status: 200 });
+  expect(await asked('//learn')).toEqual({ status: 301, location: '/learn/' });
+  expect(await asked('http://elsewhere.invalid/learn')).toMatchObject({ status: 200 });
+});
+
 test('nothing is told of folders beside the site', async () => {
   const beside = mkdtempSync(join(tmpdir(), 'beside-'));
   writeFileSync(join(beside, 'index.html'), 'not the site');
