@@ -71,13 +71,13 @@ function markupOf(state: BenchState): string {
   const { entries, problems, measurement, point } = state;
   const send = () => undefined;
   const shown = remembered().of(measurement, point);
+  const parts = { entries, problems, send, measurement, shown, own: isOwn(state) };
   const results = { shown, opening: shown, all: [shown], settled: true, chainAt: () => undefined };
-  const own = isOwn(state);
   return render(
     <>
       <ResultSection state={state} results={results} mayWait={false} send={send} />
-      <RunningWords result={shown} own={own} stale={problems.length > 0} />
-      <Parts {...{ entries, problems, send, measurement, shown, own }} version="1.2.3" all={[shown]} />
+      <RunningWords result={shown} own={parts.own} stale={problems.length > 0} />
+      <Parts {...parts} standing={() => parts} version="1.2.3" all={[shown]} />
     </>,
   );
 }

@@ -22,20 +22,14 @@ function markupOf(measurement: Measurement): string {
   const all = measurement.points.map(({ id }) => pointResult(measurement, id));
   const [shown] = all;
   if (shown === undefined) throw new Error('markupOf: wish a point, got none');
+  const entries = blankSheet(measurement.setup.method);
+  const defence = { entries, problems: [], measurement, shown, send: () => undefined };
   return render(
     <>
       <ResultPart shown={shown} />
       {measurement.points.length > 1 && <AllPoints points={measurement.points} all={all} />}
       <BehindParts shown={shown} all={all} measurement={measurement} />
-      <TakePart
-        version="1.2.3"
-        entries={blankSheet(measurement.setup.method)}
-        problems={[]}
-        measurement={measurement}
-        shown={shown}
-        own
-        send={() => undefined}
-      />
+      <TakePart {...defence} version="1.2.3" own standing={() => defence} />
     </>,
   );
 }

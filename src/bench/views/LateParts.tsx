@@ -13,9 +13,11 @@ const WOKEN = import.meta.env.SSR ? LATE : ({ class: 'late woken' } as const);
 /** On the server the parts are at hand; a browser gets them as written, and their script once it is needed. */
 const onServer: Parts | undefined = import.meta.env.SSR ? (await import('./Parts.tsx')).Parts : undefined;
 
+type GivenProps = Omit<PartsProps, 'standing'>;
+
 interface LatePartsProps {
   /** What the parts are drawn from; undefined until there are results. */
-  readonly parts: PartsProps | undefined;
+  readonly parts: GivenProps | undefined;
   /** Whether the sheet is another one than the page was written with. */
   readonly changed: boolean;
 }
@@ -26,8 +28,9 @@ interface LatePartsProps {
  */
 export function LateParts({ parts, changed }: LatePartsProps) {
   const { send, fromHere } = useOwnActions(parts?.send);
+  const standing = useNow(parts);
   const now = useMemo(
-    () => parts && { ...parts, send },
+    () => parts && { ...parts, send, standing },
     // a list of results is made anew each time: what counts is what stands in it
     parts && [parts.entries, parts.problems, send, parts.measurement, parts.shown, parts.own, ...parts.all],
   );
@@ -48,6 +51,16 @@ export function LateParts({ parts, changed }: LatePartsProps) {
       {drawn}
     </AsWritten>
   );
+}
+
+/** What the parts would be drawn from at the moment of asking, which those who are drawn from something older can call. */
+function useNow(parts: GivenProps | undefined): () => GivenProps {
+  const latest = useRef(parts);
+  latest.current = parts;
+  return useCallback(() => {
+    if (!latest.current) throw new Error('nothing is drawn before there are results');
+    return latest.current;
+  }, []);
 }
 
 /** The way to send an action from these parts, and whether the change that is being drawn came by it. */

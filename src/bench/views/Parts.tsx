@@ -13,15 +13,17 @@ export interface PartsProps extends DefenceProps {
   readonly own: boolean;
   /** Version of the site, which what is taken along says. */
   readonly version: string;
+  /** What stands on the bench at this moment: what the parts are drawn from may be a breath older. */
+  readonly standing: () => Pick<PartsProps, 'entries' | 'problems' | 'measurement' | 'shown'>;
 }
 
 /** Everything below the form: what stands behind the result, what is taken along, what defends it, and the record. */
-export function Parts({ all, own, version, ...defence }: PartsProps) {
+export function Parts({ all, own, version, standing, ...defence }: PartsProps) {
   const { entries, measurement, shown } = defence;
   return (
     <>
       {own && <BehindParts shown={shown} all={all} measurement={measurement} />}
-      <TakePart {...defence} own={own} version={version} />
+      <TakePart {...defence} own={own} version={version} standing={standing} />
       {own && (
         <>
           <ValidityPart {...defence} />

@@ -12,16 +12,18 @@ const HELP_ID = 'nameless-help';
 /** What leaves the bench and what comes back: the record and the address to be copied, files to be saved and opened. */
 export function TakePart({
   entries,
-  problems,
   send,
   measurement,
   shown,
   own,
   version,
-}: DefenceProps & Pick<PartsProps, 'own' | 'version'>) {
+  standing,
+}: DefenceProps & Pick<PartsProps, 'own' | 'version' | 'standing'>) {
   const [nameless, setNameless] = useState(false);
-  const take = () =>
-    takenOf({ entries, measurement, shown, version, usable: problems.length === 0 }, nameless);
+  const take = () => {
+    const { problems, ...now } = standing();
+    return takenOf({ ...now, version, usable: problems.length === 0 }, nameless);
+  };
   return (
     <>
       {own && (
