@@ -3,7 +3,7 @@ import type { BandRow } from '../figures/reading-band.types.ts';
 import { amountOf } from '../sheet/amount.ts';
 import { bandChainOf } from '../sheet/chain.ts';
 import type { LinkUnit } from '../sheet/method.ts';
-import type { Link, Sheet } from '../sheet/sheet.ts';
+import type { Sheet } from '../sheet/sheet.ts';
 import { numberText, quantityText } from '../text/quantity-text.ts';
 import { amountText, statedDecimals } from '../text/statement-text.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
@@ -36,11 +36,8 @@ const READERS = {
   percent: readerOf({ kind: 'percent', ...rangeOf({ unit: 'percentOfPower' }).range }),
 } as const;
 
-/** The unit of a rung's amount as the wall has it: a percentage says of what. */
-function unitOf({ unit }: Link): string {
-  const percents: Readonly<Partial<Record<LinkUnit, string>>> = strings.percentOf;
-  return percents[unit] ?? 'dB';
-}
+/** What the percentage of a rung's amount is of; the wall says it. */
+const PERCENT_OF: Readonly<Partial<Record<LinkUnit, string>>> = strings.percentOf;
 
 /** Rows with the first ones taken together: what has come of all of them stands in the row of the last. */
 function taken(rows: readonly BandRow[], others: readonly string[]): readonly BandRow[] {
@@ -99,9 +96,10 @@ export default function StageBand({ sheet, rung, others = [] }: StageBandProps) 
         legend={strings.whatIf(link.label)}
         press={quantityText('spoken', { value: press, decimals: statedDecimals(press), unit })}
         field={{
-          label: bandStrings.field(link.label),
+          label: bandStrings.field(link.said ?? link.label),
           shown: amountText(amount),
-          unit: unitOf(link),
+          unit,
+          of: PERCENT_OF[link.unit],
           read: READERS[unit],
           onValue: set,
         }}

@@ -1,6 +1,6 @@
 import type { NumberSpec } from '../address/field-spec.ts';
 import { numberText, quantityText } from '../text/quantity-text.ts';
-import { type UnitName, unitText } from '../text/units.ts';
+import type { UnitName } from '../text/units.ts';
 import { readerOf } from '../widgets/parts/read-amount.ts';
 import { WhatIf } from './WhatIf.tsx';
 
@@ -42,7 +42,7 @@ export function StageWhatIf({
       field={{
         label: field.label,
         shown: numberText('ascii', { value, decimals: field.decimals }),
-        unit: unitText('shown', unit, '2'),
+        unit,
         read: readerOf(field),
         // a figure more that says the same must not take the ghost of the answer before away
         onValue: (next) => {

@@ -5,7 +5,7 @@ export const strings = {
   more: (step: string): string => `More by ${step}`,
   prepared: 'Reset',
   before: (answer: string): string => `was ${answer}`,
-  percentOf: { percentOfVolts: '% of volts', percentOfPower: '% of power', percentOfResistance: '% of ohms' },
+  percentOf: { percentOfVolts: ' of volts', percentOfPower: ' of power', percentOfResistance: ' of ohms' },
   noNumber: (share: string): string => `No number: ${share} × bandwidth`,
   mayShow: (range: string): string => `It may show ${range}`,
   boards: {

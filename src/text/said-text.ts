@@ -29,10 +29,10 @@ export function saidText(shown: string): string {
   const { space } = signsOf('shown');
   return signed
     .replace(
-      /(\d+(?:\.\d+)?)[ \u00a0]([^\s\d,.;:()]+(?: (?:RMS|peak)\b)?)/gu,
-      (whole, number: string, symbol: string) => {
+      /(\d+(?:\.\d+)?)[ \u00a0]([^\s\d,.;:()]+(?: (?:RMS|peak)\b)?)( pads?\b)?/gu,
+      (whole, number: string, symbol: string, pad = '') => {
         const unit = symbols.get(symbol) ?? symbols.get(symbol.replace(/[ ]/g, space));
-        return unit === undefined ? whole : `${number} ${unitText('spoken', unit, number)}`;
+        return unit === undefined ? whole : `${number} ${unitText('spoken', unit, pad ? '1' : number)}${pad}`;
       },
     )
     .replaceAll(space, ' ');

@@ -16,7 +16,7 @@ describe('what is said of a link that is moved', () => {
 
   it('is in words, whatever the name has of symbols', () => {
     const entries = of('20 dB pad', 'Cable');
-    expect(movedWords(entries.links, { id: idAt(entries, 0), to: 1 })).toBe('20 decibels pad: now 2 of 2.');
+    expect(movedWords(entries.links, { id: idAt(entries, 0), to: 1 })).toBe('20 decibel pad: now 2 of 2.');
   });
 
   it('calls one without a name by where it stood', () => {

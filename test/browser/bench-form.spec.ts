@@ -191,12 +191,12 @@ test('links are moved, doubled and removed by the keyboard, with the focus at ha
     .poll(() => order(page))
     .toEqual([...CLUB.slice(0, 3), '20 dB pad', 'Mismatch', '3 m of thin coax']);
   await expect(page.getByRole('button', { name: 'Move up: 20 dB pad' })).toBeFocused();
-  await expect(page.getByRole('status').filter({ hasText: '20 decibels pad: now 4 of 6.' })).toHaveCount(1);
+  await expect(page.getByRole('status').filter({ hasText: '20 decibel pad: now 4 of 6.' })).toHaveCount(1);
   // taking it back and doing it again say the place as well
   await undo(page).press('Enter');
-  await expect(page.getByRole('status').filter({ hasText: '20 decibels pad: now 5 of 6.' })).toHaveCount(1);
+  await expect(page.getByRole('status').filter({ hasText: '20 decibel pad: now 5 of 6.' })).toHaveCount(1);
   await redo(page).press('Enter');
-  await expect(page.getByRole('status').filter({ hasText: '20 decibels pad: now 4 of 6.' })).toHaveCount(1);
+  await expect(page.getByRole('status').filter({ hasText: '20 decibel pad: now 4 of 6.' })).toHaveCount(1);
   await page.getByRole('button', { name: 'Duplicate: 20 dB pad' }).press('Enter');
   const twin = linkNamed(page, '5. 20 dB pad, again');
   await expect(twin.getByLabel('Name')).toBeFocused();

@@ -12,7 +12,7 @@ test('a reader takes a rung out, adds one and names it; figure, table and addres
   const rung = (name: string) => figure.locator('.band-label', { hasText: name });
   await page.getByRole('button', { name: 'Build a chain of your own' }).click();
   await expect(page.locator('.builder')).toBeFocused();
-  await page.getByRole('button', { name: 'Take out 20 decibels pad' }).click();
+  await page.getByRole('button', { name: 'Take out 20 decibel pad' }).click();
   await expect(rung('20 dB pad')).toHaveCount(0);
   await expect.poll(() => search(page)).toBe('?o=pa&v=1');
   await page.getByRole('button', { name: 'Add a rung with limits' }).click();

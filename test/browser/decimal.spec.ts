@@ -38,7 +38,7 @@ test('a decimal comma chosen once holds for what is shown, texts, fields and han
   // what is shown follows, also what is drawn anew; what is spoken keeps its point
   await expect(socket).toHaveText('±0,69\u00a0dB');
   await expect(page.locator('main')).toContainText(decimalStrings.signs.point);
-  const pad = page.getByRole('slider', { name: /^20 decibels pad/ });
+  const pad = page.getByRole('slider', { name: /^20 decibel pad/ });
   await pad.press('ArrowRight');
   await expect(socket).toHaveText('±0,70\u00a0dB');
   await expect(pad).toHaveAttribute('aria-valuetext', /^0\.51 decibels$/);

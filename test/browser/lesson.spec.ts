@@ -13,7 +13,7 @@ const labels: Readonly<Record<string, string>> = {
   la: 'Calibration laboratory',
   me: 'The meter that was lent',
   mi: 'Mismatch',
-  pa: '20 decibels pad',
+  pa: '20 decibel pad',
   co: '3 metres of thin coax',
 };
 

@@ -54,7 +54,7 @@ test('an example of the standard opens with its numbers from the page of checks'
 test('a better pad earns the verdict, a better coax does not', async ({ page }) => {
   await openAt(page, SPEND);
   await expect(answers(page).first()).toHaveText('Can’t tell: ±0.71\u00a0dB');
-  await page.getByRole('textbox', { name: '3 m of thin coax, limits' }).fill('0');
+  await page.getByRole('textbox', { name: 'The thin coax, limits' }).fill('0');
   await expect(answers(page).first()).toHaveText('Can’t tell: ±0.70\u00a0dB');
   await pullKnob(page, -200);
   await expect(answers(page).first()).toContainText('Inside');

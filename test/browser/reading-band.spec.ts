@@ -10,8 +10,8 @@ const open = async (page: Page, address = '/'): Promise<void> => {
 };
 
 const level = (page: Page) => page.locator('.reading-band .answers dt').first();
-const field = (page: Page) => page.getByLabel('20 decibels pad: what it adds');
-const slider = (page: Page) => page.getByLabel('20 decibels pad: drag what it adds');
+const field = (page: Page) => page.getByLabel('20 decibel pad: what it adds');
+const slider = (page: Page) => page.getByLabel('20 decibel pad: drag what it adds');
 const ghosts = (page: Page) => page.locator('.band-ghost:visible');
 const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
 
@@ -205,7 +205,7 @@ test('what changed is spoken once, half a second after the last change', async (
   await expect(spoken).toHaveText('');
   await page.clock.runFor(600);
   await expect(spoken).toHaveText(
-    /^27\.10 decibel-milliwatts plus or minus 0\.7\d decibels, .* 20 decibels pad widens it most\.$/,
+    /^27\.10 decibel-milliwatts plus or minus 0\.7\d decibels, .* 20 decibel pad widens it most\.$/,
   );
   expect(await page.evaluate(() => (window as unknown as { said: string[] }).said)).toHaveLength(1);
 });

@@ -61,7 +61,7 @@ test('the talk shows its parts one after the other, by clicker, even while a num
 }) => {
   await page.goto(`/stage/talk/?parts=${[...parts, parts[0]].join('~')}&v=1`);
   const first = page.locator('iframe').first().contentFrame();
-  const amount = first.getByLabel('20 dB pad: what it adds');
+  const amount = first.getByLabel('20 decibel pad: what it adds');
   await expect(first.locator('astro-island[ssr]')).toHaveCount(0);
   await amount.fill('2');
   await expect(first.locator('.band-number').last()).toHaveText('±2.3\u00a0dB');
@@ -76,7 +76,7 @@ test('the talk shows its parts one after the other, by clicker, even while a num
   await page.keyboard.press('w');
   await expect(now(page)).toHaveId('s1');
   await expect(amount, 'its state is kept').toHaveValue(/^2/);
-  const again = page.locator('iframe').nth(2).contentFrame().getByLabel('20 dB pad: what it adds');
+  const again = page.locator('iframe').nth(2).contentFrame().getByLabel('20 decibel pad: what it adds');
   await expect(again, 'the same step at another place is of its own').toHaveValue('0.5');
   await page.keyboard.press('Escape');
   await page.keyboard.press('0');
@@ -113,7 +113,7 @@ test('notes of a talk move with it', async ({ page, context }) => {
     notes.locator('iframe').first().contentFrame().getByText('Read the figure from the top.'),
   ).toBeVisible();
   const amount = (window: Page) =>
-    window.locator('iframe').first().contentFrame().getByLabel('20 dB pad: what it adds');
+    window.locator('iframe').first().contentFrame().getByLabel('20 decibel pad: what it adds');
   await amount(page).fill('2');
   await expect(amount(notes), 'a number that is changed in a step').toHaveValue(/^2/);
   await page.keyboard.press('PageDown');

@@ -10,7 +10,7 @@ const open = async (page: Page, rest = ''): Promise<void> => {
 };
 const now = (page: Page) => page.locator('.slide.now');
 const told = (page: Page) => page.locator('[data-deck="told"]');
-const amount = (page: Page) => page.getByLabel('20 dB pad: what it adds');
+const amount = (page: Page) => page.getByLabel('20 decibel pad: what it adds');
 
 test('from any step one key leads to the number, ready to be typed over, and back to where the speaker was', async ({
   page,

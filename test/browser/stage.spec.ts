@@ -11,7 +11,7 @@ const open = async (page: Page, fragment = '', path = stage): Promise<void> => {
 };
 const shown = (page: Page): Promise<string[]> =>
   page.locator('.slide:visible').evaluateAll((slides) => slides.map(({ id }) => id));
-const amount = (page: Page) => page.getByLabel('20 dB pad: what it adds');
+const amount = (page: Page) => page.getByLabel('20 decibel pad: what it adds');
 
 test('a clicker moves on and back, one step at a time, and the address follows without history', async ({
   page,

@@ -2,7 +2,7 @@ import type { Page } from '@playwright/test';
 import { openAt, search } from './reader.ts';
 import { expect, test } from './site.ts';
 
-const padField = (page: Page) => page.getByRole('textbox', { name: '20 decibels pad: what it adds' });
+const padField = (page: Page) => page.getByRole('textbox', { name: '20 decibel pad: what it adds' });
 
 test('the curves are fetched when they are wanted, one a rung and one at the socket', async ({ page }) => {
   await openAt(page, '/');
@@ -38,7 +38,7 @@ test('what stands wrongly in a field gives way to a value set by the slider', as
   await openAt(page, '/');
   await padField(page).fill('abc');
   await expect(padField(page)).toHaveAttribute('aria-invalid', 'true');
-  await page.getByRole('slider', { name: '20 decibels pad: drag what it adds' }).press('ArrowRight');
+  await page.getByRole('slider', { name: '20 decibel pad: drag what it adds' }).press('ArrowRight');
   await expect(padField(page)).toHaveValue('0.51');
   await expect(padField(page)).not.toHaveAttribute('aria-invalid');
 });

@@ -16,7 +16,7 @@ const walls: Readonly<Record<string, { wall: () => VNode; answer: string; field:
   'what a better pad buys': {
     wall: () => <StageSpend />,
     answer: `Can’t tell: ±0.71${nb}dB`,
-    field: '20 dB pad, limits',
+    field: 'The pad, limits',
   },
   'a borrowed line': {
     wall: () => <StageBorrowed />,

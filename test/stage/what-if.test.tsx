@@ -35,6 +35,9 @@ describe('the number that a speaker changes in an example', () => {
     expect(all(html, /<legend>([^<]*)</g)).toEqual([`${link?.label} wrong by`]);
     const unit = link?.unit === 'dB' ? 'dB' : `% of ${link?.unit === 'percentOfVolts' ? 'volts' : 'power'}`;
     expect(all(html, /class="number-field-unit"[^>]*>([^<]*)</g)).toEqual([unit]);
+    // what is heard after the number
+    const said = link?.unit === 'dB' ? 'decibels' : unit.replace('%', 'percent');
+    expect(all(html, /<span id="[^"]*u" hidden>([^<]*)</g)).toEqual([said]);
   });
 
   it('is the trace of the load that was forgotten, with the load in its place', () => {

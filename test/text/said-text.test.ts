@@ -59,7 +59,9 @@ describe('a shown text that is said', () => {
   });
 
   test.each([
-    ['20 dB pad', '20 decibels pad'],
+    ['20 dB pad', '20 decibel pad'],
+    ['Two 20\u00a0dB pads', 'Two 20 decibel pads'],
+    ['20 dB padded', '20 decibels padded'],
     ['1 mW', '1 milliwatt'],
     ['\u22127\u00a0dBm', 'minus 7 decibel-milliwatts'],
     ['8.49 V peak', '8.49 volts peak'],

@@ -92,7 +92,7 @@ describe('the address of the line', () => {
     expect(specFaults(padsSpec)).toEqual([]);
     for (const [name, unit] of Object.entries(strings.settings.units))
       expect(kindOf(fields[name as keyof PadsFields].kind).base).toBe(unit);
-    expect(fields.moved.label).toContain(`${EXTRA_DB} dB`);
+    expect(fields.moved.label).toContain(`${EXTRA_DB} decibel pad`);
   });
 
   it('gives back every state that it was made from', () => {

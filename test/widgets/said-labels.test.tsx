@@ -14,15 +14,15 @@ test('controls are named in words, and what is seen keeps its symbols', () => {
   const names = [...html.matchAll(/<label for="[^"]*" class="visually-hidden">([^<]*)</g)].map(
     ([, name = '']) => name,
   );
-  expect(names).toContain('20 decibels pad: what it adds');
-  expect(names).toContain('20 decibels pad: drag what it adds');
+  expect(names).toContain('20 decibel pad: what it adds');
+  expect(names).toContain('20 decibel pad: drag what it adds');
   for (const name of names) expect(name).not.toMatch(BARE);
   expect(html).toContain('<th scope="row">20 dB pad</th>');
 });
 
 test('the summary says the rung that decides in words, the answer on the page has it as it is written', () => {
   const chain = chainOf(withSaidLabels(clubSheet()));
-  expect(summarise(chain)).toMatch(/20 decibels pad widens it most\.$/);
+  expect(summarise(chain)).toMatch(/20 decibel pad widens it most\.$/);
   expect(answersOf(chain)[2]?.figure).toBe('20 dB pad widens it most');
 });
 

@@ -109,7 +109,7 @@ describe('the answers', () => {
 
   it('stand in the figure as well', () => {
     expect(figureWords(prepared).lumps).toBe(`two lumps, as hard to twirl: ±0.29${nb}dB`);
-    expect(figureWords({ ...prepared, slip: 'asStandard' }).lumps).toContain(`as said ±0.50${nb}dB`);
+    expect(figureWords({ ...prepared, slip: 'asStandard' }).lumps).toContain(`dashed: ±0.50${nb}dB`);
     expect(figureWords({ ...prepared, meaning: 'certificate' }).bar).toContain(`U = 0.50${nb}dB, k = 2`);
   });
 

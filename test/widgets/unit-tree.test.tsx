@@ -150,7 +150,7 @@ describe('a unit in constants', () => {
   });
 
   it('is read aloud in words', () => {
-    expect(constantsText('spoken', 'watt')).toBe('Planck constant times caesium frequency to the 2');
+    expect(constantsText('spoken', 'watt')).toBe('Planck constant times caesium frequency squared');
     expect(constantsText('spoken', 'ohm')).toBe('Planck constant times elementary charge to the minus 2');
   });
 });
@@ -232,7 +232,7 @@ describe('the answers', () => {
 
   it('speak in words', () => {
     expect(summarise(prepared)).toBe(
-      '1 watt is about 1.7859292 times ten to the 13 times Planck constant times caesium frequency to the 2. 501 milliwatts, 428 to 587. 6.25 (5.77 to 6.77) times ten to the 17 charges a second. 1 of 6 units unfolded.',
+      '1 watt is about 1.7859292 times ten to the 13 times Planck constant times caesium frequency squared. 501 milliwatts, 428 to 587. 6.25 (5.77 to 6.77) times ten to the 17 charges a second. 1 of 6 units unfolded.',
     );
   });
 });

@@ -145,7 +145,7 @@ describe('the answers', () => {
   it('give verdict, chance and what would be inside', () => {
     const [verdict, chance, accepted] = answersOf(club);
     expect(verdict.figure).toBe('Can’t tell');
-    expect(verdict.words).toBe(`28.20${nb}dBm ±0.69${nb}dB (k = 2), by a guard band of 1.00 U`);
+    expect(verdict.words).toBe(`28.20${nb}dBm ±0.69${nb}dB (k = 2), by a guard band of 1.00 times U`);
     expect(chance.figure).toBe(`80.8${nb}% within`);
     expect(chance.words).toContain('0.87 u away');
     expect(accepted.figure).toBe(`Inside: 26.19 to 27.81${nb}dBm`);
@@ -183,7 +183,7 @@ describe('the answers', () => {
 
   it('speak in words without signs', () => {
     expect(summarise(club)).toBe(
-      'Can’t tell: 28.20 decibel-milliwatts plus or minus 0.69 decibels (coverage factor 2), by a guard band of 1.00 U. 80.8 percent within the limits. Called inside: 26.19 to 27.81 decibel-milliwatts.',
+      'Can’t tell: 28.20 decibel-milliwatts plus or minus 0.69 decibels (coverage factor 2), by a guard band of 1.00 times U. 80.8 percent within the limits. Called inside: 26.19 to 27.81 decibel-milliwatts.',
     );
   });
 });

@@ -57,19 +57,20 @@ export function InstrumentChoice<Key extends ChoiceKey>({
   readonly words: Readonly<Record<InstrumentEntries[Key], string>>;
   readonly help?: string;
 }) {
-  const problem = problemAt(problems, fieldPath(name));
+  const id = controlId(fieldPath(name));
   return (
     <div>
       <SelectField
-        id={controlId(fieldPath(name))}
+        id={id}
         label={strings.labels[name]}
         help={help}
+        about={`${id}-problem`}
         value={value[name]}
         options={options}
         words={words}
         onChoice={(chosen) => onChange({ [name]: chosen })}
       />
-      <Problem>{problem}</Problem>
+      <Problem id={`${id}-problem`}>{problemAt(problems, fieldPath(name))}</Problem>
     </div>
   );
 }

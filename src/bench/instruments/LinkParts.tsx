@@ -51,21 +51,23 @@ function Choice({ link, method, day, send, name, items }: LinkInstrumentProps & 
   const on = dayOfUse(day);
   const why = whyNot(value, method, link);
   const age = ageWords(value, on);
+  const id = controlId(linkPath(link.id, 'instrument'));
   return (
     <>
       <SelectField
-        id={controlId(linkPath(link.id, 'instrument'))}
+        id={id}
         label={strings.choose}
+        about={`${id}-states ${id}-age`}
         value={known.id}
         options={items.map(({ id }) => id)}
         words={Object.fromEntries(items.map((item) => [item.id, fullName(item.value)]))}
-        onChoice={(id) => {
-          setChosen(id);
+        onChoice={(code) => {
+          setChosen(code);
           setDone('');
         }}
       />
-      <p>{[statementLine(value), why && strings[why]].filter(Boolean).join('. ')}</p>
-      <Problem>{age?.warns && age.text}</Problem>
+      <p id={`${id}-states`}>{[statementLine(value), why && strings[why]].filter(Boolean).join('. ')}</p>
+      <Problem id={`${id}-age`}>{age?.warns && age.text}</Problem>
       <p>
         <button
           type="button"

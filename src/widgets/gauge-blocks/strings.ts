@@ -26,7 +26,9 @@ export const strings = {
     along: 'µm over nominal, or over the other',
   },
   lane: {
-    stack: (last: string, before: readonly number[]): string => `Stack, ${sum(last, before)}`,
+    /** A long sum needs the room, and says by itself that it is a stack. */
+    stack: (last: string, before: readonly number[]): string =>
+      before.length < 3 ? `Stack, ${sum(last, before)}` : sum(last, before),
     single: (last: string): string => `Single block, ${last}`,
     detail: ({ celsius, warmth }: { celsius: string; warmth: string }): string =>
       `at ${celsius}: warmth ${warmth}`,

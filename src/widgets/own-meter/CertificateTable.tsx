@@ -6,28 +6,32 @@ import { strings } from './strings.ts';
 export function CertificateTable() {
   const { caption, shows, correction, expanded } = strings.table;
   return (
-    <table class="certificate">
-      <caption>{caption}</caption>
-      <thead>
-        <tr>
-          <th scope="col">{shows}</th>
-          <th scope="col" class="number">
-            {correction}
-          </th>
-          <th scope="col" class="number">
-            {expanded}
-          </th>
-        </tr>
-      </thead>
-      <tbody>
-        {certificate().map((line) => (
-          <tr key={line.at}>
-            <th scope="row">{levelText('shown', { levelDbm: line.at, decimals: 0 })}</th>
-            <td class="number">{changeText('shown', { value: line.correction, decimals: 2, unit: 'dB' })}</td>
-            <td class="number">{dbText('shown', { db: line.expanded, decimals: 2 })}</td>
+    <section class="scroll" aria-label={caption} tabIndex={0}>
+      <table class="certificate">
+        <caption>{caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{shows}</th>
+            <th scope="col" class="number">
+              {correction}
+            </th>
+            <th scope="col" class="number">
+              {expanded}
+            </th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {certificate().map((line) => (
+            <tr key={line.at}>
+              <th scope="row">{levelText('shown', { levelDbm: line.at, decimals: 0 })}</th>
+              <td class="number">
+                {changeText('shown', { value: line.correction, decimals: 2, unit: 'dB' })}
+              </td>
+              <td class="number">{dbText('shown', { db: line.expanded, decimals: 2 })}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
   );
 }

@@ -149,7 +149,8 @@ export function figureWords(lay: Lay, values: RowState, whole: WholeRow | undefi
   const endToEnd = budget.reduce((sum, row) => sum + row.standardUncertainty, 0);
   return {
     first: figure.lengths(size('shown', endToEnd)),
-    second: `${figure.together(size('shown', standardUncertainty))}${dashed}`,
+    // beside what is dashed there is less room
+    second: `${figure[dashed ? 'turned' : 'together'](size('shown', standardUncertainty))}${dashed}`,
     axis,
   };
 }

@@ -17,7 +17,7 @@ const fields = {
   moved: {
     ...tenths,
     key: 'mo',
-    label: 'A further 10 dB pad takes off',
+    label: 'A further 10 decibel pad takes off',
     kind: 'loss',
     min: 5,
     max: 15,

@@ -1,5 +1,6 @@
 import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { fieldText } from '../../text/field-text.ts';
+import { type UnitName, unitText } from '../../text/units.ts';
 import { afterLeaving, afterReading, NO_DRAFT, typed as typedDraft } from './draft.ts';
 import { Problem } from './Problem.tsx';
 import { useDecimal } from './use-decimal.ts';
@@ -14,7 +15,9 @@ export interface NumberFieldProps {
   readonly label: string;
   /** The value as text with a point, in the form the reader would type it; the reader's own decimal sign comes in here. */
   readonly shown: string;
-  readonly unit: string;
+  readonly unit: UnitName;
+  /** What stands behind the unit, with its space: what a percentage is of. */
+  readonly of?: string | undefined;
   /** May load what it reads with, on first use. */
   readonly read: (text: string) => Promise<Reading>;
   readonly onValue: (value: number) => void;
@@ -24,7 +27,7 @@ export interface NumberFieldProps {
  * A field for one number with its unit. What is typed stays as typed while it is being edited or is wrong; a value that
  * changes elsewhere (a drag, an undo) replaces it.
  */
-export function NumberField({ label, shown, unit, read, onValue }: NumberFieldProps) {
+export function NumberField({ label, shown, unit, of = '', read, onValue }: NumberFieldProps) {
   const [{ text: draft, problem }, setDraft] = useState(NO_DRAFT);
   const typed = useRef('');
   const editing = useRef(false);
@@ -62,12 +65,15 @@ export function NumberField({ label, shown, unit, read, onValue }: NumberFieldPr
           spellcheck={false}
           value={draft ?? fieldText(shown, decimal)}
           aria-invalid={problem ? 'true' : undefined}
-          aria-describedby={`${id}p`}
+          aria-describedby={`${id}u ${id}p`}
           onInput={(event) => edit(event.currentTarget.value)}
           onBlur={() => setDraft(afterLeaving)}
         />
         <span class="number-field-unit" aria-hidden="true">
-          {unit}
+          {unitText('shown', unit, '2') + of}
+        </span>
+        <span id={`${id}u`} hidden>
+          {unitText('spoken', unit, '2') + of}
         </span>
       </span>
       <Problem id={`${id}p`}>{problem}</Problem>

@@ -11,13 +11,15 @@ export interface SelectFieldProps<Code extends string> {
   readonly words: Readonly<Record<Code, string>>;
   /** One short sentence on what belongs here. */
   readonly help?: string | undefined;
+  /** Ids of what stands elsewhere and says more of it. */
+  readonly about?: string | undefined;
   readonly class?: string;
   readonly onChoice: (code: Code) => void;
 }
 
 /** A labelled choice of one of several. */
 export function SelectField<Code extends string>(props: SelectFieldProps<Code>) {
-  const { id, label, value, options, groups, words, help, onChoice } = props;
+  const { id, label, value, options, groups, words, help, about, onChoice } = props;
   const choose = (text: string): void => {
     const code = options.find((option) => option === text);
     if (code !== undefined) onChoice(code);
@@ -29,7 +31,7 @@ export function SelectField<Code extends string>(props: SelectFieldProps<Code>) 
       <select
         id={id}
         value={value}
-        aria-describedby={help === undefined ? undefined : `${id}-help`}
+        aria-describedby={[help && `${id}-help`, about].filter(Boolean).join(' ') || undefined}
         onChange={(event) => choose(event.currentTarget.value)}
       >
         {children}

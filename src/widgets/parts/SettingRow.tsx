@@ -1,7 +1,7 @@
 import { useId } from 'preact/hooks';
 import type { ChoiceSpec, NumberSpec } from '../../address/field-spec.ts';
 import { numberText, quantityText } from '../../text/quantity-text.ts';
-import { type UnitName, unitText } from '../../text/units.ts';
+import type { UnitName } from '../../text/units.ts';
 import { NumberField } from './NumberField.tsx';
 import { readerOf } from './read-amount.ts';
 import { Slider } from './Slider.tsx';
@@ -47,7 +47,7 @@ export function NumberRow({ name, field, value, words, onValue }: RowProps<Numbe
           <NumberField
             label={label}
             shown={numberText('ascii', { value, decimals })}
-            unit={unitText('shown', unit, '2')}
+            unit={unit}
             read={readerOf(field)}
             onValue={set}
           />

@@ -51,7 +51,7 @@ export function RatioTable({ state, send }: { state: RatioState; send: (action: 
           field={{
             label: strings.fieldPower,
             shown: typed(dbToPowerRatio(gainDb(db))),
-            unit: '',
+            unit: 'none',
             read: readPower,
             onValue: (ratio) => send({ type: 'ratio', of: 'power', ratio }),
           }}
@@ -62,7 +62,7 @@ export function RatioTable({ state, send }: { state: RatioState; send: (action: 
           field={{
             label: strings.fieldVolts,
             shown: typed(dbToAmplitudeRatio(gainDb(db))),
-            unit: '',
+            unit: 'none',
             read: readVolts,
             onValue: (ratio) => send({ type: 'ratio', of: 'volts', ratio }),
           }}

@@ -2,7 +2,6 @@ import { amountOf } from '../../sheet/amount.ts';
 import type { BandChain, Cumulative, Rung } from '../../sheet/chain.ts';
 import { percentText, quantityText } from '../../text/quantity-text.ts';
 import { amountText, statedDecimals, statementText } from '../../text/statement-text.ts';
-import { unitText } from '../../text/units.ts';
 import { bandText } from '../parts/band-rows.ts';
 import { NumberField } from '../parts/NumberField.tsx';
 import { readerOf } from '../parts/read-amount.ts';
@@ -80,7 +79,7 @@ function RungRow({ rung, chain, send }: RungControlsProps & { rung: Rung<Cumulat
           <NumberField
             label={strings.field(link.said ?? link.label)}
             shown={amountText(amount)}
-            unit={unitText('shown', unit, '')}
+            unit={unit}
             read={READERS[unit]}
             onValue={set}
           />

@@ -26,8 +26,8 @@ const fields = {
   },
   meter: { ...half, key: 'me', label: 'The meter that was lent, limits', default: 0.25 },
   mismatch: { ...half, key: 'mi', label: 'Mismatch, U-shaped limits', default: 0.16 },
-  pad: { ...half, key: 'pa', label: '20 dB pad, limits', default: 0.5 },
-  coax: { ...half, key: 'co', label: '3 m of thin coax, limits', default: 0.05 },
+  pad: { ...half, key: 'pa', label: 'The pad, limits', default: 0.5 },
+  coax: { ...half, key: 'co', label: 'The thin coax, limits', default: 0.05 },
   scatter: { ...half, key: 'sc', label: 'Scatter of one reading (s)', min: 0.01, max: 0.5, default: 0.15 },
   count: {
     type: 'number',

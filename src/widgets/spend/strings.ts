@@ -4,8 +4,8 @@ import type { SettingsWords } from '../parts/SettingRow.tsx';
 const link: Readonly<Record<Spendable, string>> = {
   meter: 'The meter that was lent',
   mismatch: 'Mismatch',
-  pad: '20 dB pad',
-  coax: '3 m of thin coax',
+  pad: 'The pad',
+  coax: 'The thin coax',
   readings: 'More readings',
 };
 
@@ -13,7 +13,7 @@ const link: Readonly<Record<Spendable, string>> = {
 export const strings = {
   name: 'The result’s band, over how good one link is made',
   description: (summary: string): string =>
-    `Along: how good the chosen link is. Up: dB from the reading; the strip is the result’s U. ${summary}`,
+    `Along: how good the chosen link is. Up: decibels from the reading; the strip is the result’s U. ${summary}`,
   up: 'dB from the reading',
   along: {
     meter: 'limits of the meter, ± dB',

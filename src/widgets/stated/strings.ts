@@ -11,7 +11,7 @@ export const strings = {
     endless: (text: string): string => `bar without ends: U = ${text}, k = 2`,
     lumps: (text: string): string => `two lumps, as hard to twirl: ${text}`,
     lumpsSaid: ({ right, said }: { right: string; said: string }): string =>
-      `lumps ${right}; dashed, as said ${said}`,
+      `lumps ${right}; dashed: ${said}`,
     strip: (text: string): string => `twice as far, k = 2: ${text}`,
     axis: 'deviation, dB',
   },

@@ -2,14 +2,14 @@
 export const strings = {
   name: 'Three readings and their two means',
   description: (summary: string): string =>
-    `Levels in dBm on an even ruler, and the powers they stand for on one of the same length. ${summary}`,
+    `Levels in decibel-milliwatts on an even ruler, and the powers they stand for on one of the same length. ${summary}`,
   levelRuler: 'Level, dBm',
   powerRuler: 'Power, mW',
   decibelsLane: (text: string): string => `by dB: ${text}`,
   powersLane: (text: string): string => `by power: ${text}`,
   decibels: (figure: string): string => `${figure}, decibels averaged`,
   decibelsWords: (power: string): string =>
-    `${power}: right where the power stands still and the instrument scatters in dB`,
+    `${power}: right where the power stands still and the instrument scatters in decibels`,
   powers: (figure: string): string => `${figure}, powers averaged`,
   powersWords: (power: string): string =>
     `${power}: right where the power itself changes; what a thermal meter would show, each reading lasting as long`,

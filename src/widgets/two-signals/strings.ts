@@ -2,7 +2,7 @@
 export const strings = {
   name: 'Two signals in one load',
   description: (summary: string): string =>
-    `Levels in dBm on an even ruler, the powers they stand for and the volts across 50 ohms below it. ${summary}`,
+    `Levels in decibel-milliwatts on an even ruler, the powers they stand for and the volts across 50 ohms below it. ${summary}`,
   levels: 'Level, dBm',
   powers: 'Power',
   volts: 'Volts RMS',

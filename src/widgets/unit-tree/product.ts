@@ -30,7 +30,11 @@ function factorText(style: Style, [of, power]: Factor): string {
   const named = isTreeUnit(of) ? strings.unitNames[of] : constant;
   const { symbol, name } = named ?? { symbol: of, name: of };
   if (style === 'spoken')
-    return power === 1 ? name : `${name} to the ${power < 0 ? `minus ${-power}` : power}`;
+    return power === 1
+      ? name
+      : power === 2
+        ? `${name} squared`
+        : `${name} to the ${power < 0 ? `minus ${-power}` : power}`;
   if (baseOf(style) === 'ascii') return power === 1 ? symbol : `${symbol}^${power}`;
   return `${symbol}${raisedText(power)}`;
 }

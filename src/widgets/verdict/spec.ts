@@ -49,7 +49,7 @@ const fields = {
     default: 95,
   },
   reading: { ...level, key: 're', label: 'Measured level', min: 24, max: 30, default: 28.2 },
-  expanded: { ...ratio, key: 'ex', label: 'U (k = 2)', default: 0.69 },
+  expanded: { ...ratio, key: 'ex', label: 'Expanded uncertainty U (k = 2)', default: 0.69 },
   lower: { ...level, key: 'lo', label: 'Lower limit', min: 24.5, max: 26.5, default: 25.5 },
   upper: { ...level, key: 'up', label: 'Upper limit', min: 27.5, max: 29.5, default: 28.5 },
   spread: { ...ratio, key: 'sp', label: 'Such transmitters spread by (one σ)', default: 0.8 },

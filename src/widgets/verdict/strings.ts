@@ -39,7 +39,7 @@ export const strings = {
     `${reading} ${band} (k = 2), by ${chosen}`,
   ruleNamed: {
     simple: ruleWords.simple,
-    guardBand: (multiplier: string): string => `a guard band of ${multiplier} U`,
+    guardBand: (multiplier: string): string => `a guard band of ${multiplier} times U`,
     probability: (percent: string): string => `a required probability of ${percent}`,
   },
   conforms: (share: string): string => `${share} within`,
