@@ -49,7 +49,7 @@ const MEASURES: Readonly<Record<LineBandFrame, LineBandMeasures>> = {
   narrow: {
     width: 300,
     height: 326,
-    across: [42, 282],
+    across: [48, 282],
     down: [34, 252],
     ticks: [4, 5],
     tickRoom: 44,

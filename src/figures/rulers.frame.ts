@@ -31,7 +31,7 @@ export interface RulersMeasures {
 
 const WIDE: RulersMeasures = {
   width: 880,
-  axis: [236, 862],
+  axis: [236, 856],
   head: 8,
   foot: 46,
   lanePitch: 30,
@@ -52,7 +52,7 @@ const MEASURES: Readonly<Record<RulersFrame, RulersMeasures>> = {
   wide: WIDE,
   narrow: {
     width: 300,
-    axis: [14, 286],
+    axis: [14, 280],
     head: 6,
     foot: 44,
     lanePitch: 27,

@@ -16,6 +16,8 @@ import type {
 const LETTER = 0.58;
 /** Least room between two numbers, and between a step and the words beside it, as shares of the letters' size. */
 const GAP = 0.6;
+/** How many times as wide a number is with letters as far apart as a reader may set them. */
+const SPACED = 1.2;
 
 /** Below the last ruler where no knob hangs from it. */
 const FOOT_WITHOUT_KNOB = 6;
@@ -93,7 +95,7 @@ function namedTicks(ruler: Ruler, scale: LinearScale, measures: RulersMeasures):
     const x = scale(tick.at);
     const place = { from: x - half, to: x + half };
     const gap = GAP * measures.fontSize;
-    const cut = place.from < 0 || place.to > measures.width;
+    const cut = place.from < 0 || x + SPACED * half > measures.width;
     if (cut || taken.some(({ from, to }) => place.from < to + gap && place.to > from - gap)) continue;
     taken.push(place);
     names.add(tick);

@@ -28,7 +28,7 @@ export interface VerdictBandMeasures {
 const WIDE: VerdictBandMeasures = {
   width: 880,
   height: 330,
-  across: [24, 856],
+  across: [33, 847],
   numbersY: 18,
   lane: [28, 64],
   namesY: 52,
@@ -48,7 +48,7 @@ const MEASURES: Readonly<Record<VerdictBandFrame, VerdictBandMeasures>> = {
   narrow: {
     width: 300,
     height: 308,
-    across: [16, 284],
+    across: [22, 278],
     numbersY: 14,
     lane: [24, 56],
     namesY: 45,

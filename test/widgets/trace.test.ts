@@ -113,6 +113,6 @@ describe('words beside the marks', () => {
       mean: [`mean 497${nb}mW`],
       slipped: [],
     });
-    expect(traceLabels({ ...prepared, slip: 'peakAsRms' }).slipped).toEqual([`the slip 994${nb}mW`]);
+    expect(traceLabels({ ...prepared, slip: 'peakAsRms' }).slipped).toEqual([`slip 994${nb}mW`]);
   });
 });

@@ -9,7 +9,7 @@ export const strings = {
   axes: {
     meter: { up: 'dB to be added', along: 'our meter shows, dBm', limit: '' },
     thermometer: {
-      up: '0.001 °C to be added, from −0.160 °C on',
+      up: '0.001 °C to add, over −0.160 °C',
       along: 'thermometer shows, °C',
       limit: '',
     },

@@ -37,7 +37,7 @@ export const strings = {
   description: (summary: string): string =>
     `The power averaged over single cycles of radio frequency, over time, with the peak envelope power, the carrier power and the mean as lines. ${summary}`,
   axes: { power: 'watts, over one cycle', time: 'time' },
-  marks: { peak: 'PEP', carrier: 'carrier', mean: 'mean', slipped: 'the slip' },
+  marks: { peak: 'PEP', carrier: 'carrier', mean: 'mean', slipped: 'slip' },
   shares: {
     name: 'What goes in and what comes out',
     supply: (power: string): string => `From the supply: ${power}`,

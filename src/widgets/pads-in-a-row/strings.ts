@@ -21,7 +21,11 @@ export const strings = {
     asked: '95 % of the sums: being worked out',
     lengths: (text: string): string => `u of each, end to end: ${text}`,
     together: (text: string): string => `at right angles: ${text}`,
-    turned: (text: string): string => `turned: ${text}`,
+    /** The same two with what is dashed, which takes their room. */
+    short: {
+      most: (text: string): string => `95 %: ${text}`,
+      together: (text: string): string => `result: ${text}`,
+    },
     said: (text: string): string => `; dashed: ${text}`,
     axis: { straight: 'off by, dB', angles: 'u, dB' } satisfies Record<Lay, string>,
   },

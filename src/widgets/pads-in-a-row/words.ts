@@ -135,10 +135,12 @@ export function figureWords(lay: Lay, values: RowState, whole: WholeRow | undefi
   const { figure } = strings;
   const said = saidOf(values.claim, values);
   const dashed = said === undefined ? '' : figure.said(band('shown', said));
+  const named = dashed === '' ? figure : figure.short;
   const axis = figure.axis[lay];
   if (lay === 'straight') {
     const limits = band('shown', limitsOf(values));
-    const most = whole ? figure.most(band('shown', whole.halfWidth)) : figure.asked;
+    const asked = dashed === '' ? figure.asked : named.most('…');
+    const most = whole ? named.most(band('shown', whole.halfWidth)) : asked;
     return {
       first: isEndless(values) ? figure.endless(limits) : figure.limits(limits),
       second: `${most}${dashed}`,
@@ -149,8 +151,7 @@ export function figureWords(lay: Lay, values: RowState, whole: WholeRow | undefi
   const endToEnd = budget.reduce((sum, row) => sum + row.standardUncertainty, 0);
   return {
     first: figure.lengths(size('shown', endToEnd)),
-    // beside what is dashed there is less room
-    second: `${figure[dashed ? 'turned' : 'together'](size('shown', standardUncertainty))}${dashed}`,
+    second: `${named.together(size('shown', standardUncertainty))}${dashed}`,
     axis,
   };
 }

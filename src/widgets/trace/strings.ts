@@ -18,7 +18,7 @@ export const strings = {
   name: 'A trace across a load, with its measures',
   description: (summary: string): string =>
     `Two periods of the voltage across the load, with peak, RMS and rectified average as lines and the height from trough to crest as a bracket; below, the power in the load from moment to moment with its mean. ${summary}`,
-  axes: { volts: 'volts across the load', power: 'watts in the load', time: 'periods' },
+  axes: { volts: 'volts at the load', power: 'watts in the load', time: 'periods' },
   marks: {
     peak: 'peak',
     rms: 'RMS',
@@ -26,7 +26,7 @@ export const strings = {
     whole: 'trough to crest',
     greatest: 'greatest',
     mean: 'mean',
-    slipped: 'the slip',
+    slipped: 'slip',
   },
   measures: ({ peak, rms, average }: { peak: string; rms: string; average: string }): string =>
     `${peak}, ${rms}, rectified average ${average}`,
