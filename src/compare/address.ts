@@ -3,6 +3,7 @@ import { encode } from '../address/encode.ts';
 import type { AddressSpec } from '../address/field-spec.ts';
 import { LONGEST_ADDRESS } from '../address/repair.ts';
 import { text } from '../bench/address/address-codes.ts';
+import { cleanText } from '../text/clean.ts';
 import { demonstrationCompare } from './demonstration.ts';
 import { blankCompare, type CompareEntries, FEWEST_ROWS, MOST_ROWS } from './entries.ts';
 import { strings } from './strings.ts';
@@ -42,10 +43,11 @@ export const compareAddressSpec = () => {
 export function compareFragment(entries: CompareEntries): string | undefined {
   const encoded = ({ rows, same, apart }: CompareEntries): string =>
     encode(compareAddressSpec(), {
-      rows: rows.map(({ address, point }) => ({ address, point })),
+      rows: rows.map(({ address, point }) => ({ address: cleanText(address), point })),
       same: same.slice(0, MOST_NAMES).map((name) => ({ name })),
       apart: apart.slice(0, MOST_NAMES).map((name) => ({ name })),
     });
+  if (entries.rows.some(({ address }) => address.length > LONGEST_ADDRESS)) return undefined;
   const own = encoded(entries);
   if (own === encoded(demonstrationCompare())) return '';
   return own.length > LONGEST_ADDRESS ? undefined : own;

@@ -26,7 +26,7 @@ export interface UnitTreeMeasures {
 const WIDE: UnitTreeMeasures = {
   width: 984,
   form: 'tree',
-  indent: 138,
+  indent: 132,
   row: 44,
   pressed: 44,
   box: 32,

@@ -60,6 +60,9 @@ test('readings in turn give a correction, an address that opens them again, and 
 
   // a pad at DC in its place, and too much voltage for it
   await page.getByRole('button', { name: 'A pad at DC' }).click();
+  // it begins anew at its head, which is in sight
+  await expect(page.locator('#field-kind')).toBeFocused();
+  await expect(page.locator('#field-kind')).toBeInViewport();
   await expect.poll(async () => (await answers(page))[0]).toBe('10.006\u00a0dB ±0.045\u00a0dB');
   await field(page, 'Rated power').fill('100 mW');
   await expect(page.locator('.bench-result .caution')).toContainText('it is too much');

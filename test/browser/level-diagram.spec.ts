@@ -50,7 +50,7 @@ test('a level may be typed in watts, a loss in decibels only', async ({ page }) 
   await expect(answer(page, 0)).toHaveText(`\u221210.1${nb}dBm, 97.7${nb}µW`); // 30 - 40.1
   await field(page, 'First pad').fill('10 dBm');
   await expect(field(page, 'First pad')).toHaveAttribute('aria-invalid', 'true');
-  await expect(field(page, 'First pad')).toHaveAccessibleDescription(/A loss is expected, in dB/);
+  await expect(field(page, 'First pad')).toHaveAccessibleDescription(/A loss is expected, in decibels/);
 });
 
 test('an amplifier in front is told as too much, in words', async ({ page }) => {

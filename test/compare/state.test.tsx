@@ -134,6 +134,23 @@ describe('the page’s address', () => {
   test('what is too long for an address is not cut', () => {
     const rows = [1, 2].map((number) => ({ id: `sheet${number}`, address: 'x'.repeat(60_000), point: '' }));
     expect(compareFragment({ rows, same: [], apart: [] })).toBeUndefined();
+    const [row] = rows;
+    const longer = row ? [{ ...row, address: 'x'.repeat(100_001) }] : [];
+    expect(compareFragment({ rows: longer, same: [], apart: [] })).toBeUndefined();
+  });
+
+  test('takes whatever may be typed or pasted into a row, line ends among it', () => {
+    const opened = (typed: string): string | undefined => {
+      const rows = [1, 2].map((number) => ({ id: `sheet${number}`, address: typed, point: '' }));
+      return readCompareFragment(compareFragment({ rows, same: [], apart: [] }) ?? '').entries?.rows[0]
+        ?.address;
+    };
+    expect(opened(`${address}\n`)).toBe(`${address} `);
+    fc.assert(
+      fc.property(fc.string({ unit: 'binary', maxLength: 80 }), (typed) => {
+        expect(() => opened(typed)).not.toThrow();
+      }),
+    );
   });
 });
 

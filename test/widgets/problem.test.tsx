@@ -124,6 +124,16 @@ describe('what is wrong', () => {
     expect(refused?.tag).toBe(regions(shelf())[0]?.tag);
   });
 
+  it('is seen with the symbols that may be typed, and heard in words', () => {
+    const html = render(<Problem>A level is expected, in dBm or W, for example 23 dBm.</Problem>);
+    expect(html).toContain(
+      '<span aria-hidden="true">A level is expected, in dBm or W, for example 23 dBm.</span>',
+    );
+    expect(html).toContain(
+      '<span class="visually-hidden">A level is expected, in decibel-milliwatts or watts, for example 23 decibel-milliwatts.</span>',
+    );
+  });
+
   it('leaves its place empty where a condition does not hold', () => {
     expect(render(<Problem>{false}</Problem>)).toBe('<p class="problem" role="status"></p>');
   });

@@ -1,3 +1,4 @@
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { controlId } from '../../bench/form/keys.ts';
 import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
 import { FIELDS_HELP } from '../../widgets/parts/decimal-help.ts';
@@ -49,8 +50,17 @@ export function Form({ state, send }: { readonly state: BorrowState; readonly se
   );
 }
 
-/** Prepared calibrations and empty forms; undo brings back what stood here. */
+/** Prepared calibrations and empty forms; undo brings back what stood here. The form begins anew at its head: there the focus goes. */
 function Begin({ send }: { readonly send: PartProps['send'] }) {
+  const begun = useRef(false);
+  useLayoutEffect(() => {
+    if (begun.current) document.getElementById(controlId('kind'))?.focus();
+    begun.current = false;
+  });
+  const begin: PartProps['send'] = (action) => {
+    begun.current = true;
+    send(action);
+  };
   return (
     <fieldset class="bench-part needs-script">
       <legend>{strings.begin}</legend>
@@ -60,7 +70,7 @@ function Begin({ send }: { readonly send: PartProps['send'] }) {
             key={name}
             type="button"
             class="plain"
-            onClick={() => send({ type: 'demonstration', name })}
+            onClick={() => begin({ type: 'demonstration', name })}
           >
             {strings.demonstrations[name]}
           </button>
@@ -68,7 +78,7 @@ function Begin({ send }: { readonly send: PartProps['send'] }) {
       </p>
       <p class="point-actions">
         {BORROW_KINDS.map((kind) => (
-          <button key={kind} type="button" class="plain" onClick={() => send({ type: 'fresh', kind })}>
+          <button key={kind} type="button" class="plain" onClick={() => begin({ type: 'fresh', kind })}>
             {strings.beginKinds[kind]}
           </button>
         ))}

@@ -1,43 +1,49 @@
-import type { UnitName } from '../units.ts';
+import { type UnitName, unitText } from '../units.ts';
 
-/** How people write each unit, spaces left out, micro as u. The first is the usual one. */
+/** How people write each unit beside its words, spaces left out, micro as u. The first is the usual one. */
 const spellings = (): Readonly<Partial<Record<UnitName, readonly string[]>>> => ({
-  dB: ['dB', 'decibel', 'decibels'],
+  dB: ['dB'],
   dBm: ['dBm', 'dBmW'],
   dBW: ['dBW'],
   kW: ['kW'],
-  W: ['W', 'watt', 'watts'],
-  mW: ['mW', 'milliwatt', 'milliwatts'],
-  uW: ['uW', 'microwatt', 'microwatts'],
+  W: ['W'],
+  mW: ['mW'],
+  uW: ['uW'],
   nW: ['nW'],
-  V: ['V', 'volt', 'volts'],
-  mV: ['mV', 'millivolt', 'millivolts'],
+  V: ['V'],
+  mV: ['mV'],
   Vrms: ['Vrms', 'Veff'],
   Vpp: ['Vpp', 'Vp-p', 'Vpk-pk'],
   Vp: ['Vp', 'Vpk', 'Vpeak'],
-  ohm: ['ohm', 'ohms'],
+  ohm: ['ohm'],
   kohm: ['kohm', 'kohms'],
-  A: ['A', 'ampere', 'amperes', 'amp', 'amps'],
-  mA: ['mA', 'milliampere', 'milliamperes'],
-  percent: ['%', 'percent', 'pct'],
+  A: ['A', 'amp', 'amps'],
+  mA: ['mA'],
+  percent: ['%', 'pct'],
   ppm: ['ppm'],
-  K: ['K', 'kelvin', 'kelvins'],
+  K: ['K'],
   degC: ['\u00b0C', 'degC', 'C'],
   kHz: ['kHz'],
-  MHz: ['MHz', 'megahertz'],
+  MHz: ['MHz'],
   GHz: ['GHz'],
-  um: ['um', 'micrometre', 'micrometres', 'micrometer', 'micrometers'],
-  mm: ['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'],
-  m: ['m', 'metre', 'metres', 'meter', 'meters'],
-  s: ['s', 'second', 'seconds'],
+  um: ['um', 'micrometer', 'micrometers'],
+  mm: ['mm', 'millimeter', 'millimeters'],
+  m: ['m', 'meter', 'meters'],
+  s: ['s'],
 });
+
+/** The words that are heard where a unit is told can be typed as well, for one and for several. */
+const words = (unit: UnitName): readonly string[] =>
+  ['1', '2'].map((count) => unitText('spoken', unit, count).replaceAll(' ', ''));
 
 let exact: Map<string, UnitName> | undefined;
 let anyCase: Map<string, UnitName> | undefined;
 
 function fill(): { exact: Map<string, UnitName>; anyCase: Map<string, UnitName> } {
   const names = Object.entries(spellings()) as [UnitName, readonly string[]][];
-  const rows = names.flatMap(([unit, words]) => words.map((word) => [word, unit] as const));
+  const rows = names.flatMap(([unit, short]) =>
+    [...short, ...words(unit)].map((word) => [word, unit] as const),
+  );
   return { exact: new Map(rows), anyCase: new Map(rows.map(([word, unit]) => [word.toLowerCase(), unit])) };
 }
 

@@ -1,4 +1,5 @@
 import type { ComponentChildren } from 'preact';
+import { saidUnits } from '../../text/said-units.ts';
 
 interface ProblemProps {
   /** What a field is described by. */
@@ -9,4 +10,18 @@ interface ProblemProps {
 }
 
 /** What is wrong with what was typed. It stands in the page before it says anything: what comes with its words is not heard. */
-export const Problem = (props: ProblemProps) => <p class="problem" role="status" {...props} />;
+export function Problem({ children, ...props }: ProblemProps) {
+  const said = typeof children === 'string' ? saidUnits(children) : children;
+  return (
+    <p class="problem" role="status" {...props}>
+      {said === children ? (
+        children
+      ) : (
+        <>
+          <span aria-hidden="true">{children}</span>
+          <span class="visually-hidden">{said}</span>
+        </>
+      )}
+    </p>
+  );
+}

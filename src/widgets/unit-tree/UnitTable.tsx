@@ -32,10 +32,7 @@ export function UnitTable({ state, onFold }: TableProps) {
         ))}
         {constants.map((of) => (
           <tr key={of}>
-            <th
-              scope="row"
-              class="nowrap"
-            >{`${strings.constantNames[of].symbol}\u00a0${strings.constantNames[of].name}`}</th>
+            <th scope="row">{`${strings.constantNames[of].symbol}\u00a0${strings.constantNames[of].name}`}</th>
             <td colSpan={3}>{fixed(constantText('shown', of))}</td>
           </tr>
         ))}
@@ -54,7 +51,7 @@ function UnitRow({ unit, open, state, onFold }: RowProps) {
   const { symbol, name } = strings.unitNames[unit];
   return (
     <tr>
-      <th scope="row" class="nowrap">
+      <th scope="row">
         {`${symbol}\u00a0${name} `}
         <button
           type="button"
