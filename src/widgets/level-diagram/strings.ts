@@ -46,8 +46,7 @@ export const strings = {
   erp: 'Over a dipole: ERP',
   bypassed: 'bypassed',
   heat: ({ gain, heat }: { gain: string; heat: string }): string => `${gain}, up to ${heat} of heat`,
-  tooMuch: ({ gain, power }: { gain: string; power: string }): string =>
-    `${gain}: TOO MUCH, up to ${power}`,
+  tooMuch: ({ gain, power }: { gain: string; power: string }): string => `${gain}: TOO MUCH, up to ${power}`,
   inputDetail: (level: string): string => `at most ${level}`,
   inputTooMuch: (level: string): string => `TOO MUCH: up to ${level}`,
   atInput: ({ loss, most }: { loss: string; most: string }): string =>
