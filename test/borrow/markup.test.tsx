@@ -66,7 +66,7 @@ describe('the form', () => {
 
   test('says what is wrong beside its field', () => {
     const markup = form({ amount: 'much' });
-    expect(markup).toMatch(/id="field-amount-problem">“much” is not a number/);
+    expect(markup).toMatch(/id="field-amount-problem"><span aria-hidden="true">“much” is not a number/);
     expect(markup).toContain('value="much"');
   });
 
