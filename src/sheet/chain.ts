@@ -1,4 +1,4 @@
-import { type BandResult, propagatePrefixes, type Result, type SumModel } from '#compute';
+import { type BandResult, dominantInputs, propagatePrefixes, type Result, type SumModel } from '#compute';
 import { COVERAGE_PROBABILITY } from './coverage.ts';
 import { meterModel } from './meter-model.ts';
 import { READINGS_ID } from './meter-scatter.ts';
@@ -18,8 +18,8 @@ export interface Chain<Of extends BandResult = Result> {
   readonly model: SumModel;
   readonly rungs: readonly Rung<Of>[];
   readonly result: Of;
-  /** Id of the input with the largest share of the variance; undefined if nothing adds any. */
-  readonly dominantId: string | undefined;
+  /** Ids of the inputs with the largest share of the variance: several where they are level, none if nothing adds any. */
+  readonly dominantIds: readonly string[];
 }
 
 /** A result that may lack the whole distribution: enough for strips and end marks. */
@@ -67,14 +67,5 @@ export function chainFrom<Of extends BandResult>({
     const link = sheet.links.find((candidate) => candidate.id === id);
     return id === READINGS_ID || link === undefined ? { id, cumulative } : { id, link, cumulative };
   });
-  return { sheet, model, rungs, result, dominantId: dominantOf(result) };
-}
-
-/** The input that brings most of the variance. */
-export function dominantOf({ propagation }: Pick<Result, 'propagation'>): string | undefined {
-  const rows = propagation.budget.filter(({ share }) => share > 0);
-  return rows.reduce<(typeof rows)[number] | undefined>(
-    (most, row) => (most && most.share >= row.share ? most : row),
-    undefined,
-  )?.id;
+  return { sheet, model, rungs, result, dominantIds: dominantInputs(result.propagation) };
 }

@@ -57,6 +57,7 @@ export const EXEMPT: Partial<Record<ComputeFunction, string>> = {
   simulate: 'is the simulation in steps, whose row is that of the one at once',
   randomFrom: 'makes random numbers',
   detailedBudget: 'lists what propagation found',
+  dominantInputs: 'picks from what propagation found',
   cautionsOf: 'applies formulas of heat, level and peak voltage to a chain',
   exceeded: 'picks from a list',
   constantsOf: 'walks the tree of units',

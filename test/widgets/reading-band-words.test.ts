@@ -44,6 +44,21 @@ describe('words on one rung that outweighs the rest', () => {
   });
 });
 
+describe('words on two rungs that are level', () => {
+  it('name both, and say what each has', () => {
+    const chain = bandChainOf(withLinkAmount(clubSheet(), 'meter', 0.5));
+    expect(chain.dominantIds).toEqual(['meter', 'pad']);
+    const most = answersOf(chain)[2];
+    expect(most?.figure).toBe('The meter that was lent and 20 dB pad widen it most');
+    expect(most?.words).toMatch(
+      /^4\d\u00a0% of the variance each; one of them half as wrong, it would leave ±0\.\d\d\u00a0dB$/,
+    );
+    const rows = bandRows({ chain, showLimits: true, showCurve: false, handles: true });
+    expect(rows.filter(({ detail }) => detail.endsWith(' · most'))).toHaveLength(2);
+    expect(summarise(chain)).toMatch(/The meter that was lent and 20 dB pad widen it most\.$/);
+  });
+});
+
 describe('words on any chain', () => {
   const amount = fc.double({ min: 0, max: 3, noNaN: true }).map(allowed);
   const sheet = fc

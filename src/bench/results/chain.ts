@@ -1,5 +1,5 @@
-import { evaluate, evaluatePrefixes, type SumModel } from '#compute';
-import { type Chain, chainFrom, dominantOf, type Rung } from '../../sheet/chain.ts';
+import { dominantInputs, evaluate, evaluatePrefixes, type SumModel } from '#compute';
+import { type Chain, chainFrom, type Rung } from '../../sheet/chain.ts';
 import { COVERAGE_PROBABILITY } from '../../sheet/coverage.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 
@@ -35,7 +35,7 @@ export function benchChainOf(sheet: Sheet, model: SumModel): BenchChain {
     model,
     rungs,
     result,
-    dominantId: dominantOf(result),
+    dominantIds: dominantInputs(result.propagation),
     undrawn: model.inputs.length - rungs.length,
   };
 }

@@ -19,8 +19,11 @@ import { inputLabel } from './input-labels.ts';
 /** What improving the dominant part would leave, as expanded uncertainties in dB. */
 export interface Improvement {
   readonly id: string;
-  /** The reader's own name of the link, or the name of what the method or the readings bring themselves. */
-  readonly label: string;
+  /**
+   * The reader's own name of the link, or the name of what the method or the readings bring themselves; behind it those of others that
+   * are level with it and do not improve with it.
+   */
+  readonly labels: readonly string[];
   /** Absent for what is no link. */
   readonly link: Link | undefined;
   /** How many more parts share its cause and so improve with it. */
@@ -63,13 +66,16 @@ export function resultOfModel(sheet: Sheet, model: SumModel): BenchResult {
 const expandedOf = (model: SumModel): Propagation =>
   propagate({ model, coverageProbability: COVERAGE_PROBABILITY });
 
-function improvementOf({ sheet, model, dominantId: id, result }: BenchChain): Improvement | undefined {
+function improvementOf({ sheet, model, dominantIds, result }: BenchChain): Improvement | undefined {
+  const [id] = dominantIds;
   const group = linksOf(model).find((ids) => id !== undefined && ids.includes(id));
   if (id === undefined || group === undefined) return undefined;
   const rows = result.propagation.budget.filter((row) => group.includes(row.id));
   return {
     id,
-    label: inputLabel(sheet, id),
+    labels: dominantIds
+      .filter((each) => each === id || !group.includes(each))
+      .map((each) => inputLabel(sheet, each)),
     link: sheet.links.find((link) => link.id === id),
     others: group.length - 1,
     share: rows.reduce((sum, { share }) => sum + share, 0),

@@ -51,7 +51,7 @@ function Numbers({ shown, grounds }: ResultPartProps<NumberedPoint>) {
           <dd>{isExact ? bandStrings.same : bandStrings.lopsided}</dd>
         </div>
         <div>
-          <dt>{improvement ? bandStrings.widensMost(improvement.label) : bandStrings.nothingWidens}</dt>
+          <dt>{improvement ? bandStrings.widensMost(improvement.labels) : bandStrings.nothingWidens}</dt>
           <dd>{improvementWords('shown', shown.result) ?? bandStrings.nothingWidensWords}</dd>
         </div>
       </dl>

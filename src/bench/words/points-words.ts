@@ -1,4 +1,5 @@
 import type { ChartPoint } from '../../figures/points-chart.types.ts';
+import { namesAnd } from '../../text/and.ts';
 import { outOfRangeText } from '../../text/out-of-range-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { coverageText, shareText } from '../../text/probability-text.ts';
@@ -55,7 +56,7 @@ function cellsOf(style: Style, numbered: NumberedPoint): PointCells {
     watts: wattsIntervalText(style, interval),
     verdict: shownWords(verdictLabel(judgement.verdict)),
     probability: conformityText(style, numbered) ?? strings.none,
-    dominant: improvement?.label ?? strings.nothing,
+    dominant: improvement ? namesAnd(improvement.labels) : strings.nothing,
   };
 }
 

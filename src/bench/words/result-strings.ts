@@ -39,6 +39,8 @@ export const resultStrings = {
   nothing: 'nothing',
   halved: ({ share, halved, perfect }: { share: string; halved: string; perfect: string }): string =>
     `${share} of the variance. Half as wrong it would leave ${halved}; known perfectly, ${perfect}.`,
+  halvedOne: ({ share, halved, perfect }: { share: string; halved: string; perfect: string }): string =>
+    `${share} of the variance each. One of them half as wrong would leave ${halved}; known perfectly, ${perfect}.`,
   halvedTogether: ({ share, halved, perfect }: { share: string; halved: string; perfect: string }): string =>
     `${share} of the variance with what shares its cause. All half as wrong would leave ${halved}; known perfectly, ${perfect}.`,
   alone: ({ alone, all }: { alone: string; all: string }): string =>

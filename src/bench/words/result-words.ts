@@ -61,8 +61,8 @@ export function expandedWords(style: Style, { chain }: BenchResult): string {
 /** What improving the dominant part would leave. */
 export function improvementWords(style: Style, { improvement }: BenchResult): string | undefined {
   if (improvement === undefined) return undefined;
-  const { share, halvedDb, perfectDb, others } = improvement;
-  const say = others > 0 ? strings.halvedTogether : strings.halved;
+  const { share, halvedDb, perfectDb, others, labels } = improvement;
+  const say = others > 0 ? strings.halvedTogether : labels.length > 1 ? strings.halvedOne : strings.halved;
   return say({
     share: percentText(style, { percent: 100 * share, decimals: 0 }),
     halved: halfWidthText(style, halvedDb),

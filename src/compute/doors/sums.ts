@@ -20,6 +20,7 @@ export { wholeDistribution } from '../combine/whole-distribution.ts';
 export { worstCaseOf } from '../combine/worst-case.ts';
 export type { ComponentUnit } from '../component.ts';
 export { componentOf, degreesFromReliability } from '../component.ts';
+export { dominantInputs } from '../dominant.ts';
 export { evaluate } from '../evaluate.ts';
 export { evaluatePrefixes } from '../evaluate-prefixes.ts';
 export type { RootSumSquare } from '../limits-rss.ts';

@@ -32,7 +32,7 @@ import { intervalText } from '../../text/interval-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, dbText, levelText, numberText, quantityText } from '../../text/quantity-text.ts';
 import { verdictLabel } from '../../text/words.ts';
-import { bandText, largestPart, methodLevel } from '../../widgets/parts/level-words.ts';
+import { bandText, largestParts, methodLevel } from '../../widgets/parts/level-words.ts';
 import { sharePercent, worstText } from '../../widgets/parts/method-words.ts';
 import { scopeSpec } from '../../widgets/scope/spec.ts';
 import { partsOf } from '../../widgets/scope/words.ts';
@@ -104,6 +104,7 @@ function cautionValues(use: ScopeUse): Readonly<Record<string, () => string>> {
     upper: () => `${levelText('shown', { levelDbm: upper, decimals: 1 })} or ${watts(levelToPower(upper))}`,
     heat: () => watts(power),
     upperVolts: () => vrms(volts(upper, INPUT)),
+    loadVolts: () => vrms(volts(upper, use.loadOhm)),
     upperPeak: () =>
       quantityText('shown', { value: peakOfRms(volts(upper, use.loadOhm)), decimals: 1, unit: 'V' }),
     padHeat: () => watts(heatInPad({ power, gain: gainDb(-PAD.lossDb - PAD.halfWidthDb) })),
@@ -144,7 +145,7 @@ export function scopeValues(): Readonly<Record<string, () => string>> {
   const coarse = { ...use, gainOf: 'fullScale', screenV: COARSE_V } as const;
   const fast = { ...use, scopeHz: FAST_HZ, probeHz: FAST_HZ };
   const level = () => methodLevel('shown', resultOf(use));
-  const largest = () => largestPart(resultOf(use));
+  const largest = () => largestParts(resultOf(use));
   const open = scopeFound({ ...use, end: 'twoLoads' });
   return {
     read: () => quantityText('shown', { value: use.peakToPeakV, decimals: 1, unit: 'Vpp' }),

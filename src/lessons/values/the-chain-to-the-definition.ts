@@ -32,7 +32,7 @@ export function chainValues(): Readonly<Record<string, () => string>> {
     watts: () => powerWithEndsText('shown', { powerW: middle, lowerW: watts(lower), upperW: watts(upper) }),
     wattsUp: () => powerText('shown', { powerW: watts(upper) - middle, digits: 2 }),
     wattsDown: () => powerText('shown', { powerW: middle - watts(lower), digits: 2 }),
-    dominant: () => chain.sheet.links.find(({ id }) => id === chain.dominantId)?.label ?? 'Nothing',
+    dominant: () => chain.sheet.links.find(({ id }) => id === chain.dominantIds[0])?.label ?? 'Nothing',
     dominantShare: () => percentText('shown', { percent: 100 * largestShare(chain), decimals: 0 }),
     padMeasured: () => band(chainOf(withLinkAmount(chain.sheet, 'pad', 0.1)).result.propagation.expanded),
     nationalPerfect: () =>

@@ -1,4 +1,4 @@
-import { levelDbm, levelToPower, type Result } from '#compute';
+import { dominantInputs, levelDbm, levelToPower, type Result } from '#compute';
 import { deviationsText, plusMinusText } from '../deviation-text.ts';
 import { intervalText } from '../interval-text.ts';
 import { decimalsFor } from '../place.ts';
@@ -135,15 +135,22 @@ export function worstLine(stated: Stated, labelOf: (id: string) => string): Line
   );
 }
 
-/** The part that widens the result most, by its share of the variance. */
+/** The part that widens the result most, by its share of the variance; all of them where several are level. */
 export function dominantLine({ result }: Stated, labelOf: (id: string) => string): Line | undefined {
-  const rows = result.propagation.budget.filter(({ share }) => share > 0);
-  const most = rows.reduce<(typeof rows)[number] | undefined>(
-    (best, row) => (best !== undefined && best.share >= row.share ? best : row),
-    undefined,
-  );
+  const ids = dominantInputs(result.propagation);
+  const most = result.propagation.budget.find(({ id }) => id === ids[0]);
   if (most === undefined) return undefined;
   const share = (style: Style) =>
     quantityText(style, { value: 100 * most.share, decimals: 0, unit: 'percent' });
-  return line('dominant', 'Biggest part: ', { foreign: labelOf(most.id) }, ', ', share, ' of the variance');
+  const names = ids.map((id) => ({ foreign: labelOf(id) }));
+  const last = names.length > 1 ? names.pop() : undefined;
+  return line(
+    'dominant',
+    last === undefined ? 'Biggest part: ' : 'Biggest parts: ',
+    ...joined(names, ', '),
+    ...(last === undefined ? [] : [' and ', last]),
+    ', ',
+    share,
+    last === undefined ? ' of the variance' : ' of the variance each',
+  );
 }

@@ -1,3 +1,4 @@
+import { largestText } from '../parts/level-words.ts';
 import type { SettingsWords } from '../parts/SettingRow.tsx';
 
 const parts: Readonly<Record<string, string>> = {
@@ -14,8 +15,8 @@ export const strings = {
   description: (summary: string): string =>
     `Along: minutes waited with RF. Up: what that leaves the result off by, as a line, and the band that is claimed. ${summary}`,
   axes: { up: 'dB: what waiting leaves', along: 'minutes waited with RF', limit: '' },
-  found: ({ watts, part, share }: { watts: string; part: string; share: string }): string =>
-    `U (k = 2): ${watts}. Largest part: ${parts[part] ?? part}, ${share} of the variance`,
+  found: ({ watts, ids, share }: { watts: string; ids: readonly string[]; share: string }): string =>
+    `U (k = 2): ${watts}. ${largestText(parts, { ids, share })}`,
   none: 'No result yet',
   noneWords: ({ off, within }: { off: string; within: string }): string =>
     `it still moves: waiting and the room shift it by ${off} of the rise with RF, more than the ${within} that a rise is known to`,

@@ -5,7 +5,7 @@ import { powerText } from '../../text/power-text.ts';
 import { changeText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import type { Answer } from '../parts/answer.ts';
-import { largestPart, methodLevel } from '../parts/level-words.ts';
+import { largestParts, methodLevel } from '../parts/level-words.ts';
 import { type HeatState, heatOf } from './spec.ts';
 import { strings } from './strings.ts';
 
@@ -26,12 +26,12 @@ function resultAnswer(style: Style, state: HeatState): Answer {
     };
   const result = heatResult(use);
   const { figure, words } = methodLevel(style, result);
-  const { id, share } = largestPart(result);
+  const { ids, share } = largestParts(result);
   return {
     figure,
     words: strings.found({
       watts: words,
-      part: id,
+      ids,
       share: percent(style, share),
     }),
   };

@@ -1,3 +1,4 @@
+import { largestText } from '../parts/level-words.ts';
 import type { SettingsWords } from '../parts/SettingRow.tsx';
 
 /** Names of the parts of the line, by the ids of the club's sheet and of the line. */
@@ -34,8 +35,8 @@ export const strings = {
       `where ${due} is due: a bad connection, or a pad that is not what it says`,
   },
   due: ({ step, allowed }: { step: string; allowed: string }): string => `${step} ${allowed}`,
-  found: ({ watts, part, share }: { watts: string; part: string; share: string }): string =>
-    `at the socket, U (k = 2): ${watts}. Largest part: ${parts[part] ?? part}, ${share} of the variance`,
+  found: ({ watts, ids, share }: { watts: string; ids: readonly string[]; share: string }): string =>
+    `at the socket, U (k = 2): ${watts}. ${largestText(parts, { ids, share })}`,
   none: 'No result',
   noneWords:
     'as long as the further pad does not move the reading by what it is, the reading stands for nothing',

@@ -5,7 +5,7 @@ import { outOfRangeText } from '../../text/out-of-range-text.ts';
 import { dbText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import type { Answer } from '../parts/answer.ts';
-import { largestPart, methodLevel } from '../parts/level-words.ts';
+import { largestParts, methodLevel } from '../parts/level-words.ts';
 import { type PadsState, padsLineOf } from './spec.ts';
 import { strings } from './strings.ts';
 
@@ -43,12 +43,12 @@ function resultAnswer(style: Style, state: PadsState): Answer {
       words: outcome.reason === 'step' ? strings.noneWords : outOfRangeText(style, outcome.reason),
     };
   const { figure, words } = methodLevel(style, outcome.result);
-  const { id, share } = largestPart(outcome.result);
+  const { ids, share } = largestParts(outcome.result);
   return {
     figure,
     words: strings.found({
       watts: words,
-      part: id,
+      ids,
       share: percentText(style, { percent: 100 * share, decimals: 0 }),
     }),
   };

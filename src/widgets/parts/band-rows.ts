@@ -41,7 +41,7 @@ const definitionRow = (): BandRow => ({
 
 function rungRow(rung: Rung<Cumulative>, options: BandRowOptions): BandRow {
   const { chain, before } = options;
-  const dominant = rung.id === chain.dominantId;
+  const dominant = chain.dominantIds.includes(rung.id);
   const ghost = before?.rungs.find(({ id }) => id === rung.id)?.cumulative;
   return {
     id: rung.id,

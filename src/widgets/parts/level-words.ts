@@ -1,4 +1,5 @@
-import { type BandResult, intervalInWatts, levelDbm, levelToPower } from '#compute';
+import { type BandResult, dominantInputs, intervalInWatts, levelDbm, levelToPower } from '#compute';
+import { namesAnd } from '../../text/and.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { powerWithEndsText } from '../../text/power-text.ts';
@@ -25,14 +26,21 @@ export function methodLevel(style: Style, { estimate, propagation }: BandResult)
 export const bandText = (style: Style, halfWidth: number): string =>
   plusMinusText(style, { halfWidth, decimals: decimalsFor(halfWidth), unit: 'dB' });
 
-/** The part with the largest share of the variance, and what would be left of U without it. */
-export function largestPart({ propagation: { budget, expanded } }: BandResult): {
-  readonly id: string;
+/** The parts with the largest share of the variance (several where they are level), that share, and what would be left of U without one. */
+export function largestParts(result: BandResult): {
+  readonly ids: readonly string[];
   readonly share: number;
   readonly left: number;
 } {
-  const [first, ...rest] = budget;
-  if (first === undefined) throw new RangeError('largestPart: a budget must have a row, got none');
-  const { id, share } = rest.reduce((most, row) => (row.share > most.share ? row : most), first);
-  return { id, share, left: expanded * Math.sqrt(Math.max(0, 1 - share)) };
+  const { budget, expanded } = result.propagation;
+  const ids = dominantInputs(result.propagation);
+  const share = budget.find(({ id }) => id === ids[0])?.share ?? 0;
+  return { ids, share, left: expanded * Math.sqrt(Math.max(0, 1 - share)) };
 }
+
+/** Largest part or parts with their share, as a sentence goes on behind a power. */
+export const largestText = (
+  names: Readonly<Record<string, string>>,
+  { ids, share }: { ids: readonly string[]; share: string },
+): string =>
+  `Largest part${ids.length > 1 ? 's' : ''}: ${namesAnd(ids.map((id) => names[id] ?? id))}, ${share} of the variance${ids.length > 1 ? ' each' : ''}`;

@@ -9,6 +9,8 @@ export const methodStrings = {
   worstWords: 'if every part were at its limit and all the same way',
   largest: ({ name, share }: { name: string; share: string }): string => `${name}: ${share}`,
   spokenLargest: (text: string): string => `${text} of the variance`,
+  largestOfSeveral: (left: string): string =>
+    `each, and no part has a larger share of the variance; without one of them ${left} would be left`,
   largestWords: (left: string): string =>
     `the largest share of the variance; without it ${left} would be left`,
   table: 'What each part may be wrong by',

@@ -1,12 +1,13 @@
 import type { BandResult } from '#compute';
 import type { Found } from '../../sheet/found.ts';
 import { aloud } from '../../text/aloud.ts';
+import { namesAnd } from '../../text/and.ts';
 import { deviationsText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { dbText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import type { Answer } from './answer.ts';
-import { bandText, largestPart, methodLevel } from './level-words.ts';
+import { bandText, largestParts, methodLevel } from './level-words.ts';
 import { methodStrings as strings } from './method-strings.ts';
 
 /** How far the limits together allow, about the estimate: hardly ever even, since percent of volts are not even in decibels. */
@@ -27,14 +28,14 @@ export function levelAnswers(
   names: Readonly<Record<string, string>>,
 ): readonly [Answer, Answer, Answer] {
   const level = methodLevel(style, result);
-  const { id, share, left } = largestPart(result);
-  const name = names[id] ?? id;
+  const { ids, share, left } = largestParts(result);
+  const name = namesAnd(ids.map((id) => names[id] ?? id));
   return [
     { figure: level.figure, words: strings.level(level.words) },
     { figure: strings.worst(worstText(style, result)), words: strings.worstWords },
     {
       figure: strings.largest({ name, share: sharePercent(style, share) }),
-      words: strings.largestWords(bandText(style, left)),
+      words: (ids.length > 1 ? strings.largestOfSeveral : strings.largestWords)(bandText(style, left)),
     },
   ];
 }
@@ -82,7 +83,7 @@ export function partRows<Id extends string>(
   found: Found<unknown>,
   parts: readonly { readonly id: Id; readonly name: string; readonly stated: string }[],
 ): readonly PartRow[] {
-  const largest = found.inRange ? largestPart(found.result).id : undefined;
+  const largest = found.inRange ? largestParts(found.result).ids : [];
   return parts.map(({ id, name, stated }) => {
     const row = found.inRange ? found.result.propagation.budget.find((of) => of.id === id) : undefined;
     return {
@@ -91,7 +92,7 @@ export function partRows<Id extends string>(
       stated,
       u: row ? dbText('shown', { db: row.contribution, decimals: 2 }) : strings.none,
       share: row ? sharePercent('shown', row.share) : strings.none,
-      largest: id === largest,
+      largest: largest.includes(id),
     };
   });
 }

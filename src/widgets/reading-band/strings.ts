@@ -1,3 +1,5 @@
+import { namesAnd } from '../../text/and.ts';
+
 /** Words of the reading-band widget. */
 export const strings = {
   name: 'The reading band along the calibration chain',
@@ -8,9 +10,12 @@ export const strings = {
   exact: 'no band: no rung adds anything',
   same: 'the same in watts',
   lopsided: 'farther up than down: what is even in decibels is not even in watts',
-  widensMost: (label: string): string => `${label} widens it most`,
+  widensMost: (labels: readonly string[]): string =>
+    `${namesAnd(labels)} ${labels.length > 1 ? 'widen' : 'widens'} it most`,
   halved: ({ share, left }: { share: string; left: string }): string =>
     `${share} of the variance; half as wrong, it would leave ${left}`,
+  halvedOne: ({ share, left }: { share: string; left: string }): string =>
+    `${share} of the variance each; one of them half as wrong, it would leave ${left}`,
   nothingWidens: 'Nothing widens it',
   nothingWidensWords: 'a reading without any doubt: nobody has one',
   controls: 'What each rung adds',

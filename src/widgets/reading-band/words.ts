@@ -34,15 +34,19 @@ export function wattsAnswer(style: Style, { result }: BandChain): string {
 
 /** What widens the band most, and what halving it would leave. */
 function dominantAnswer(style: Style, chain: BandChain): Answer {
-  const link = chain.sheet.links.find(({ id }) => id === chain.dominantId);
+  const links = chain.sheet.links.filter(({ id }) => chain.dominantIds.includes(id));
+  const [link] = links;
   if (link === undefined) return { figure: strings.nothingWidens, words: strings.nothingWidensWords };
   const share = Math.max(...chain.result.propagation.budget.map((row) => row.share));
   const halved = bandChainOf(withLinkAmount(chain.sheet, link.id, amountOf(link.statement) / 2)).result
     .propagation.expanded;
   const left = plusMinusText(style, { halfWidth: halved, decimals: decimalsFor(halved), unit: 'dB' });
   return {
-    figure: strings.widensMost((style === 'spoken' && link.said) || link.label),
-    words: strings.halved({ share: percentText(style, { percent: 100 * share, decimals: 0 }), left }),
+    figure: strings.widensMost(links.map(({ said, label }) => (style === 'spoken' && said) || label)),
+    words: (links.length > 1 ? strings.halvedOne : strings.halved)({
+      share: percentText(style, { percent: 100 * share, decimals: 0 }),
+      left,
+    }),
   };
 }
 

@@ -60,6 +60,17 @@ describe('the value', () => {
     expect(summarise(inputOf([])).lines.some(({ kind }) => kind === 'dominant')).toBe(false);
   });
 
+  test('names every part that is level with the biggest', () => {
+    const input = inputOf([
+      { id: 'a', label: 'Ammeter', statement: limits(0.2) },
+      { id: 'b', label: 'Voltmeter', statement: limits(0.1) },
+      { id: 'c', label: 'Loss of heat', statement: limits(0.2) },
+    ]);
+    expect(said(input, 'dominant')).toBe(
+      'Biggest parts: Ammeter and Loss of heat, 44 % of the variance each.',
+    );
+  });
+
   test('names finite degrees of freedom', () => {
     const readings: Statement = { form: 'readings', standardDeviation: 0.1, count: 4 };
     const input = { ...inputOf([{ id: 'r', label: 'Scatter', statement: readings }]) };
