@@ -55,8 +55,8 @@ export const heatParts = ({ withinK }: HeatUse): readonly DcSubstitutionInfluenc
   { id: 'leak', statement: limits(1), unit: 'percentOfPower' },
 ];
 
-/** What waiting and the room shift, as kelvins of the rise with RF. */
-export const offK = (use: HeatUse): number => use.riseRfK * Math.abs(10 ** (offDb(use) / 10) - 1);
+/** What waiting and the room shift, as kelvins of the rise with RF: from what was read to what it would have become. */
+export const offK = (use: HeatUse): number => use.riseRfK * Math.abs(1 - 10 ** (-offDb(use) / 10));
 
 /** Whether everything stood still as far as the thermometer can tell. */
 export const isSteady = (use: HeatUse): boolean => offK(use) <= use.withinK + STILL_K;

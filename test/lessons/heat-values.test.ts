@@ -32,7 +32,7 @@ describe('the numbers of the lesson on substitution, each by hand', () => {
   it('are what an early reading leaves, in decibels and kelvins, and nothing if both are early', () => {
     const ratio = reached(10) / reached(45);
     expect(heat('hasty')).toBe(`\u2212${(-10 * Math.log10(ratio)).toFixed(2)}${nb}dB`);
-    expect(heat('hastyKelvin')).toBe(`${(9.5 * (1 - ratio)).toFixed(1)}${nb}K`);
+    expect(heat('hastyKelvin')).toBe(`${(9.5 / ratio - 9.5).toFixed(1)}${nb}K`);
     expect(heat('alike')).toBe(`0.00${nb}dB`);
     expect(heat('costsHasty')).toBe(`${heat('hasty')}, ±0.11${nb}dB claimed`);
   });

@@ -73,10 +73,15 @@ describe('what waiting and the room leave', () => {
     expect(offDb({ ...clubHeat(), roomK: -0.5 })).toBeGreaterThan(0);
   });
 
+  it('is, of a rise read after ten minutes of eight each, what it has still to go', () => {
+    const early = { ...clubHeat(), waitedRf: 10, waitedDc: 1e6 };
+    expect(offK(early)).toBeCloseTo(9.5 / (1 - Math.exp(-10 / 8)) - 9.5, 9);
+  });
+
   it('is in kelvin what it is in decibels, and compared with what a rise is known to', () => {
     fc.assert(
       fc.property(uses, (use) => {
-        expect(offK(use)).toBeCloseTo(use.riseRfK * Math.abs(10 ** (offDb(use) / 10) - 1), 9);
+        expect(offK(use)).toBeCloseTo(Math.abs(use.riseRfK - use.riseRfK / 10 ** (offDb(use) / 10)), 9);
         fc.pre(Math.abs(offK(use) - use.withinK) > 1e-6);
         expect(isSteady(use)).toBe(offK(use) < use.withinK);
       }),
