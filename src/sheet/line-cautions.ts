@@ -36,12 +36,14 @@ export function ratingOf(id: LinePart): PowerRating | undefined {
 function cautionLink(line: Line, id: LinePart): CautionLink {
   const gain = partGain(line, id);
   const rating = ratingOf(id);
-  const highest = gain + TOLERANCE_DB[id];
+  // 0 dB is a part that is not there: nothing of it can be off, or get warm.
+  const tolerance = gain === 0 ? 0 : TOLERANCE_DB[id];
+  const highest = gain + tolerance;
   return {
     id,
     // A part that takes away gives nothing, whatever its tolerance.
     highestGain: gainDb(id === 'amplifier' ? highest : Math.min(0, highest)),
-    lowestGain: gainDb(gain - TOLERANCE_DB[id]),
+    lowestGain: gainDb(gain - tolerance),
     removable: id !== 'amplifier',
     ...(rating && { rating }),
   };

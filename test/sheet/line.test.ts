@@ -142,6 +142,13 @@ describe('what the parts of a line may suffer', () => {
     expect(heatOf('second')).toMatchObject({ status: 'within' });
   });
 
+  it('is nothing in a part of 0 dB, which is not there', () => {
+    const bare = { ...club, coaxDb: 0, secondDb: 0 };
+    expect(heatOf('coax', bare)).toBeUndefined();
+    expect(heatOf('second', bare)).toBeUndefined();
+    expect(input(bare)).toMatchObject({ level: expect.closeTo(28.5 - 19.5, 9) });
+  });
+
   it('never counts a loss as a gain, however small it is', () => {
     fc.assert(
       fc.property(line, (one) => {

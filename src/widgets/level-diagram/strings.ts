@@ -105,7 +105,7 @@ export const strings = {
   leftColumns: { part: 'Left out', level: 'At the input, at most', against: 'Against its damage level' },
   none: '–',
   note: ({ above, first, second }: { above: string; first: string; second: string }): string =>
-    `A firm line with barbs is what a part takes at its input: the level has to arrive on the barbs’ side. Dash-dotted is the line without the part that is left out, or what a slip states; broken, the line before your change. Heat and “at most” are reckoned with the transmitter ${above} above its level and every part at its lowest attenuation; the pads take ${first} and ${second} at their inputs. Invented figures: your data sheets decide. An amplifier’s own limits are not drawn.`,
+    `A firm line with barbs is what a part takes at its input: the level has to arrive on the barbs’ side. Dash-dotted is the line without the part that is left out, or what a slip states; broken, the line before your change. Heat and “at most” are reckoned with the transmitter ${above} above its level and what lies before a part at its lowest attenuation, the part that gets hot at its highest; the pads take ${first} and ${second} at their inputs. Invented figures: your data sheets decide. An amplifier’s own limits are not drawn.`,
   reset: 'Back to the prepared line',
   noScript:
     'Pulling and typing need JavaScript; the figure, its numbers and its tables are complete without it.',
