@@ -39,7 +39,14 @@ export default function StageRow({ lay, prepared: whole, start }: StageRowProps)
   const { name, unit, press } = start ? PRESSED_OWN : PRESSED[lay];
   return (
     <div class="stage-band">
-      <RowFigure place="stage" lay={lay} state={state} send={send} whole={now} />
+      <RowFigure
+        place="stage"
+        lay={lay}
+        state={state}
+        send={send}
+        whole={now}
+        pulled={name === 'meter' ? name : 'pad'}
+      />
       <StageWhatIf
         field={fields[name]}
         unit={unit}

@@ -7,7 +7,7 @@ import { specFaults } from '../../src/address/spec-faults.ts';
 import { wholeRowOf } from '../../src/sheet/evaluated-pads.ts';
 import { BETWEEN, clubRow, METER_SAYS } from '../../src/sheet/pads-in-a-row.ts';
 import { kindOf } from '../../src/text/read/kind.ts';
-import { figureOf, perPad, saidOf } from '../../src/widgets/pads-in-a-row/figure.ts';
+import { figureOf, perStated, saidOf } from '../../src/widgets/pads-in-a-row/figure.ts';
 import {
   CLAIMS,
   LAYS,
@@ -148,9 +148,13 @@ describe('the row at right angles', () => {
   });
 
   it('is pulled by standard uncertainties: a pad’s limits follow', () => {
-    expect(perPad('straight', prepared('straight'))).toBe(1);
-    expect(perPad('angles', prepared('angles'))).toBeCloseTo(1 / Math.sqrt(3), 12);
-    expect(perPad('angles', { ...prepared('angles'), between: 'arcsine' })).toBeCloseTo(Math.SQRT1_2, 12);
+    expect(perStated('straight', prepared('straight'), 'pad')).toBe(1);
+    expect(perStated('angles', prepared('angles'), 'pad')).toBeCloseTo(1 / Math.sqrt(3), 12);
+    const wave = { ...prepared('angles'), between: 'arcsine' } as const;
+    expect(perStated('angles', wave, 'pad')).toBeCloseTo(Math.SQRT1_2, 12);
+    // the meter's own, by its paper, also where it is set to nothing
+    expect(perStated('angles', { ...wave, meter: 0 }, 'meter')).toBeCloseTo(1 / Math.sqrt(3), 12);
+    expect(perStated('angles', { ...wave, says: 'certificate' }, 'meter')).toBeCloseTo(0.5, 12);
   });
 });
 

@@ -4,7 +4,7 @@ import { laidLayout } from '../../figures/laid-lengths.layout.ts';
 import type { WholeRow } from '../../sheet/evaluated-pads.ts';
 import type { FieldsAction, FieldsState } from '../parts/fields.ts';
 import { useFigureDrag } from '../parts/figure-drag.ts';
-import { figureOf, perPad } from './figure.ts';
+import { figureOf, type Pulled, perStated } from './figure.ts';
 import type { Lay, RowFields } from './spec.ts';
 import { strings } from './strings.ts';
 import { figureWords, summarise } from './words.ts';
@@ -16,6 +16,7 @@ export interface RowFigureProps {
   /** The whole distribution of the row; nothing while it is being worked out. */
   readonly whole: WholeRow | undefined;
   readonly place?: 'page' | 'stage';
+  readonly pulled?: Pulled;
 }
 
 const FRAMES: Readonly<Record<'page' | 'stage', readonly LaidFrame[]>> = {
@@ -23,9 +24,9 @@ const FRAMES: Readonly<Record<'page' | 'stage', readonly LaidFrame[]>> = {
   stage: ['stage'],
 };
 
-/** The row as lengths, the first pad's to be pulled by a knob. The field beside it is the first road to the same number. */
-export function RowFigure({ lay, state, send, whole, place = 'page' }: RowFigureProps) {
-  const figure = figureOf(lay, state, whole);
+/** The row as lengths, one pad's or the meter's to be pulled by a knob. The field beside it is the first road to the same number. */
+export function RowFigure({ lay, state, send, whole, place = 'page', pulled = 'pad' }: RowFigureProps) {
+  const figure = figureOf(lay, state, whole, pulled);
   const drag = useFigureDrag({
     isFrame: isLaidFrame,
     grasp: () => send({ type: 'grasp' }),
@@ -34,8 +35,8 @@ export function RowFigure({ lay, state, send, whole, place = 'page' }: RowFigure
     pull: (_id, { x }, frame) =>
       send({
         type: 'set',
-        name: 'pad',
-        value: laidLayout({ ...figure, frame }).scale.invert(x) / perPad(lay, state.values),
+        name: pulled,
+        value: laidLayout({ ...figure, frame }).scale.invert(x) / perStated(lay, state.values, pulled),
       }),
   });
   return (

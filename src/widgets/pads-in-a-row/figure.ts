@@ -19,11 +19,15 @@ const standardLengths = (values: RowState): readonly number[] =>
 const lengthsOf = (lay: Lay, values: RowState): readonly number[] =>
   lay === 'straight' ? statedLengths(rowOf(values)) : standardLengths(values);
 
-/** Standard uncertainty of one pad over its limits: what the knob is pulled by where standard uncertainties are laid. */
-export function perPad(lay: Lay, values: RowState): number {
+/** What the knob pulls: one of the two sizes. */
+export type Pulled = 'pad' | 'meter';
+
+/** Standard uncertainty of a part over what is stated of it: what the knob is pulled by where standard uncertainties are laid. */
+export function perStated(lay: Lay, values: RowState, pulled: Pulled): number {
   if (lay === 'straight') return 1;
-  const [first] = rowResult(rowOf(values)).propagation.budget;
-  return (first?.standardUncertainty ?? values.pad) / values.pad;
+  // of a decibel: a meter of none has no row
+  const { budget } = rowResult({ ...rowOf(values), padDb: 1, meterDb: 1 }).propagation;
+  return (pulled === 'meter' ? budget.at(-1) : budget[0])?.standardUncertainty ?? 1;
 }
 
 /** The figure's data of a state. While the knob is held the axis keeps still. */
@@ -31,6 +35,7 @@ export function figureOf(
   lay: Lay,
   { values, held }: FieldsState<RowFields>,
   whole: WholeRow | undefined,
+  pulled: Pulled = 'pad',
 ): Omit<LaidProps, 'frame'> {
   const seen = held ?? values;
   const result =
@@ -43,7 +48,7 @@ export function figureOf(
     curve: lay === 'straight' ? (whole?.curve ?? []) : [],
     result,
     said,
-    knob: values.pad * perPad(lay, values),
+    knob: values[pulled] * perStated(lay, values, pulled),
     reach: {
       lengths: lengthsOf(lay, seen),
       farthest: Math.max(saidOf(seen.claim, seen) ?? 0, lay === 'straight' ? sumOfStated(rowOf(seen)) : 0),
