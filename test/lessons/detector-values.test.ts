@@ -104,7 +104,7 @@ describe('the numbers of the lesson on the peak detector, each by hand', () => {
     const upper = 10 ** ((28.5 - 30) / 10);
     expect(detector('upper')).toBe(`28.5${nb}dBm or ${(1000 * upper).toFixed(0)}${nb}mW`);
     expect(detector('heat')).toBe(`${(1000 * upper).toFixed(0)}${nb}mW`);
-    expect(detector('upperVolts')).toBe(`${Math.sqrt(upper * 50).toFixed(2)}${nb}V RMS`);
+    expect(detector('upperVolts')).toBe(`${Math.sqrt(upper * 49.8).toFixed(2)}${nb}V RMS`);
     expect(detector('reverse')).toBe(`${(2 * Math.sqrt(2 * upper * 49.8)).toFixed(1)}${nb}V`);
   });
 });

@@ -67,6 +67,6 @@ describe('the numbers of the lesson on the meter in the line, each by hand', () 
   it('are the cautions: the upper power into the load', () => {
     const power = 10 ** 2.85;
     expect(inline('loadHeat')).toBe(`${Number(power.toPrecision(3))}${nb}mW`);
-    expect(inline('volts')).toBe(`${Math.sqrt(power / 20).toFixed(1)}${nb}V RMS`);
+    expect(inline('volts')).toBe(`${Math.sqrt(power / 20).toFixed(2)}${nb}V RMS`);
   });
 });

@@ -61,7 +61,7 @@ describe('the numbers of the lesson on pads, each by hand', () => {
   it('are the cautions: the upper power at the socket, and a pad half a decibel off', () => {
     const power = 10 ** 2.85;
     expect(pads('upperPower')).toBe(`${power.toFixed(0)}${nb}mW`);
-    expect(pads('upperVolts')).toBe(`${Math.sqrt((power / 1000) * 50).toFixed(1)}${nb}V RMS`);
+    expect(pads('upperVolts')).toBe(`${Math.sqrt((power / 1000) * 50).toFixed(2)}${nb}V RMS`);
     expect(pads('padHeat')).toBe(`${(power * (1 - 10 ** -2.05)).toFixed(0)}${nb}mW`);
     expect(pads('atInput')).toBe(`${(28.5 - 19.5).toFixed(1)}${nb}dBm`);
     expect(pads('withoutPad')).toBe(`28.5${nb}dBm, ${pads('upperVolts')}`);

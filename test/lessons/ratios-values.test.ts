@@ -47,7 +47,7 @@ describe('the numbers of the lesson on ratios, each by hand', () => {
 
   it('are the cautions at the upper limit, 28.5 dBm', () => {
     expect(value('padHeat')).toBe(`${(1000 * (1 - 10 ** -2.05) * watts(28.5)).toFixed(0)}${nb}mW`);
-    expect(value('secondPadIn')).toBe(`${(1000 * watts(8.5)).toFixed(2)}${nb}mW`);
+    expect(value('secondPadIn')).toBe(`${(1000 * watts(28.5 - 19.5)).toFixed(2)}${nb}mW`);
     expect(value('upperVolts')).toBe(`${Math.sqrt(50 * watts(28.5)).toFixed(2)}${nb}V RMS`);
   });
 });

@@ -114,6 +114,7 @@ describe('the numbers of the lesson on the oscilloscope, each by hand', () => {
     expect(scope('heat')).toBe(`${(1000 * power).toFixed(0)}${nb}mW`);
     expect(scope('upperVolts')).toBe(`${Math.sqrt(power * 50).toFixed(2)}${nb}V RMS`);
     expect(Number.parseFloat(scope('upperVolts'))).toBeGreaterThan(5);
+    expect(scope('loadVolts')).toBe(`${Math.sqrt(power * 49.8).toFixed(2)}${nb}V RMS`);
     expect(scope('upperPeak')).toBe(`${Math.sqrt(2 * power * 49.8).toFixed(1)}${nb}V`);
     expect(scope('padHeat')).toBe(`${(1000 * power * (1 - 10 ** -2.05)).toFixed(0)}${nb}mW`);
     expect(scope('padLevel')).toBe(`9.0${nb}dBm`);

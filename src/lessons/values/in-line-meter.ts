@@ -114,7 +114,7 @@ function cautionValues() {
   const volts = levelToVolts({ level: levelDbm(upper), resistance: ohms(50) });
   return {
     loadHeat: () => watts(levelToPower(levelDbm(upper)), 3),
-    volts: () => quantityText('shown', { value: volts, decimals: 1, unit: 'Vrms' }),
+    volts: () => quantityText('shown', { value: volts, decimals: 2, unit: 'Vrms' }),
   };
 }
 

@@ -126,7 +126,7 @@ const uText = (line: PadsLine): string =>
 const volts = (dbm: number): string =>
   quantityText('shown', {
     value: levelToVolts({ level: levelDbm(dbm), resistance: ohms(50) }),
-    decimals: 1,
+    decimals: 2,
     unit: 'Vrms',
   });
 

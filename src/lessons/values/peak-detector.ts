@@ -117,17 +117,12 @@ function resistorValues(): Readonly<Record<string, () => string>> {
 function cautionValues(use: DetectorUse): Readonly<Record<string, () => string>> {
   const power = upperPower({ inRange: false, reason: undefined });
   const upper = levelDbm(28.5);
-  const rms = levelToVolts({ level: upper, resistance: ohms(50) });
+  const rms = levelToVolts({ level: upper, resistance: ohms(use.loadOhm) });
   return {
     upper: () => `${levelText('shown', { levelDbm: upper, decimals: 1 })} or ${watts(power)}`,
     heat: () => watts(power),
     upperVolts: () => quantityText('shown', { value: rms, decimals: 2, unit: 'Vrms' }),
-    reverse: () =>
-      quantityText('shown', {
-        value: 2 * peakOfRms(levelToVolts({ level: upper, resistance: ohms(use.loadOhm) })),
-        decimals: 1,
-        unit: 'V',
-      }),
+    reverse: () => quantityText('shown', { value: 2 * peakOfRms(rms), decimals: 1, unit: 'V' }),
     behindPad: () => watts(levelToPower(addGain({ level: detectedLevel(use, true), gain: gainDb(-PAD_DB) }))),
   };
 }

@@ -11,7 +11,7 @@ import {
   powerRatioToDb,
 } from '#compute';
 import { clubSheet } from '../../sheet/club.ts';
-import { clubPadHeat } from '../../sheet/club-pad.ts';
+import { behindClubPad, clubPadHeat } from '../../sheet/club-pad.ts';
 import { factorText } from '../../text/factor-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, dbText, percentText, quantityText } from '../../text/quantity-text.ts';
@@ -97,6 +97,6 @@ function cautionValues(): Readonly<Record<string, () => string>> {
         decimals: 2,
         unit: 'Vrms',
       }),
-    secondPadIn: () => watts(levelToPower(levelDbm(upperDbm - 20))),
+    secondPadIn: () => watts(levelToPower(behindClubPad())),
   };
 }

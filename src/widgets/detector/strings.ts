@@ -31,9 +31,10 @@ export const strings = {
     level,
     heat,
     volts,
+    ohms,
     reverse,
-  }: Readonly<Record<'level' | 'heat' | 'volts' | 'reverse', string>>): string =>
-    `at ${level}, the most to reckon with here, the load takes ${heat} as heat and ${volts} are across it. The diode sees up to ${reverse} in reverse, twice the peak.`,
+  }: Readonly<Record<'level' | 'heat' | 'volts' | 'ohms' | 'reverse', string>>): string =>
+    `at ${level}, the most to reckon with here, the load takes ${heat} as heat and ${volts} are across its ${ohms}. The diode sees up to ${reverse} in reverse, twice the peak.`,
   cautionHead: 'Before you key:',
   settings: {
     caption: 'The detector, its diode and the load',

@@ -79,6 +79,7 @@ export function cautionText(state: DetectorState): string {
     level: levelText('shown', { levelDbm: powerToLevel(power), decimals: 1 }),
     heat: powerText('shown', { powerW: power, digits: 3 }),
     volts: quantityText('shown', { value: volts, decimals: 2, unit: 'Vrms' }),
+    ohms: quantityText('shown', { value: state.load, decimals: 1, unit: 'ohm' }),
     reverse: quantityText('shown', { value: 2 * peakOfRms(volts), decimals: 1, unit: 'V' }),
   });
 }

@@ -6,6 +6,7 @@ interface CautionNumbers {
   readonly level: string;
   readonly heat: string;
   readonly volts: string;
+  readonly ohms: string;
 }
 
 /** Words of the oscilloscope across a load. */
@@ -48,12 +49,12 @@ export const strings = {
   },
   unknown: 'not known',
   cautions: {
-    load: ({ level, heat, volts }) =>
-      `at ${level}, the most to reckon with here, the load takes ${heat} as heat and ${volts} are across it. An oscilloscope’s own 50 Ω input commonly stands 5 V RMS at most.`,
+    load: ({ level, heat, volts, ohms }) =>
+      `at ${level}, the most to reckon with here, the load takes ${heat} as heat and ${volts} are across its ${ohms}. An oscilloscope’s own 50 Ω input commonly stands 5 V RMS at most.`,
     open: () =>
       'this is a sum on paper. With nothing at the end of its line a transmitter may be harmed: do not key it so.',
-    twoLoads: ({ level, volts }) =>
-      `at ${level} a load alone has ${volts} across it, and an oscilloscope’s own 50 Ω input commonly stands 5 V RMS at most: do not key it so.`,
+    twoLoads: ({ level, volts, ohms }) =>
+      `at ${level} a load of ${ohms} alone has ${volts} across it, and an oscilloscope’s own 50 Ω input commonly stands 5 V RMS at most: do not key it so.`,
   } satisfies Readonly<Record<ScopeEnd, (at: CautionNumbers) => string>>,
   cautionHead: 'Before you key:',
   settings: {

@@ -109,6 +109,7 @@ export function cautionText(state: ScopeState): string {
     level: levelText('shown', { levelDbm: powerToLevel(power), decimals: 1 }),
     heat: powerText('shown', { powerW: power, digits: 3 }),
     volts: quantityText('shown', { value: volts, decimals: 2, unit: 'Vrms' }),
+    ohms: quantityText('shown', { value: state.load, decimals: 1, unit: 'ohm' }),
   });
 }
 
