@@ -148,7 +148,10 @@ export const powerFormulas = {
       result: letter('G_\\mathrm{i}', 'dB', 'gain over an isotropic antenna'),
     },
     words: 'An antenna gain over an isotropic antenna from that over a half-wave dipole, and back.',
-    sources: [{ of: 'radioRegulations', clause: '1.160' }],
+    sources: [
+      { of: 'radioRegulations', clause: '1.160' },
+      { of: 'derived', clause: 'a half-wave dipole gathers 1.64 times, 10 lg 1.64 is 2.15' },
+    ],
     example: example({ gain: 0 }, (given) =>
       antennaGainOver('isotropic', { gain: gainDb(given.gain), over: 'halfWaveDipole' }),
     ),

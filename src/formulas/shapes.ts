@@ -101,7 +101,7 @@ export const shapeFormulas = {
       result: letter('p_Y(y)', 'own', 'density of the quantity as needed'),
     },
     words: 'A percentage becomes decibels by carrying its whole shape over, not by a factor.',
-    sources: [{ of: 'gumSimulation', clause: '5.7' }],
+    sources: [{ of: 'gumSimulation', clause: '5.2 (number from memory)' }],
     example: example({}, () =>
       spread(
         transformed({

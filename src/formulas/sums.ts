@@ -147,7 +147,7 @@ export const sumFormulas = {
     },
     words: 'The whole distribution of a sum of independent parts: their densities convolved.',
     sources: [
-      { of: 'gumSimulation', clause: '5.3' },
+      { of: 'gumSimulation', clause: '5.2 (number from memory)' },
       { of: 'derived', clause: 'product of characteristic functions' },
     ],
     example: example({ constant: 26.8 }, ({ constant }) => {

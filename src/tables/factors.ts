@@ -66,7 +66,11 @@ export const divisorTable = (): PrintTable => ({
       'rectangular, √3',
       divisor(rectangular(unit)),
     ],
-    ['Limits, the middle more likely; a sum of two like those', 'triangular, √6', divisor(triangular(unit))],
+    [
+      'Limits, the middle more likely; two even limits of one size added',
+      'triangular, √6',
+      divisor(triangular(unit)),
+    ],
     [
       'A mismatch of unknown phase; whatever swings like a sine',
       'U-shaped (arcsine), √2',

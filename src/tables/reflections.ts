@@ -66,7 +66,7 @@ export const mismatchTable = (): PrintTable => ({
   id: 'mismatch',
   title: 'Limits of mismatch for two standing wave ratios',
   words:
-    'In dB. Source and load reflect, nobody knows with which phase: the power that an ideal load would take lies within these limits of what the real one takes, most often near an end of them. Rows and columns may be exchanged.',
+    'In dB. Source and load reflect, nobody knows with which phase: the power that an ideal load would take lies within these limits of what comes to the real one, most often near an end of them. What the real one sends back of it comes on top: the mismatch loss of its own ratio. Rows and columns may be exchanged.',
   source: 'Follows by mathematics: 20 lg(1 ± ρ₁ρ₂), the two ends of a phase that nobody knows.',
   checks: 'reflections',
   columns: [{ what: 'SWR' }, ...PAIRED.map((swr) => ({ what: swrText(swr) }))],

@@ -99,7 +99,7 @@ function momentsOf({ of, forward }: Transform, part: Part) {
 
 /**
  * Distribution of y = forward(x) for a strictly monotone function of one quantity, such as a percentage turned into
- * decibels: the distribution is transformed, not multiplied by a factor (JCGM 101, 5.7 for one input). Unit: that of y.
+ * decibels: the distribution is transformed, not multiplied by a factor (JCGM 101, 5.2, for one input; number from memory). Unit: that of y.
  *
  * Mean and standard deviation are computed on first use by quadrature, to about 1e-9 of the standard deviation; they are
  * undefined where x has none. @throws RangeError if forward is not monotone over the limits of x or not a number there.

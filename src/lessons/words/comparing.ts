@@ -29,7 +29,8 @@ export const comparingWords = {
   },
   verification: {
     term: 'verification',
-    means: 'Objective evidence that something meets stated requirements: a yes or a no against a limit.',
+    means:
+      'Objective evidence that something meets stated requirements: a verdict against a limit, no number.',
     mind: 'Not a calibration, though it may use the numbers of one.',
     defined: vim('2.44'),
   },
