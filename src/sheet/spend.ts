@@ -85,9 +85,17 @@ export const neededExpanded = ({ levelDbm }: Spending): number =>
 export const verdictOf = (of: Spending): Verdict =>
   spentOn(of).expanded <= neededExpanded(of) ? 'inside' : 'cant-tell';
 
-/** The link that brings most of the variance. */
-export const dominantLink = (of: Spending): string | undefined =>
-  partsOf(of).toSorted((a, b) => b.standardUncertainty - a.standardUncertainty)[0]?.id;
+/** What differs by less than this part of it is level: the rest is rounding. */
+const LEVEL_WITHIN = 1e-9;
+
+/** The links that bring most of the variance: several where they are level. */
+export function dominantLinks(of: Spending): readonly string[] {
+  const parts = partsOf(of);
+  const most = Math.max(...parts.map(({ standardUncertainty }) => standardUncertainty));
+  return parts
+    .filter(({ standardUncertainty }) => standardUncertainty >= most * (1 - LEVEL_WITHIN))
+    .map(({ id }) => id);
+}
 
 /** A link's share of the variance. */
 export const shareOf = (of: Spending, link: Spendable): number =>

@@ -5,7 +5,7 @@ import { COVERAGE_PROBABILITY } from '../../src/sheet/coverage.ts';
 import {
   cheapestLink,
   clubSpending,
-  dominantLink,
+  dominantLinks,
   enoughFactor,
   expandedWith,
   HOURS,
@@ -84,7 +84,8 @@ describe('what each link would buy', () => {
     expect(spentOn(clubSpending()).expanded).toBeCloseTo(2 * Math.sqrt(all), 9);
     expect(expandedWith(clubSpending(), 'pad', 0)).toBeCloseTo(2 * Math.sqrt(all - 0.25 / 3), 9);
     expect(shareOf(clubSpending(), 'pad')).toBeCloseTo(0.25 / 3 / all, 9);
-    expect(dominantLink(clubSpending())).toBe('pad');
+    expect(dominantLinks(clubSpending())).toEqual(['pad']);
+    expect(dominantLinks({ ...clubSpending(), meter: 0.5 })).toEqual(['meter', 'pad']);
   });
 
   it('never widens the strip, and a perfect link buys at least as much as half a one', () => {

@@ -29,6 +29,8 @@ export const strings = {
   verdictWords: (needed: string): string => `a verdict takes ${needed} or less (k = 2, guard band U)`,
   dominantWords: ({ share, perfect }: { share: string; perfect: string }): string =>
     `brings ${share} of the variance; if it were perfect, ${perfect} would be left`,
+  levelWords: ({ share, perfect }: { share: string; perfect: string }): string =>
+    `bring ${share} of the variance each; if one were perfect, ${perfect} would be left`,
   others: 'What lies above the meter',
   enough: ({ name, amount }: { name: string; amount: string }): string => `${name} ${amount}`,
   enoughWords: (hours: string): string => `the cheapest single change that earns a verdict (hours: ${hours})`,

@@ -1,6 +1,6 @@
 import {
   cheapestLink,
-  dominantLink,
+  dominantLinks,
   enoughFactor,
   expandedWith,
   HOURS,
@@ -15,6 +15,7 @@ import {
   verdictOf,
 } from '../../sheet/spend.ts';
 import { aloud } from '../../text/aloud.ts';
+import { namesAnd } from '../../text/and.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { numberText, percentText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
@@ -52,11 +53,12 @@ function verdictAnswer(style: Style, of: Spending): Answer {
 }
 
 function dominantAnswer(style: Style, of: Spending): Answer {
-  const id = dominantLink(of);
-  if (!isSpendable(id)) return { figure: strings.others, words: strings.noneWords };
+  const ids = dominantLinks(of).filter(isSpendable);
+  const [id] = ids;
+  if (id === undefined) return { figure: strings.others, words: strings.noneWords };
   return {
-    figure: strings.link[id],
-    words: strings.dominantWords({
+    figure: namesAnd(ids.map((each) => strings.link[each])),
+    words: (ids.length > 1 ? strings.levelWords : strings.dominantWords)({
       share: percentText(style, { percent: 100 * shareOf(of, id), decimals: 0 }),
       perfect: band(style, expandedWith(of, id, 0)),
     }),
