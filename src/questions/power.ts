@@ -106,7 +106,11 @@ export function powerReflected({ swr = 1.5 } = {}): Question {
         text: text(reflection ** 2),
         reply: 'Reflected volts squared are reflected power. It is little.',
       },
-      { id: 'b', text: text(reflection), reply: 'That is the share of the volts. Power goes as its square.' },
+      {
+        id: 'b',
+        text: text(reflection),
+        reply: 'That takes off the share of the volts that comes back. Of the power its square comes back.',
+      },
       {
         id: 'c',
         text: text((swr - 1) / swr),

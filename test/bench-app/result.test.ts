@@ -62,13 +62,24 @@ describe('the demonstration transmitter', () => {
     const halved = CLUB_PARTS_DB.with(4, 0.25 / Math.sqrt(3));
     expect(result.improvement).toMatchObject({
       id: 'pad',
-      label: '20 dB pad',
+      labels: ['20 dB pad'],
       link: { id: 'pad' },
       others: 0,
     });
     expect(result.improvement?.share).toBeCloseTo((0.5 / Math.sqrt(3)) ** 2 / (clubU / 2) ** 2, 12);
     expect(result.improvement?.halvedDb).toBeCloseTo(2 * Math.hypot(...halved), 12);
     expect(result.improvement?.perfectDb).toBeCloseTo(2 * Math.hypot(...CLUB_PARTS_DB.with(4, 0)), 12);
+  });
+
+  it('names both where two are level, and what one of them would leave', () => {
+    const links = clubSheet().links.map((link) =>
+      link.id === 'meter' ? { ...link, statement: limits(0.5) } : link,
+    );
+    const level = benchResult(club({ links }));
+    expect(level.improvement?.labels).toEqual(['The meter that was lent', '20 dB pad']);
+    expect(improvementWords('ascii', level)).toMatch(
+      /^4\d % of the variance each\. One of them half as wrong/,
+    );
   });
 
   it('improves what shares a cause together, since one cannot be had without the other', () => {

@@ -95,7 +95,7 @@ describe('an oscilloscope across a load of 49.6 ohm', () => {
       stated: '0.000 to 0.021 dB, limits',
       loss: '0.01 dB',
     });
-    expect(result.improvement).toMatchObject({ label: 'Gain', others: 0 });
+    expect(result.improvement).toMatchObject({ labels: ['Gain'], others: 0 });
   });
 
   it('tells the measurement apart from the transmitter’s own spread', () => {
