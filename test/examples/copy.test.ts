@@ -4,6 +4,7 @@ import { marked } from 'marked';
 import { describe, expect, it } from 'vitest';
 import { exampleTexts } from '../../src/examples/copy.ts';
 import { examples } from '../../src/examples/index.ts';
+import { lowOnTheScale } from '../../src/examples/low-on-the-scale.ts';
 import { SITE_NAME } from '../../src/text/site-name.ts';
 
 const link = (slug: string): string => `https://site.invalid/examples/${slug}/`;
@@ -85,4 +86,10 @@ describe.each(examples)('the texts of $slug', (example) => {
     expect(said(html)).not.toMatch(/\[\/?(?:b|list|url|\*)/);
     expect(numbers(said(html))).toBe(numbers(textOf('Plain text with signs').replace(/[<>]/g, '')));
   });
+});
+
+it('say about which of two values uneven limits lie: the mean of what it may be, not what was read', () => {
+  // 3 W read are 34.77 dBm; within a third either way their mean in decibels is 34.69
+  const [plain] = exampleTexts(lowOnTheScale, { link: link(lowOnTheScale.slug), version: '1.2.3' });
+  expect(plain?.text.replaceAll(/\s+/g, ' ')).toContain('Worst case +1.3/-1.7 dB about 34.7 dBm, ');
 });

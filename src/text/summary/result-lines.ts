@@ -107,21 +107,33 @@ export function wholeLine(stated: Stated): Line {
   return line('whole', 'Whole distribution, ', share, ': ', endsText(stated, whole.symmetric));
 }
 
-/** The worst case; where a part has no limit, that nothing is guaranteed, and which part it is. */
-export function worstLine(stated: Stated, labelOf: (id: string) => string): Line {
+/** Limits are even about an estimate if they are so to this, in the unit of the result: the rest is rounding. */
+const EVEN_WITHIN = 1e-9;
+
+/** Deviations and ends of a worst case. What is not even about the estimate says its centre: it is easily laid about the reading. */
+function worstParts(stated: Stated): readonly (string | ((style: Style) => string))[] {
   const { worstCase, estimate } = stated.result;
-  const { interval, unlimited } = worstCase;
+  const { lower, upper } = worstCase.interval;
+  const ends = endsText(stated, worstCase.interval);
+  if (stated.unit === 'W') return [ends];
+  const decimals = decimalsOf(stated);
   const deviations = (style: Style) =>
     deviationsText(style, {
-      upper: interval.upper - estimate,
-      lower: interval.lower - estimate,
-      decimals: decimalsOf(stated),
+      upper: upper - estimate,
+      lower: lower - estimate,
+      decimals,
       unit: differenceUnit(stated.unit),
     });
-  const ends = endsText(stated, interval);
-  const value = (style: Style) =>
-    stated.unit === 'W' ? ends(style) : `${deviations(style)}, ${ends(style)}`;
-  if (unlimited.length === 0) return line('worst', 'Worst case ', value);
+  const centre = (style: Style) => quantityText(style, { value: estimate, decimals, unit: stated.unit });
+  const even = Math.abs(upper + lower - 2 * estimate) < EVEN_WITHIN;
+  return [deviations, ...(even ? [] : [' about ', centre]), ', ', ends];
+}
+
+/** The worst case; where a part has no limit, that nothing is guaranteed, and which part it is. */
+export function worstLine(stated: Stated, labelOf: (id: string) => string): Line {
+  const { unlimited } = stated.result.worstCase;
+  const value = worstParts(stated);
+  if (unlimited.length === 0) return line('worst', 'Worst case ', ...value);
   const names = unlimited.map((id) => ({ foreign: labelOf(id) }));
   const last = names.length > 1 ? names.pop() : undefined;
   return line(
@@ -131,7 +143,7 @@ export function worstLine(stated: Stated, labelOf: (id: string) => string): Line
     ...(last === undefined ? [] : [' and ', last]),
     unlimited.length === 1 ? ' has' : ' have',
     ' no limit; the other parts alone come to ',
-    value,
+    ...value,
   );
 }
 
