@@ -20,6 +20,39 @@ export interface Correction {
 /** All corrections, the newest first. Those mended before the first release had been seen by nobody outside. */
 export const corrections: readonly Correction[] = [
   {
+    id: 'heat-of-a-part-of-nothing',
+    mended: '2026-11-30',
+    since: '0.1.0, unpublished',
+    until: '0.1.0',
+    where: [
+      { path: '/learn/decibels/down-the-line/', title: 'What is left at the end of the line?' },
+      { path: '/examples/thirty-decibels-forgotten/', title: 'Thirty decibels in the log book' },
+    ],
+    what: 'The heat in a pad or coax of 0 dB, which is a part that is not there.',
+    before:
+      'Such a part had the limits of a real one, and so got warm: up to 1.61 µW behind the pad of the example, 169 nW in coax of no length.',
+    now: 'It has no limits and no heat. What arrives behind it was right, since no part was ever taken to give a gain.',
+    concerns: 'Whoever set a part of that figure to 0 dB. The levels, and what may go in, are as they were.',
+  },
+  {
+    id: 'kelvins-still-to-come',
+    mended: '2026-11-30',
+    since: '0.1.0, unpublished',
+    until: '0.1.0',
+    where: [
+      {
+        path: '/learn/measuring/radio-watts-from-dc-watts/',
+        title: 'Can a torch battery measure a transmitter?',
+      },
+    ],
+    what: 'How many kelvins a rise has still to go, where the load was not waited for.',
+    before:
+      'It was counted as if the rise typed were the one that it ends at: behind 9.5 K after ten minutes, 2.70 K.',
+    now: 'It is counted from the rise as it is read, as the fields have it: 3.77 K.',
+    concerns:
+      'Whoever wrote those kelvins down. The error in decibels, the result and its uncertainty are as they were; “no result yet” begins a hair sooner.',
+  },
+  {
     id: 'risks-of-a-narrow-kind',
     mended: '2026-11-29',
     since: '0.1.0, unpublished',

@@ -2,10 +2,17 @@ import { describe, expect, it } from 'vitest';
 import { gainDb, mismatch, normal, normalShareBelow, risksOf } from '#compute';
 import { corrections } from '../../src/corrections/index.ts';
 import { version } from '../../src/layouts/version.ts';
+import { clubHeat, offK } from '../../src/sheet/dc-heat.ts';
+import { lineCautions } from '../../src/sheet/line-cautions.ts';
 
 describe('the list of corrections', () => {
   it('has every entry that it ever had, the newest first', () => {
-    expect(corrections.map(({ id }) => id)).toEqual(['risks-of-a-narrow-kind', 'density-through-a-two-port']);
+    expect(corrections.map(({ id }) => id)).toEqual([
+      'heat-of-a-part-of-nothing',
+      'kelvins-still-to-come',
+      'risks-of-a-narrow-kind',
+      'density-through-a-two-port',
+    ]);
     const days = corrections.map(({ mended }) => mended);
     expect(days).toEqual(days.toSorted().toReversed());
     for (const day of days) expect(new Date(`${day}T00:00:00Z`).toISOString().slice(0, 10)).toBe(day);
@@ -35,6 +42,27 @@ describe('the versions of a correction', () => {
       if (since.endsWith(', unpublished')) expect(first, id).toBe(rank(until));
       else expect(first, id).toBeLessThan(rank(until));
     }
+  });
+});
+
+describe('the heat in a part of 0 dB, as corrected', () => {
+  it('is none: only the pad of the example gets warm', () => {
+    const line = { levelDbm: 9.7, amplifierDb: 0, firstDb: 30, coaxDb: 0, secondDb: 0 } as const;
+    const cautions = lineCautions({
+      line: { ...line, end: 'instrument', antennaDb: 2.15, over: 'isotropic' },
+      damageDbm: 0,
+    });
+    expect(cautions.flatMap((caution) => (caution.code === 'padHeat' ? [caution.id] : []))).toEqual([
+      'first',
+    ]);
+  });
+});
+
+describe('the kelvins still to come, as corrected', () => {
+  it('are those from the rise as read to where both runs would have ended alike', () => {
+    const part = (minutes: number) => 1 - Math.exp(-minutes / 8);
+    expect(offK({ ...clubHeat(), waitedRf: 10 })).toBeCloseTo((9.5 * part(45)) / part(10) - 9.5, 9);
+    expect(offK({ ...clubHeat(), waitedRf: 10 })).toBeCloseTo(3.77, 2);
   });
 });
 

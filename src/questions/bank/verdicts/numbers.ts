@@ -282,7 +282,7 @@ export const VERDICT_NUMBERS: readonly BankQuestion[] = [
     suits: ({ tolerance, above, wide }) =>
       tolerance - above > 0.2 && wide > tolerance - above + 0.05 && Math.abs(2 * above - tolerance) > 0.05,
     stem: ({ nominal, tolerance, above, wide }) =>
-      `Specified ${given(nominal, 'dBm')} ${givenBand(tolerance, 'dB')}. The reading is ${given(two(nominal + above), 'dBm')}, U = ${given(wide, 'dB')}: can’t tell. How small would U have to be for “inside” at this reading?`,
+      `Specified ${given(nominal, 'dBm')} ${givenBand(tolerance, 'dB')}, guard band U. The reading is ${given(two(nominal + above), 'dBm')}, U = ${given(wide, 'dB')}: can’t tell. How small would U have to be for “inside” at this reading?`,
     answer: ({ nominal, tolerance, above }) =>
       targetForVerdict({
         specification: { lower: nominal - tolerance, upper: nominal + tolerance },
