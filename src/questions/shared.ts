@@ -1,4 +1,4 @@
-import { componentOf, type Input, propagatePrefixes } from '#compute';
+import { componentOf, evaluateBand, type Input } from '#compute';
 import {
   asIndependent,
   clubPair,
@@ -124,11 +124,8 @@ function resistorsOhm({ isShared }: { isShared: boolean }): number {
     return isShared ? { ...input, cause: 'standard' } : input;
   });
   const sensitivities = inputs.map(() => 1);
-  const found = propagatePrefixes({
-    model: { kind: 'sum', constant: 0, inputs, sensitivities },
-    coverageFactor: 1,
-  });
-  return found.at(-1)?.propagation.standardUncertainty ?? Number.NaN;
+  const model = { kind: 'sum', constant: 0, inputs, sensitivities } as const;
+  return evaluateBand({ model, coverageFactor: 1 }).propagation.standardUncertainty;
 }
 
 /** The Guide's own example of a shared cause. */

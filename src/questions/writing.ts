@@ -1,4 +1,4 @@
-import { componentOf, propagatePrefixes, type Statement } from '#compute';
+import { componentOf, evaluateBand, type Statement } from '#compute';
 import { clubUse, written } from '../sheet/stated-budget.ts';
 import { plusMinusText } from '../text/deviation-text.ts';
 import { decimalsFor } from '../text/place.ts';
@@ -22,9 +22,7 @@ function propagationOf(
     inputs: [componentOf({ id: 'stated', statement, unit: 'own' })],
     sensitivities: [1],
   } as const;
-  const found = propagatePrefixes({ model, ...wish }).at(-1);
-  if (found === undefined) throw new RangeError('propagationOf: there must be a result, got none');
-  return found.propagation;
+  return evaluateBand({ model, ...wish }).propagation;
 }
 
 const doubled = (statement: Statement): string =>

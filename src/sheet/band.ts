@@ -1,12 +1,9 @@
-import { type BandResult, type CoverageWish, propagatePrefixes, type SumModel } from '#compute';
+import { type BandResult, type CoverageWish, evaluateBand, type SumModel } from '#compute';
 import { COVERAGE_PROBABILITY } from './coverage.ts';
 
 /** What intervals hold unless something else is wished for. */
 const USUAL: CoverageWish = { coverageProbability: COVERAGE_PROBABILITY };
 
-/** Worst case and propagation of a sum, all of its inputs counted. @throws RangeError as `propagatePrefixes`. */
-export function bandOf(model: SumModel, wish: CoverageWish = USUAL): BandResult {
-  const band = propagatePrefixes({ model, ...wish }).at(-1);
-  if (band === undefined) throw new RangeError('bandOf: a sum must have a result, got none');
-  return band;
-}
+/** Worst case and propagation of a sum. @throws RangeError as `evaluateBand`. */
+export const bandOf = (model: SumModel, wish: CoverageWish = USUAL): BandResult =>
+  evaluateBand({ model, ...wish });

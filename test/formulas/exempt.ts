@@ -42,6 +42,7 @@ export const EXEMPT: Partial<Record<ComputeFunction, string>> = {
   voltsPeakToPeak: 'names a quantity',
   voltsRms: 'names a quantity',
   evaluate: 'gives three ways to add up at once, each with its own row',
+  evaluateBand: 'gives two of the ways to add up at once, each with its own row',
   evaluatePrefixes: 'evaluates a sum again and again, one input more each time',
   propagatePrefixes: 'evaluates a sum again and again, one input more each time',
   componentOf: 'picks the shape that a statement stands for, each with its own row',

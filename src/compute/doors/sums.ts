@@ -1,5 +1,7 @@
 /** Adding up: what is stated of a part, the model of a result, and the ways to its uncertainty; how it is rounded and checked. */
 
+export type { BandResult } from '../band.ts';
+export { evaluateBand, propagatePrefixes } from '../band.ts';
 export type { DetailedRow } from '../budget.ts';
 export { detailedBudget } from '../budget.ts';
 export type { Coverage, CoverageWish } from '../combine/coverage-factor.ts';
@@ -26,8 +28,6 @@ export { evaluatePrefixes } from '../evaluate-prefixes.ts';
 export type { RootSumSquare } from '../limits-rss.ts';
 export { rootSumSquareOfLimits } from '../limits-rss.ts';
 export type { Correlation, FunctionModel, Input, Model, SumModel } from '../model.ts';
-export type { BandResult } from '../propagate-prefixes.ts';
-export { propagatePrefixes } from '../propagate-prefixes.ts';
 export type {
   BudgetRow,
   NotWhole,

@@ -57,7 +57,7 @@ export function figureOf({ values, held }: FieldsState<DetectorFields>): Omit<Li
   const edge = leastVolts(use);
   return {
     domain: { lower: 0, upper: detectorSpec.fields.detected.max },
-    span: spanFor(reachOf(seenOf(useOf(held ?? values)))),
+    span: spanFor(reachOf(held === undefined ? seen : seenOf(useOf(held)))),
     line: seen.line,
     band: seen.strip,
     ghost: seen.worst,

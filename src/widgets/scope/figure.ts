@@ -70,7 +70,7 @@ export function figureOf({ values, held }: FieldsState<ScopeFields>): Omit<LineB
   const found = scopeFound(use);
   return {
     domain: { lower: 0, upper: endMhz(ground) },
-    span: spanFor(reachOf(seenOf(ground))),
+    span: spanFor(reachOf(held === undefined ? seen : seenOf(ground))),
     line: seen.line,
     band: seen.strip,
     ghost: seen.worst,

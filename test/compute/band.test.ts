@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { evaluateBand, propagatePrefixes } from '../../src/compute/band.ts';
 import { evaluatePrefixes } from '../../src/compute/evaluate-prefixes.ts';
 import { normal, rectangular, type SumModel, student } from '../../src/compute/index.ts';
-import { propagatePrefixes } from '../../src/compute/propagate-prefixes.ts';
 
 const width = fc.double({ min: 0.01, max: 3, noNaN: true });
 const input = fc
@@ -39,6 +39,7 @@ describe('how a band grows input by input', () => {
           ({ whole: _whole, ...rest }) => rest,
         );
         expect(propagatePrefixes({ model: sum, coverageProbability: 0.95 })).toEqual(full);
+        expect(evaluateBand({ model: sum, coverageProbability: 0.95 })).toEqual(full.at(-1));
       }),
       { numRuns: 30 },
     );
@@ -88,5 +89,6 @@ describe('how a band grows input by input', () => {
       sensitivities: [1, 1],
     };
     expect(() => propagatePrefixes({ model: twice, coverageFactor: 2 })).toThrow(/^propagatePrefixes: /);
+    expect(() => evaluateBand({ model: twice, coverageFactor: 2 })).toThrow(/^evaluateBand: /);
   });
 });
