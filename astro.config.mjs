@@ -3,6 +3,7 @@ import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import sitemap from '@astrojs/sitemap';
 import { defineConfig, fontProviders } from 'astro/config';
+import { askAhead } from './src/build/ahead.ts';
 import { baseLinks } from './src/build/base-links.ts';
 import { carryScript } from './src/build/carry.ts';
 import { hoistStylesIntegration } from './src/build/hoist-styles.ts';
@@ -44,6 +45,7 @@ export default defineConfig({
     joinedSheets(),
     hoistStylesIntegration(), // after it: the styles of formulas are each page's own
     sharedScripts(),
+    askAhead(), // after what names the files of script
     carryScript(),
     offline(), // after all that changes files
     hosting(),

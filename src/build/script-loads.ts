@@ -20,6 +20,8 @@ export interface Load {
   readonly paths: readonly string[];
   readonly chunks: ReadonlySet<Chunk>;
   readonly byCall: boolean;
+  /** Whether it is what pages run before they are drawn, without their islands. */
+  readonly early: boolean;
 }
 
 export const codeOf = ({ modules }: Chunk): string =>
@@ -46,13 +48,32 @@ function together(loads: readonly Load[]): readonly Load[] {
   return [...bySet.values()];
 }
 
-/** What pages load as they open. */
-const atOnce = (chunks: Chunks, pages: readonly Page[]): readonly Load[] =>
+/**
+ * Whether a file is what a page itself runs, a `<script>` of it with what nothing else asks for: it acts when it is loaded, where others only
+ * offer what they have, and it is loaded before the page is drawn, where islands come after.
+ */
+export const isPageScript = ({ modules }: Chunk): boolean =>
+  Object.keys(modules).some((module) => module.includes('astro&type=script'));
+
+/** What pages load as they open; only their own scripts, if `early`. */
+const atOnce = (chunks: Chunks, pages: readonly Page[], early: boolean): readonly Load[] =>
   together(
     pages
-      .map(({ path, entries }) => ({ paths: [path], chunks: withImports(chunks, entries), byCall: false }))
+      .map(({ path, entries }) => ({
+        paths: [path],
+        chunks: withImports(chunks, early ? entries.filter(isEarly(chunks)) : entries),
+        byCall: false,
+        early,
+      }))
       .filter((load) => load.chunks.size > 0),
   );
+
+const isEarly =
+  (chunks: Chunks) =>
+  (entry: string): boolean => {
+    const chunk = chunks.get(entry);
+    return chunk !== undefined && isPageScript(chunk);
+  };
 
 /** What calls fetch on a page that has some files at hand, and in turn on what they fetched. */
 function callsOn(chunks: Chunks, page: Load): readonly Load[] {
@@ -68,6 +89,10 @@ function callsOn(chunks: Chunks, page: Load): readonly Load[] {
 
 /** All that is loaded in one go on a site's pages. */
 export function loadsOf(chunks: Chunks, pages: readonly Page[]): readonly Load[] {
-  const opened = atOnce(chunks, pages);
-  return [...opened, ...together(opened.flatMap((page) => callsOn(chunks, page)))];
+  const opened = atOnce(chunks, pages, false);
+  return [
+    ...opened,
+    ...atOnce(chunks, pages, true),
+    ...together(opened.flatMap((page) => callsOn(chunks, page))),
+  ];
 }

@@ -2,7 +2,7 @@ import { gzipSync } from 'node:zlib';
 import { type Group, groupsBySet, merged, sharingPairs } from './merge-groups.ts';
 import type { Page } from './page-scripts.ts';
 import { scriptBudget } from './script-budget.ts';
-import { type Chunk, codeOf, type Load, loadsOf } from './script-loads.ts';
+import { type Chunk, codeOf, isPageScript, type Load, loadsOf } from './script-loads.ts';
 
 /** What travels of code that is compressed before it is made short. */
 const MADE_SHORT = 0.76;
@@ -16,6 +16,8 @@ const SHARE = 0.95;
 const LATER = 1e-5;
 /** How often the files are cut, each time at the prices that the time before asks for. */
 const ROUNDS = 60;
+/** Price of what is loaded before a page is drawn: it should bring little else with it. */
+const EARLY = 1;
 /** Power by which a price rises where a page loads more than it should, and falls again where it loads less. */
 const RISE = 1.6;
 
@@ -61,7 +63,10 @@ const firstPrice = ({ need, budget }: Wish): number => need / budget;
 
 function firstPrices(loads: readonly Load[], wishes: readonly Wish[]): Map<Load, number> {
   const prices = new Map(wishes.map((wish) => [wish.page, firstPrice(wish)]));
-  for (const load of loads) if (load.byCall) prices.set(load, LATER * load.paths.length);
+  for (const load of loads) {
+    if (load.byCall) prices.set(load, LATER * load.paths.length);
+    if (load.early) prices.set(load, EARLY);
+  }
   return prices;
 }
 
@@ -71,7 +76,7 @@ function firstPrices(loads: readonly Load[], wishes: readonly Wish[]): Map<Load,
  * ones little in vain.
  */
 function cutFor(all: readonly Group[], loads: readonly Load[]): readonly Group[] {
-  const wishes = loads.filter(({ byCall }) => !byCall).map(wishOf);
+  const wishes = loads.filter(({ byCall, early }) => !byCall && !early).map(wishOf);
   const prices = firstPrices(loads, wishes);
   const sizeOf = remembering();
   const sharing = sharingPairs(all);
@@ -90,13 +95,6 @@ function cutFor(all: readonly Group[], loads: readonly Load[]): readonly Group[]
   }
   return best.groups;
 }
-
-/**
- * Whether a file is what a page itself runs, a `<script>` of it with what nothing else asks for: it acts when it is loaded, where others only
- * offer what they have, and it is loaded before the page is drawn, where islands come after.
- */
-const isPageScript = ({ modules }: Chunk): boolean =>
-  Object.keys(modules).some((module) => module.includes('astro&type=script'));
 
 /** Whether a module is what fetches others by a call: a few letters, for which the script of a page should not load a file of islands. */
 const isHelper = (module: string): boolean => module.includes('vite/preload-helper');

@@ -1,11 +1,11 @@
 import { keptSigns } from '../store/signs.ts';
+import { deckStrings as strings } from './deck-strings.ts';
 import { startHelp } from './help.ts';
 import { stepWithin, usesKey, wishOf } from './keys.ts';
 import { isTold, type Line, lineName, openLine, silent, type Told } from './line.ts';
 import { startClock } from './notes-clock.ts';
 import { leaveControl, obey } from './orders.ts';
 import { openScrolling } from './scrolling.ts';
-import { strings } from './strings.ts';
 import { speak, stepTold } from './told.ts';
 
 /** The slides of a stage, which of them is shown, and what can be asked of them. */

@@ -1,4 +1,4 @@
-import { strings } from './strings.ts';
+import { deckStrings as strings } from './deck-strings.ts';
 
 /** What a slide is called: a step by its title, a borrowed one by that of the page in its frame, one that is missing by what it says. */
 export const nameOfSlide = (slide: Element | undefined): string =>
