@@ -4,7 +4,7 @@ import { useResting } from '../widgets/parts/use-resting.ts';
 import { KeptLine } from './keep/KeptLine.tsx';
 import { benchIn, spelledState } from './state/decimal.ts';
 import { isOwn } from './state/own.ts';
-import { demonstration, shownPoint } from './state/state.ts';
+import { demonstrationInTurns, shownPoint } from './state/state.ts';
 import { useBenchAddress } from './use-address.ts';
 import { useAnswering } from './use-answering.ts';
 import { useResults } from './use-results.ts';
@@ -21,6 +21,9 @@ import { useFocusAfter } from './views/use-focus-after.ts';
 
 const RESULT = { class: 'bench-result', 'aria-labelledby': 'result' } as const;
 
+/** What the bench opens with, worked out as the script is read: to wake the page then only takes drawing. */
+const opening = await demonstrationInTurns();
+
 /**
  * The bench: a reader's own measurement from reading to verdict. After using it a reader knows what leaves the transmitter,
  * how sure that is, which link matters most, and whether the specification is kept, missed, or out of this measurement's reach.
@@ -28,7 +31,7 @@ const RESULT = { class: 'bench-result', 'aria-labelledby': 'result' } as const;
  */
 export default function Bench({ version }: { readonly version: string }) {
   const decimal = useDecimal();
-  const [state, reduce] = useReducer(benchIn(decimal), undefined, demonstration);
+  const [state, reduce] = useReducer(benchIn(decimal), opening);
   const held = state.held !== undefined;
   const rested = useResting(state, held);
   const formState = useMemo(() => spelledState(rested, decimal), [rested, decimal]);

@@ -1,16 +1,7 @@
+import { breathe } from '../widgets/parts/breathe.ts';
+
 /** Longest stretch of work between two chances for the page to answer its reader, in ms. */
 const SLICE_MS = 6;
-
-/** Lets the page do what waits for it. A channel's message is not held back as a nested timer is. */
-const breathe = (): Promise<void> =>
-  new Promise((resolve) => {
-    const { port1, port2 } = new MessageChannel();
-    port1.onmessage = () => {
-      port1.close();
-      resolve();
-    };
-    port2.postMessage(undefined);
-  });
 
 /** Longest wait for a frame, in ms: a page that is not seen paints none. */
 const NO_FRAME_MS = 120;

@@ -4,9 +4,10 @@ import { useFetched } from '../bench/views/use-fetched.ts';
 import { useFragment } from '../borrow/use-fragment.ts';
 import { AddressProblems } from '../widgets/parts/AddressProblems.tsx';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
+import { InTurn } from '../widgets/parts/InTurn.tsx';
 import { UndoButtons } from '../widgets/parts/UndoButtons.tsx';
 import { needsDecoder } from './read-row.ts';
-import { preparedCompare, reduceCompare } from './state.ts';
+import { preparedInTurns, reduceCompare } from './state.ts';
 import { strings } from './strings.ts';
 import { KeptPart } from './views/KeptPart.tsx';
 import { ResultPart } from './views/ResultPart.tsx';
@@ -20,12 +21,15 @@ const codec = async () => {
 
 const loadDecoder = () => import('../bench/address/address.ts');
 
+/** What the page opens with, worked out as the script is read: to wake the page then only takes drawing. */
+const opening = await preparedInTurns();
+
 /**
  * Measurements of one transmitter side by side. After using it a reader knows whether they agree once what they share is taken out, what
  * they say together, and that agreement proves neither of them right.
  */
 export default function Compare() {
-  const [state, send] = useReducer(reduceCompare, undefined, preparedCompare);
+  const [state, send] = useReducer(reduceCompare, opening);
   const { entries, comparison, addressProblems } = state;
   const tooLong = useFragment({
     entries,
@@ -45,15 +49,23 @@ export default function Compare() {
       </p>
       <section class="bench-result" aria-labelledby="result">
         <h2 id="result">{strings.heading}</h2>
-        <ResultPart comparison={comparison} />
+        <InTurn>
+          <ResultPart comparison={comparison} />
+        </InTurn>
       </section>
       <section class="bench-form" aria-labelledby="entries">
         <h2 id="entries">{strings.form}</h2>
         <UndoButtons state={state} send={send} words={strings} alone />
-        <SharedPart state={state} send={send} />
-        <SheetsPart state={state} send={send} />
+        <InTurn>
+          <SharedPart state={state} send={send} />
+        </InTurn>
+        <InTurn>
+          <SheetsPart state={state} send={send} />
+        </InTurn>
         {failed && <Fetching failed={failed} again={again} />}
-        <KeptPart state={state} send={send} />
+        <InTurn>
+          <KeptPart state={state} send={send} />
+        </InTurn>
         <Begin send={send} />
       </section>
       <section aria-labelledby="cannot">

@@ -1,9 +1,10 @@
 import { freeId } from '../bench/state/changed.ts';
 import { type Stepped, stepBack, stepOn, stepsAfter } from '../borrow/steps.ts';
+import { breathe } from '../widgets/parts/breathe.ts';
 import { type Comparison, comparisonOf } from './compared.ts';
 import { demonstrationCompare } from './demonstration.ts';
 import { blankCompare, type CompareEntries, FEWEST_ROWS, MOST_ROWS, type RowEntries } from './entries.ts';
-import type { Decode } from './read-row.ts';
+import { type Decode, readRow } from './read-row.ts';
 import { type Candidate, turned } from './shared.ts';
 
 /** Everything that the page knows. */
@@ -40,6 +41,22 @@ export function preparedCompare(): CompareState {
     lastPath: undefined,
     addressProblems: [],
   };
+}
+
+/**
+ * The same in turns, between which the page answers. What takes long is that a browser meets the code for the first time: each sheet is
+ * read and summed once by itself, and what follows does so again in no time.
+ */
+export async function preparedInTurns(): Promise<CompareState> {
+  const entries = demonstrationCompare();
+  for (const row of entries.rows) {
+    await breathe();
+    readRow(row, undefined);
+    await breathe();
+    comparisonOf({ ...entries, rows: [row] }, undefined);
+  }
+  await breathe();
+  return preparedCompare();
 }
 
 /** Total and pure: what names nothing that is there changes nothing. */

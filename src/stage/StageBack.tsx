@@ -30,7 +30,7 @@ export default function StageBack({ start, presses = 'loss' }: StageBackProps) {
   return (
     <StageLineBand
       send={send}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       field={fields[presses]}
       pulls="loss"
       presses={presses}

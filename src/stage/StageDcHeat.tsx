@@ -16,7 +16,7 @@ export default function StageDcHeat() {
   return (
     <StageLineBand
       send={send}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       field={fields.waitedRf}
       pulls="waitedRf"
       unit="none"

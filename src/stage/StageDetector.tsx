@@ -16,7 +16,7 @@ export default function StageDetector() {
   return (
     <StageLineBand
       send={send}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       field={fields.detected}
       pulls="detected"
       unit={strings.settings.units.detected}

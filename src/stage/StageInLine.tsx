@@ -16,7 +16,7 @@ export default function StageInLine() {
   return (
     <StageLineBand
       send={send}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       field={fields.forward}
       pulls="forward"
       unit="W"

@@ -16,7 +16,7 @@ export default function StageJoined() {
   return (
     <StageLineBand
       send={send}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       field={fields.source}
       pulls="source"
       unit="kohm"

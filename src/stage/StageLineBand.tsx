@@ -12,7 +12,8 @@ import { StageWhatIf } from './StageWhatIf.tsx';
 
 export interface StageLineBandProps<Of extends PlainFields> {
   readonly send: (action: FieldsAction<Of>) => void;
-  readonly drawn: Omit<LineBandProps, 'frame'>;
+  /** Makes what is drawn. */
+  readonly draw: () => Omit<LineBandProps, 'frame'>;
   /** The number that one press changes. */
   readonly field: NumberSpec;
   /** Name of the number that the knob pulls, and of the one that a press changes where that is another. */
@@ -43,7 +44,7 @@ export function StageLineBand<Of extends PlainFields>(props: StageLineBandProps<
     <div class="stage-band">
       <LineBandFigure
         place="stage"
-        figure={props.drawn}
+        draw={props.draw}
         words={words.axes}
         name={words.name}
         description={words.description(summary)}

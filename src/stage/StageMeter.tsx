@@ -16,7 +16,7 @@ export default function StageMeter() {
   return (
     <StageLineBand
       send={send}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       field={fields.months}
       pulls="reading"
       presses="months"

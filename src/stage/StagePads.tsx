@@ -19,7 +19,7 @@ export default function StagePads() {
   return (
     <StageLineBand
       send={send}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       field={fields.source}
       pulls="pad"
       presses="source"

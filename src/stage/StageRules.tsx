@@ -16,7 +16,7 @@ export default function StageRules() {
   return (
     <StageLineBand
       send={send}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       field={fields.length}
       pulls="length"
       unit="mm"

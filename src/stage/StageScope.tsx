@@ -37,7 +37,7 @@ export default function StageScope({ start, presses = 'frequency' }: StageScopeP
   return (
     <StageLineBand
       send={send}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       field={fields[presses]}
       pulls="frequency"
       presses={presses}

@@ -16,7 +16,7 @@ export default function StageShared() {
   return (
     <StageLineBand
       send={send}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       field={fields.shared}
       pulls="shared"
       unit="dB"

@@ -63,6 +63,8 @@ async function settle(most: number): Promise<void> {
     }
   };
   await waitFor('parts that are fetched', () => document.querySelector('.late:not(.woken)') === null);
+  const waiting = 'astro-island:not([ssr]) .in-turn:not([data-woken])';
+  await waitFor('parts that wake in turn', () => document.querySelector(waiting) === null);
   await frames();
   await waitFor('what the address carries', () => !document.documentElement.hasAttribute('data-opening'));
   await frames();

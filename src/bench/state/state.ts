@@ -1,4 +1,5 @@
 import type { SheetEntries } from '../../sheet/entries.ts';
+import { breathe } from '../../widgets/parts/breathe.ts';
 import { demonstrationEntries, freshEntries } from '../entries/fresh.ts';
 import { checkPath, type FieldPath, reasonPath } from '../form/keys.ts';
 import { readMeasurement } from '../read/read-measurement.ts';
@@ -38,6 +39,24 @@ export function demonstration(): BenchState {
     showLimits: true,
     showCurve: false,
   };
+}
+
+/**
+ * The same in turns, between which the page answers. What takes long is that a browser meets the code for the first time: it meets that of
+ * a sheet without links and points before that of the rest.
+ */
+export async function demonstrationInTurns(): Promise<BenchState> {
+  const { points, links, ...scope } = demonstrationEntries();
+  for (const part of [
+    { points: [], links: [] },
+    { points, links: [] },
+    { points: points.slice(0, 1), links },
+  ]) {
+    await breathe();
+    readMeasurement({ ...scope, ...part });
+  }
+  await breathe();
+  return demonstration();
 }
 
 const firstPoint = ({ points }: SheetEntries): string => points[0]?.id ?? '';

@@ -1,6 +1,7 @@
 import type { VNode } from 'preact';
 import { useMemo } from 'preact/hooks';
 import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
+import { InTurn } from '../../widgets/parts/InTurn.tsx';
 import type { BenchAction } from '../state/actions.ts';
 import type { BenchState } from '../state/state.types.ts';
 import { strings } from '../strings.ts';
@@ -49,18 +50,31 @@ export function EntryForm({ state, running, changed, mayWait, drawing, send }: E
   const head = useMemo(
     () => (
       <>
-        <MeasuredPart entries={own} problems={problems} send={act} />
-        <HowPart entries={own} problems={problems} send={act} />
+        <InTurn>
+          <MeasuredPart entries={own} problems={problems} send={act} />
+        </InTurn>
+        <InTurn>
+          <HowPart entries={own} problems={problems} send={act} />
+        </InTurn>
       </>
     ),
     [own, problems, act, drawing],
   );
   const points = useMemo(
-    () => point && <PointsPart entries={agreed} problems={problems} send={act} point={point} />,
+    () =>
+      point && (
+        <InTurn>
+          <PointsPart entries={agreed} problems={problems} send={act} point={point} />
+        </InTurn>
+      ),
     [agreed, problems, act, point, drawing],
   );
   const chain = useMemo(
-    () => <LinksPart {...{ links, method, date, problems, drawing }} send={act} />,
+    () => (
+      <InTurn>
+        <LinksPart {...{ links, method, date, problems, drawing }} send={act} />
+      </InTurn>
+    ),
     [links, method, date, problems, act, drawing],
   );
   return (

@@ -1,5 +1,6 @@
 import { useMemo } from 'preact/hooks';
 import { isolated } from '../../text/isolate.ts';
+import { InTurn } from '../../widgets/parts/InTurn.tsx';
 import { controlId, linkPath } from '../form/keys.ts';
 import { LONGEST_LABEL } from '../read/spec.ts';
 import { strings } from '../strings.ts';
@@ -52,12 +53,14 @@ function WholeLink(props: LinkItemProps) {
           </div>
           {link.form === 'terms' && <LinkTerms {...fieldProps(props)} name={name} />}
           {link.off && <p class="link-off-note">{strings.link.offNote}</p>}
-          <div class="link-foot">
-            <LinkMore {...fieldProps(props)} name={name} />
-            <LinkInstrument link={link} method={method} day={day} send={send} name={name} />
-            <OffSwitch {...props} />
-            <LinkActions {...props} name={name} />
-          </div>
+          <InTurn>
+            <div class="link-foot">
+              <LinkMore {...fieldProps(props)} name={name} />
+              <LinkInstrument link={link} method={method} day={day} send={send} name={name} />
+              <OffSwitch {...props} />
+              <LinkActions {...props} name={name} />
+            </div>
+          </InTurn>
         </div>
       </fieldset>
     </li>

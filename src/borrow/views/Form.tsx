@@ -2,6 +2,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import { controlId } from '../../bench/form/keys.ts';
 import { DecimalChoice } from '../../widgets/parts/DecimalChoice.tsx';
 import { FIELDS_HELP } from '../../widgets/parts/decimal-help.ts';
+import { InTurn } from '../../widgets/parts/InTurn.tsx';
 import { SelectField } from '../../widgets/parts/SelectField.tsx';
 import { UndoButtons } from '../../widgets/parts/UndoButtons.tsx';
 import { DEMONSTRATIONS } from '../demonstration.ts';
@@ -12,6 +13,7 @@ import type { PartProps } from './context.ts';
 import { EntryFields } from './EntryField.tsx';
 import { AlongField, InstrumentForm } from './InstrumentForm.tsx';
 import { DcForm, SwapForm } from './PartForm.tsx';
+import { PlacesPart } from './PlacesPart.tsx';
 
 /** Everything that is typed. */
 export function Form({ state, send }: { readonly state: BorrowState; readonly send: PartProps['send'] }) {
@@ -23,29 +25,36 @@ export function Form({ state, send }: { readonly state: BorrowState; readonly se
       <h2 id="entries">{strings.form}</h2>
       <DecimalChoice help={FIELDS_HELP} />
       <UndoButtons state={state} send={send} words={strings} alone />
-      <fieldset class="bench-part">
-        <legend>{strings.sections.what}</legend>
-        <div class="fields">
-          <SelectField
-            id={controlId('kind')}
-            class="field-double"
-            label={strings.labels.kind}
-            value={entries.kind}
-            options={BORROW_KINDS}
-            words={strings.kinds}
-            onChoice={(kind) => send({ type: 'edit', path: 'kind', change: { kind } })}
+      <InTurn>
+        <fieldset class="bench-part">
+          <legend>{strings.sections.what}</legend>
+          <div class="fields">
+            <SelectField
+              id={controlId('kind')}
+              class="field-double"
+              label={strings.labels.kind}
+              value={entries.kind}
+              options={BORROW_KINDS}
+              words={strings.kinds}
+              onChoice={(kind) => send({ type: 'edit', path: 'kind', change: { kind } })}
+            />
+            {byTurns && <AlongField {...props} />}
+          </div>
+          <EntryFields
+            {...props}
+            names={byTurns ? ['own', 'lender', 'date', 'conditions'] : ['part', 'date', 'conditions']}
           />
-          {byTurns && <AlongField {...props} />}
-        </div>
-        <EntryFields
-          {...props}
-          names={byTurns ? ['own', 'lender', 'date', 'conditions'] : ['part', 'date', 'conditions']}
-        />
-      </fieldset>
-      {byTurns && <InstrumentForm {...props} />}
-      {entries.kind === 'dc' && <DcForm {...props} />}
-      {entries.kind === 'swap' && <SwapForm {...props} />}
-      <Begin send={send} />
+        </fieldset>
+      </InTurn>
+      <InTurn>
+        {byTurns && <PlacesPart {...props} />}
+        {entries.kind === 'dc' && <DcForm {...props} />}
+        {entries.kind === 'swap' && <SwapForm {...props} />}
+      </InTurn>
+      <InTurn>
+        {byTurns && <InstrumentForm {...props} />}
+        <Begin send={send} />
+      </InTurn>
     </section>
   );
 }

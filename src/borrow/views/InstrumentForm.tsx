@@ -4,14 +4,12 @@ import { ALONGS, LENDER_FORMS } from '../entries.ts';
 import { strings } from '../strings.ts';
 import type { PartProps } from './context.ts';
 import { EntryFields } from './EntryField.tsx';
-import { PlacesPart } from './PlacesPart.tsx';
 
-/** What an alternation with a lent instrument asks for. */
+/** What an alternation with a lent instrument asks for beside its readings. */
 export function InstrumentForm(props: PartProps) {
   const { entries, send } = props;
   return (
     <>
-      <PlacesPart {...props} />
       <fieldset class="bench-part">
         <legend>{strings.sections.lender}</legend>
         <div class="fields">

@@ -18,7 +18,7 @@ export function BorrowedFigure({ state, send, summary, place = 'page' }: Borrowe
   return (
     <LineBandFigure
       place={place}
-      figure={figureOf(state)}
+      draw={() => figureOf(state)}
       words={strings.axes[item]}
       name={strings.name}
       description={strings.description(summary)}

@@ -32,7 +32,7 @@ export default function BudgetWidget({ instance }: BudgetWidgetProps) {
         <>
           <BudgetTable state={values} />
           <LineBandFigure
-            figure={figureOf(state)}
+            draw={() => figureOf(state)}
             words={strings.axes[values.subject]}
             name={strings.name}
             description={strings.description(summary)}

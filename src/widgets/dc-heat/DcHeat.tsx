@@ -36,7 +36,7 @@ export default function DcHeat({ instance }: DcHeatProps) {
       {...use}
       spec={heatSpec}
       instance={instance}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       pulls="waitedRf"
       axes={strings.axes}
       answers={answersOf(state.values)}

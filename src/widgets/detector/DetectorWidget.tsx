@@ -22,7 +22,7 @@ export default function DetectorWidget({ instance }: DetectorWidgetProps) {
       {...use}
       spec={detectorSpec}
       instance={instance}
-      drawn={figureOf(use.state)}
+      draw={() => figureOf(use.state)}
       pulls="detected"
       axes={strings.axes}
       answers={answersOf(values)}

@@ -23,7 +23,7 @@ export default function InLineWidget({ instance }: InLineWidgetProps) {
       {...use}
       spec={inLineSpec}
       instance={instance}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       pulls="forward"
       axes={strings.axes}
       answers={answersOf(state.values)}

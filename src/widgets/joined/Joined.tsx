@@ -24,7 +24,7 @@ export default function Joined({ instance }: JoinedProps) {
       {...use}
       spec={joinedSpec}
       instance={instance}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       pulls={along}
       axes={strings.axes[along]}
       answers={answersOf(state.values)}

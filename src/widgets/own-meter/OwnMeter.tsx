@@ -24,7 +24,7 @@ export default function OwnMeter({ instance }: OwnMeterProps) {
       {...use}
       spec={meterSpec}
       instance={instance}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       pulls="reading"
       axes={strings.axes}
       answers={answersOf(state.values)}

@@ -23,7 +23,7 @@ export default function PadsLineWidget({ instance }: PadsLineWidgetProps) {
       {...use}
       spec={padsSpec}
       instance={instance}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       pulls="pad"
       axes={strings.axes}
       answers={answersOf(state.values)}

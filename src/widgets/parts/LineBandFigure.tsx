@@ -2,9 +2,11 @@ import { LineBand, type LineBandWords } from '../../figures/LineBand.tsx';
 import { isLineBandFrame, type LineBandFrame } from '../../figures/line-band.frame.ts';
 import { type LineBandProps, lineBandLayout } from '../../figures/line-band.layout.ts';
 import { useFigureDrag } from './figure-drag.ts';
+import { InTurn } from './InTurn.tsx';
 
 export interface LineBandFigureProps {
-  readonly figure: Omit<LineBandProps, 'frame'>;
+  /** Makes what is drawn, in the turn in which it is. */
+  readonly draw: () => Omit<LineBandProps, 'frame'>;
   readonly words: LineBandWords;
   readonly name: string;
   readonly description: string;
@@ -23,7 +25,16 @@ const FRAMES: Readonly<Record<'page' | 'stage', readonly LineBandFrame[]>> = {
 
 /** A line over a band, with a knob on the axis. The field beside it is the first road to the same number. */
 export function LineBandFigure(props: LineBandFigureProps) {
-  const { figure, place = 'page' } = props;
+  return (
+    <InTurn>
+      <Drawn {...props} />
+    </InTurn>
+  );
+}
+
+function Drawn(props: LineBandFigureProps) {
+  const { draw, place = 'page' } = props;
+  const figure = draw();
   const drag = useFigureDrag({
     isFrame: isLineBandFrame,
     grasp: props.onGrasp,

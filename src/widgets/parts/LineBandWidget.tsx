@@ -7,7 +7,8 @@ import { pulling } from './pulling.ts';
 
 export interface LineBandWidgetProps<Of extends PlainFields>
   extends Omit<FieldsWidgetProps<Of>, 'kind' | 'figure' | 'words'> {
-  readonly drawn: Omit<LineBandProps, 'frame'>;
+  /** Makes what is drawn. */
+  readonly draw: () => Omit<LineBandProps, 'frame'>;
   /** Name of the field that the knob pulls. */
   readonly pulls: keyof Of & string;
   readonly axes: LineBandWords;
@@ -19,7 +20,7 @@ export interface LineBandWidgetProps<Of extends PlainFields>
 
 /** A widget of plain fields whose figure is a line over a band, with a knob for one of them. */
 export function LineBandWidget<Of extends PlainFields>({
-  drawn,
+  draw,
   pulls,
   axes,
   ...rest
@@ -31,7 +32,7 @@ export function LineBandWidget<Of extends PlainFields>({
       kind="plain-widget"
       figure={
         <LineBandFigure
-          figure={drawn}
+          draw={draw}
           words={axes}
           name={words.name}
           description={words.description(summary)}

@@ -27,7 +27,7 @@ export default function ScopeWidget({ instance, start }: ScopeWidgetProps) {
       {...use}
       spec={spec}
       instance={instance}
-      drawn={figureOf(use.state)}
+      draw={() => figureOf(use.state)}
       pulls="frequency"
       axes={strings.axes}
       answers={answersOf(values)}

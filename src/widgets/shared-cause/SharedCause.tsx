@@ -24,7 +24,7 @@ export default function SharedCause({ instance }: SharedCauseProps) {
       {...use}
       spec={sharedSpec}
       instance={instance}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       pulls={kind === 'pair' ? 'shared' : 'counted'}
       axes={strings.axes[kind]}
       answers={answersOf(state.values)}

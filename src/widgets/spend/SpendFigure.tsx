@@ -18,7 +18,7 @@ export function SpendFigure({ state, send, summary, place = 'page' }: SpendFigur
   return (
     <LineBandFigure
       place={place}
-      figure={figureOf(state)}
+      draw={() => figureOf(state)}
       words={{ up: strings.up, along: strings.along[link], limit: strings.limit }}
       name={strings.name}
       description={strings.description(summary)}

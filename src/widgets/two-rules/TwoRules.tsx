@@ -23,7 +23,7 @@ export default function TwoRules({ instance }: TwoRulesProps) {
       {...use}
       spec={rulesSpec}
       instance={instance}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       pulls="length"
       axes={strings.axes}
       answers={answersOf(state.values)}

@@ -31,7 +31,7 @@ export default function WhatComesBack({ instance, start }: WhatComesBackProps) {
       {...use}
       spec={spec}
       instance={instance}
-      drawn={figureOf(state)}
+      draw={() => figureOf(state)}
       pulls="loss"
       axes={strings.axes}
       answers={answersOf(values)}
