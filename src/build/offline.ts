@@ -1,15 +1,14 @@
-import { createHash } from 'node:crypto';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join, posix, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'vite';
-import { bytesOf, type Listed, type ListedFile } from '../offline/listed.ts';
+import { bytesOf, hashOf, type Listed, type ListedFile } from '../offline/listed.ts';
 import { afterBuild } from './after-build.ts';
 
 /** What pages are made of. */
 const parts = /\.(html|css|js|svg|png|woff2|json|webmanifest)$/;
-/** What other sites show of this one, what is packed for carrying, and what speaks to hosts. */
-const notForReading = /^(cards|embed|carry|hosting)\/|^carry[^/]*$|^offline-worker\.js$/;
+/** What messengers show of this site, what speaks to hosts, and the worker, which browsers keep by themselves. */
+const notForReading = /^(cards|hosting)\/|^offline-worker\.js$/;
 
 /** Whether a file of the built site is kept for use without a network. */
 export const isKept = (file: string): boolean => parts.test(file) && !notForReading.test(file);
@@ -21,8 +20,7 @@ async function listedFiles(root: string): Promise<readonly ListedFile[]> {
   return Promise.all(
     files.sort().map(async (file): Promise<ListedFile> => {
       const body = await readFile(join(root, file));
-      const hash = createHash('sha256').update(body).digest('base64url').slice(0, 12);
-      return [file.replace(/(^|\/)index\.html$/, '$1'), hash, body.length];
+      return [file.replace(/(^|\/)index\.html$/, '$1'), await hashOf(body), body.length];
     }),
   );
 }

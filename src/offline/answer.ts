@@ -19,6 +19,15 @@ async function notThere({ cache }: Place, paths: ReadonlyMap<string, string>): P
     : new Response(page.body, { status: 404, headers: page.headers });
 }
 
+/** A path in its plain letters, as hosts read it; a broken escape stays as it is. */
+function plain(path: string): string {
+  try {
+    return decodeURIComponent(path);
+  } catch {
+    return path;
+  }
+}
+
 /** A part of the version before, for a page that was open before an update. */
 const olderPart = async ({ cache, origin, listed }: Place, path: string): Promise<Response | undefined> =>
   path.startsWith('_astro/')
@@ -36,7 +45,7 @@ export async function answer(
 ): Promise<Response> {
   const { cache, origin, listed, fetch } = place;
   const { pathname, search } = new URL(request.url);
-  const path = pathname.slice(listed.base.length);
+  const path = plain(pathname.slice(listed.base.length));
   const asked = request.mode === 'navigate';
   if (asked && !paths.has(path) && paths.has(`${path}/`)) {
     return Response.redirect(`${origin}${pathname}/${search}`, 301);

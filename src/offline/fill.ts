@@ -1,4 +1,4 @@
-import { bytesOf, keptAs, type Listed, type ListedFile } from './listed.ts';
+import { bytesOf, hashOf, keptAs, type Listed, type ListedFile } from './listed.ts';
 import type { NotKept } from './messages.ts';
 
 /** What of a browser's cache is used here. */
@@ -31,12 +31,20 @@ const whyOf = (error: unknown): NotKept => {
   return name === 'SecurityError' || name === 'InvalidStateError' ? 'refused' : 'network';
 };
 
-async function fetched({ origin, listed, fetch }: Place, [path]: ListedFile): Promise<Response> {
+/** The file from the host, byte for byte as it was built; undefined where the host has no page of ours for wrong addresses. */
+async function fetched(
+  { origin, listed, fetch }: Place,
+  [path, hash]: ListedFile,
+): Promise<Response | undefined> {
   // a file with a hash in its name is what it was; of others the host is asked whether they have changed
   const cache = path.startsWith('_astro/') ? 'default' : 'no-cache';
   const response = await fetch(new Request(`${origin}${listed.base}${path}`, { cache }));
+  // what answers may be a network that wants a login first, or a host that has only a part of this version yet
+  const isOurs = (await hashOf(await response.clone().arrayBuffer())) === hash;
+  const isMissingPage = path === '404.html' && response.status === 404;
+  if (isMissingPage && !isOurs) return undefined;
   // some hosts send their page for wrong addresses as one
-  if (!response.ok && path !== '404.html') throw new Error(`${path}: ${response.status}`);
+  if (!isOurs || !(response.ok || isMissingPage)) throw new Error(`${path}: ${response.status}`);
   // what came by way of another address may not answer for this one
   return response.redirected ? new Response(response.body, { headers: response.headers }) : response;
 }
@@ -58,8 +66,9 @@ export async function fill(place: Place, room = Number.POSITIVE_INFINITY): Promi
     let goesOn = true;
     const work = async (): Promise<void> => {
       for (const file of queue) {
-        const response = await fetched(place, file);
         if (!goesOn) return;
+        const response = await fetched(place, file);
+        if (response === undefined) continue;
         put.push(keptAs(origin, listed.base, file));
         await cache.put(keptAs(origin, listed.base, file), response);
       }

@@ -18,3 +18,13 @@ export const keptAs = (origin: string, base: string, [path, hash]: ListedFile): 
 /** How many bytes the files have together. */
 export const bytesOf = (files: readonly ListedFile[]): number =>
   files.reduce((sum, [, , bytes]) => sum + bytes, 0);
+
+/** How many bytes of a SHA-256 tell a file. */
+const HASH_BYTES = 9;
+
+/** The hash by which the list tells a file, of its bytes: the first of its SHA-256, in the letters of an address. */
+export async function hashOf(body: BufferSource): Promise<string> {
+  const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', body));
+  const letters = btoa(String.fromCharCode(...digest.subarray(0, HASH_BYTES)));
+  return letters.replaceAll('+', '-').replaceAll('/', '_');
+}

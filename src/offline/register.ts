@@ -2,7 +2,7 @@ import { keptDecimal } from '../store/decimal.ts';
 import type { Asked, Told } from './messages.ts';
 
 /** What the note at the foot of a page can say; its words stand in the page. */
-type Note = 'newer' | 'full' | 'refused';
+type Note = 'newer' | 'full' | 'older' | 'refused';
 
 /** Says a note; a page without the place for it (the stage) keeps quiet. */
 function say(note: Note, act?: () => void): void {
@@ -12,6 +12,10 @@ function say(note: Note, act?: () => void): void {
   place.replaceChildren(words.content.cloneNode(true));
   if (act) place.querySelector('button')?.addEventListener('click', act);
 }
+
+/** What is typed rests before it is kept or written into the address, at most so long; only what is there comes back. */
+const REST_MS = 700;
+const reload = (): unknown => setTimeout(() => location.reload(), REST_MS);
 
 /** Offers a version that waits, and reloads the page once it is at work: at once where the reader said so, on request elsewhere. */
 function follow(container: ServiceWorkerContainer, registration: ServiceWorkerRegistration): void {
@@ -24,13 +28,14 @@ function follow(container: ServiceWorkerContainer, registration: ServiceWorkerRe
   const offer = (): void => {
     if (had && registration.waiting) say('newer', takeOver);
   };
+  const watch = (): void => registration.installing?.addEventListener('statechange', offer);
   offer();
-  registration.addEventListener('updatefound', () => {
-    registration.installing?.addEventListener('statechange', offer);
-  });
+  // it may have been found while this page was still on its way
+  watch();
+  registration.addEventListener('updatefound', watch);
   container.addEventListener('controllerchange', () => {
-    if (wanted) location.reload();
-    else if (had) say('newer', () => location.reload());
+    if (wanted) reload();
+    else if (had) say('newer', reload);
     had = true;
   });
 }
@@ -40,14 +45,17 @@ async function start(place: string): Promise<void> {
   const container = window === top ? navigator.serviceWorker : undefined;
   if (!container) return;
   container.addEventListener('message', ({ data }: MessageEvent<Told>) => {
-    if (data.notKept !== 'network') say(data.notKept);
+    // where a version is at work, all of it works on
+    if (data.notKept === 'full') say(container.controller ? 'older' : 'full');
+    if (data.notKept === 'refused') say('refused');
   });
   try {
     const worker = new URL('offline-worker.js', place);
     follow(container, await container.register(worker, { updateViaCache: 'none' }));
-  } catch (error) {
-    // without a network nothing is told: what is kept is kept
-    if (error instanceof DOMException && error.name === 'SecurityError') say('refused');
+  } catch {
+    // without a network nothing is told: what is kept is kept; and a host or a network that has something else at this address is no
+    // refusal of the browser's, which would refuse this too
+    caches.keys().catch(() => say('refused'));
   }
 }
 

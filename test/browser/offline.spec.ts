@@ -5,6 +5,7 @@ import type { BrowserContext, Page } from '@playwright/test';
 import { keepStrings } from '../../src/bench/keep/strings.ts';
 import { type RunningSite, serveSite } from '../../src/build/site-server.ts';
 import { offlineStrings } from '../../src/layouts/offline-strings.ts';
+import { hashOfText } from '../offline/kept.ts';
 import { built, underBase } from '../site/under-base.mjs';
 import { awake } from './awake.ts';
 import { expect, test } from './site.ts';
@@ -104,17 +105,18 @@ test('a wrong address gets the page for wrong addresses with the host gone as we
   await context.close();
 });
 
-/** Publishes another version: the page says something else, and the worker lists it by another hash. */
-async function publish(directory: string): Promise<void> {
+/** Publishes another version: the page says something else, and the worker lists it by its hash. */
+async function publish(directory: string, before: string, now: string): Promise<void> {
   const about = join(directory, 'about/index.html');
   const worker = join(directory, 'offline-worker.js');
-  await writeFile(about, (await readFile(about, 'utf8')).replace('About this site, and', 'Newer words, and'));
+  const newer = (await readFile(about, 'utf8')).replace(before, now);
+  await writeFile(about, newer);
   const listed = /about\/([`'"]),[`'"]([\w-]{12})/;
   const code = await readFile(worker, 'utf8');
   expect(code).toMatch(listed);
   await writeFile(
     worker,
-    code.replace(listed, (all, _quote, hash: string) => all.replace(hash, 'A-newer-hash')),
+    code.replace(listed, (all, _quote, hash: string) => all.replace(hash, hashOfText(newer))),
   );
 }
 
@@ -126,7 +128,7 @@ test('a newer version is offered and breaks no open page', async ({ context, pag
   await visit(page, `${url}about/`);
   const other = await context.newPage();
   await other.goto(`${url}${lesson}`);
-  await publish(directory);
+  await publish(directory, 'About this site, and', 'Newer words, and');
   await page.reload();
   await expect(says(page)).toContainText('A newer version');
   await expect(heading).toHaveText('About this site, and cautions');
@@ -139,6 +141,12 @@ test('a newer version is offered and breaks no open page', async ({ context, pag
   await awake(other);
   await other.getByRole('slider').first().press('ArrowRight');
   await expect.poll(() => new URL(other.url()).search).toContain('v=');
+  // one for which there is no room leaves the page with what it has
+  await withRoomFor(context, page, { url, bytes: 1000 });
+  await publish(directory, 'Newer words, and', 'Newest words, and');
+  await page.reload();
+  await expect(says(page)).toContainText('no room for it');
+  await expect(page.locator('#offline-amount')).toContainText('the whole site');
   await close();
   await rm(directory, { recursive: true });
 });
@@ -151,14 +159,23 @@ const kept = (page: Page): Promise<number> =>
     return (await Promise.all(caches.map((cache) => cache.keys()))).flat().length;
   });
 
-async function withRoomFor(context: BrowserContext, page: Page, bytes: number): Promise<void> {
+interface Room {
+  readonly url?: string;
+  readonly bytes: number;
+}
+
+async function withRoomFor(
+  context: BrowserContext,
+  page: Page,
+  { url = process.env.SITE_ADDRESS ?? '', bytes }: Room,
+) {
   const session = await context.newCDPSession(page);
-  const { origin } = new URL(process.env.SITE_ADDRESS ?? '');
+  const { origin } = new URL(url);
   await session.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: bytes });
 }
 
 test('a browser without room is told of, and nothing half is left', async ({ context, page }) => {
-  await withRoomFor(context, page, 1_000_000);
+  await withRoomFor(context, page, { bytes: 1_000_000 });
   await page.goto('/about/');
   await expect(says(page)).toContainText('no room to keep the site');
   await expect(page.locator('#offline-amount')).toHaveText(offlineStrings.notYet);
@@ -167,8 +184,9 @@ test('a browser without room is told of, and nothing half is left', async ({ con
 
 test('a browser that keeps nothing is told of', async ({ page }) => {
   await page.addInitScript(() => {
-    ServiceWorkerContainer.prototype.register = () =>
-      Promise.reject(new DOMException('denied', 'SecurityError'));
+    const deny = () => Promise.reject(new DOMException('denied', 'SecurityError'));
+    ServiceWorkerContainer.prototype.register = deny;
+    CacheStorage.prototype.keys = deny;
   });
   await page.goto('/about/');
   await expect(says(page)).toContainText('This browser keeps nothing for this site');

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { answer, isOurs, keptPaths } from '../../src/offline/answer.ts';
 import { fill, NotKeptError, type Place, sweep } from '../../src/offline/fill.ts';
 import { bytesOf, cacheName } from '../../src/offline/listed.ts';
-import { host, listed, MemoryCache, origin, place } from './kept.ts';
+import { hashOfText, host, listed, MemoryCache, origin, place } from './kept.ts';
 
 const files = { '': 'start', 'learn/': 'lessons', '_astro/a.js': 'code', '404.html': 'no such page' };
 const gone: Place['fetch'] = () => Promise.reject(new TypeError('no network'));
@@ -53,6 +53,45 @@ describe('keeping a site', () => {
     expect(await whyNot(fill(place(new MemoryCache(), listed(files), without('404.html'))))).toBe('kept');
   });
 
+  test('keeps nothing that is not what was built, whatever answers with it', async () => {
+    const login = (path: string): Place['fetch'] =>
+      host({ ...files, [path]: '<h1>Welcome to the network of the hut</h1>' }).fetch;
+    for (const path of Object.keys(files)) {
+      const cache = new MemoryCache();
+      expect(await whyNot(fill(place(cache, listed(files), login(path)))), path).toBe('network');
+      expect([...cache.held.keys()].filter((url) => url.startsWith(`${origin}/${path}?`))).toEqual([]);
+      expect(await whyNot(fill(place(cache, listed(files), host(files).fetch)))).toBe('kept');
+      expect(await textOf(place(cache, listed(files), gone), '')).toBe('start');
+    }
+  });
+
+  test('waits for the rest of a version of which the host has only a part', async () => {
+    const cache = new MemoryCache();
+    const { fetch } = host({ ...files, 'learn/': 'lessons of the version before' });
+    expect(await whyNot(fill(place(cache, listed(files), fetch)))).toBe('network');
+    await fill(place(cache, listed(files), host(files).fetch));
+    expect(await textOf(place(cache, listed(files), gone), 'learn/')).toBe('lessons');
+  });
+
+  test('keeps the page for wrong addresses by its own name, and none that the host made', async () => {
+    const answers =
+      (status: number, text: string): Place['fetch'] =>
+      (request) =>
+        request.url.endsWith('/404.html')
+          ? Promise.resolve(new Response(text, { status }))
+          : host(files).fetch(request);
+    const pageAfter = async (status: number, text: string): Promise<string> => {
+      const cache = new MemoryCache();
+      const why = await whyNot(fill(place(cache, listed(files), answers(status, text))));
+      const answered = await asks(place(cache, listed(files), gone), 'no/such/');
+      return `${why}: ${answered.type === 'error' ? 'error' : await answered.text()}`;
+    };
+    expect(await pageAfter(404, 'no such page')).toBe('kept: no such page');
+    expect(await pageAfter(404, 'the host’s own words')).toBe('kept: error');
+    expect(await pageAfter(500, 'no such page')).toBe('network: error');
+    expect(await pageAfter(200, 'the start page')).toBe('network: error');
+  });
+
   test('takes out what it put in where there is no room', async () => {
     const cache = new MemoryCache(2);
     expect(await whyNot(fill(place(cache, listed(files), host(files).fetch)))).toBe('full');
@@ -75,15 +114,15 @@ describe('keeping a site', () => {
   });
 
   test('has a cache of its own for each path of a host', () => {
-    expect(cacheName(listed({}, 'a', '/club/'))).not.toBe(cacheName(listed({})));
+    expect(cacheName(listed({}, '/club/'))).not.toBe(cacheName(listed({})));
   });
 });
 
 describe('an answer without a network', () => {
   const kept = async (base = '/'): Promise<Place> => {
     const cache = new MemoryCache();
-    await fill(place(cache, listed(files, 'a', base), host(files, base).fetch));
-    return place(cache, listed(files, 'a', base), gone);
+    await fill(place(cache, listed(files, base), host(files, base).fetch));
+    return place(cache, listed(files, base), gone);
   };
 
   test.each(['/', '/club/watt/'])('is the page, whatever state its address carries, at %s', async (base) => {
@@ -91,6 +130,7 @@ describe('an answer without a network', () => {
     expect(await textOf(here, '')).toBe('start');
     expect(await textOf(here, 'learn/?a=1&v=1')).toBe('lessons');
     expect(await textOf(here, 'learn/index.html')).toBe('lessons');
+    expect(await textOf(here, '%6Cear%6e/')).toBe('lessons');
     expect(await textOf(here, '_astro/a.js', 'cors')).toBe('code');
   });
 
@@ -104,6 +144,7 @@ describe('an answer without a network', () => {
     const here = await kept();
     const page = await asks(here, 'no/such/');
     expect([page.status, await page.text()]).toEqual([404, 'no such page']);
+    expect((await asks(here, 'learn/%E0%A4%A')).status).toBe(404);
     expect((await asks(here, 'no.png', 'no-cors')).type).toBe('error');
   });
 
@@ -127,28 +168,26 @@ describe('a newer version', () => {
   const newer = { '': 'new start', '_astro/b.js': 'new code', 'same.svg': 'same' };
   const newest = { '': 'newest start', 'same.svg': 'same' };
 
-  async function update(cache: MemoryCache, now: Record<string, string>, version: string): Promise<Place> {
-    const list = listed(now, version);
-    const files = list.files.map((file) => (file[0] === 'same.svg' ? ([file[0], 'same', 4] as const) : file));
+  async function update(cache: MemoryCache, now: Record<string, string>): Promise<Place> {
     const { fetch, asked } = host(now);
-    const here = place(cache, { base: '/', files }, fetch);
+    const here = place(cache, listed(now), fetch);
     await fill(here);
-    if (version !== '1') expect(asked).not.toContain('same.svg');
+    if (now !== older) expect(asked).not.toContain('same.svg');
     return here;
   }
 
   test('leaves the old one whole until it takes over', async () => {
     const cache = new MemoryCache();
-    const before = await update(cache, older, '1');
+    const before = await update(cache, older);
     await sweep(before);
-    await update(cache, newer, '2');
+    await update(cache, newer);
     expect(await textOf({ ...before, fetch: gone }, '')).toBe('old start');
   });
 
   test('answers with its own pages, and with old parts for a page that is still open', async () => {
     const cache = new MemoryCache();
-    await sweep(await update(cache, older, '1'));
-    const here = await update(cache, newer, '2');
+    await sweep(await update(cache, older));
+    const here = await update(cache, newer);
     await sweep(here);
     expect(await textOf({ ...here, fetch: gone }, '')).toBe('new start');
     expect(await textOf({ ...here, fetch: gone }, '_astro/a.js', 'cors')).toBe('old code');
@@ -156,16 +195,15 @@ describe('a newer version', () => {
 
   test('lets go of what is two versions old', async () => {
     const cache = new MemoryCache();
-    await sweep(await update(cache, older, '1'));
-    await sweep(await update(cache, newer, '2'));
-    await sweep(await update(cache, newest, '3'));
+    await sweep(await update(cache, older));
+    await sweep(await update(cache, newer));
+    await sweep(await update(cache, newest));
     const paths = [...cache.held.keys()].map((url) => url.slice(origin.length));
     expect(paths.sort()).toEqual([
       '/?kept-list',
-      '/?kept=2',
-      '/?kept=3',
-      '/_astro/b.js?kept=2',
-      '/same.svg?kept=same',
+      ...[newer[''], newest['']].map((start) => `/?kept=${hashOfText(start)}`).sort(),
+      `/_astro/b.js?kept=${hashOfText('new code')}`,
+      `/same.svg?kept=${hashOfText('same')}`,
     ]);
   });
 });

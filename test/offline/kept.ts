@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import type { Kept, Place } from '../../src/offline/fill.ts';
 import type { Listed } from '../../src/offline/listed.ts';
 
@@ -38,9 +39,13 @@ export function host(files: Readonly<Record<string, string>>, base = '/') {
   return { asked, fetch };
 }
 
-export const listed = (files: Readonly<Record<string, string>>, version = 'a', base = '/'): Listed => ({
+/** The hash of a text as the list has it, by another library than the site's. */
+export const hashOfText = (text: string): string =>
+  createHash('sha256').update(text).digest('base64url').slice(0, 12);
+
+export const listed = (files: Readonly<Record<string, string>>, base = '/'): Listed => ({
   base,
-  files: Object.entries(files).map(([path, body]) => [path, version, body.length]),
+  files: Object.entries(files).map(([path, body]) => [path, hashOfText(body), body.length]),
 });
 
 export const place = (cache: Kept, list: Listed, fetch: Place['fetch']): Place => ({
