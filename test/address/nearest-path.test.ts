@@ -29,6 +29,18 @@ describe('the page that a damaged address was meant for', () => {
     expect(near('/')).toBeUndefined();
   });
 
+  it('is found by its own name, where the way there is another', () => {
+    for (const way of [
+      '/club//learn/measuring/',
+      '/learn/',
+      '/club/lern/measuring/',
+      '/club/',
+      '/elsewhere/Learn/',
+    ])
+      expect(near(`${way}peak-detector/`), way).toBe(pages[3]);
+    expect(nearestPath('/watt/one/', ['/watt/learn/one/', '/watt/examples/one/'])).toBeUndefined();
+  });
+
   it('is one of the pages or none, whatever is asked for', () => {
     fc.assert(
       fc.property(fc.string(), (asked) => {
