@@ -20,8 +20,12 @@ describe('whether there may be a kept sheet to open', () => {
   });
 
   it('is yes where the browser does not tell, or refuses to', async () => {
-    expect(await anythingKept({ ...nothing, databases: undefined })).toBe(true);
+    expect(await anythingKept({ ...nothing, databases: () => undefined })).toBe(true);
     const refused = () => Promise.reject(new DOMException('refused', 'SecurityError'));
     expect(await anythingKept({ ...nothing, databases: refused })).toBe(true);
+    const throws = (): never => {
+      throw new DOMException('refused', 'SecurityError');
+    };
+    expect(await anythingKept({ ...nothing, databases: throws })).toBe(true);
   });
 });
