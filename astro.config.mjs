@@ -41,7 +41,10 @@ export default defineConfig({
     preact(),
     wakeDirectives(),
     // the stage shows what a lesson's own page says, a frame what its figure's page does
-    sitemap({ filter: (page) => !/\/(stage|embed)\//.test(page) && !hasMoved(page) }),
+    sitemap({
+      filter: (page) => !/\/(stage|embed)\//.test(page) && !hasMoved(page),
+      namespaces: { news: false, xhtml: false, image: false, video: false }, // nothing of theirs is in it
+    }),
     joinedSheets(),
     hoistStylesIntegration(), // after it: the styles of formulas are each page's own
     sharedScripts(),
