@@ -37,8 +37,11 @@ function scalarSchema(field: ScalarSpec): v.GenericSchema<unknown> {
   }
 }
 
-const listSchema = (field: ListSpec): v.GenericSchema<unknown> =>
-  v.pipe(v.array(thingSchema(field.of)), v.maxLength(field.maxLength));
+/** So many things at most: counted before any is looked at, since a file may hold a million. */
+const counted = (fields: Fields, most: number): v.GenericSchema<unknown> =>
+  v.pipe(v.array(v.unknown()), v.maxLength(most), v.array(thingSchema(fields)));
+
+const listSchema = (field: ListSpec): v.GenericSchema<unknown> => counted(field.of, field.maxLength);
 
 /**
  * What one thing in a file must be: an object with fields that it may leave out, which then have their default. Only the own
@@ -57,5 +60,4 @@ function thingSchema(fields: Fields): v.GenericSchema<unknown> {
 }
 
 /** A list of things under its name in a file. */
-export const thingsSchema = (fields: Fields): v.GenericSchema<unknown> =>
-  v.pipe(v.array(thingSchema(fields)), v.maxLength(MOST_THINGS));
+export const thingsSchema = (fields: Fields): v.GenericSchema<unknown> => counted(fields, MOST_THINGS);

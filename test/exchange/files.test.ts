@@ -138,6 +138,11 @@ describe('a file that cannot be taken', () => {
       { links: Array.from({ length: 25 }, () => ({})) },
       'Thing 2, \u201clinks\u201d: 25 are too many: at most 24 fit.',
     ],
+    [
+      'too many records before it looks at any',
+      { links: Array.from({ length: 25 }, () => 7) },
+      'Thing 2, \u201clinks\u201d: 25 are too many: at most 24 fit.',
+    ],
   ])('tells %s with its place', (_what, thing, sentence) => {
     expect(at(thing)).toBe(sentence);
   });
