@@ -11,9 +11,18 @@ const amountOf = (worker: ServiceWorker): Promise<Amount> =>
     worker.postMessage('how much' satisfies Asked, [port2]);
   });
 
+/** What keeps sites in this browser; undefined where it has nothing of the kind, or refuses at the mere name. */
+function containerHere(): ServiceWorkerContainer | undefined {
+  try {
+    return navigator.serviceWorker;
+  } catch {
+    return undefined;
+  }
+}
+
 /** Says in the place how much of the site is kept in this browser, and follows until it is. */
 export async function tellAmount(place: HTMLElement): Promise<void> {
-  const container = navigator.serviceWorker;
+  const container = containerHere();
   if (!container) {
     place.textContent = isSecureContext ? offlineStrings.unable : offlineStrings.insecure;
     return;

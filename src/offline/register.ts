@@ -40,22 +40,31 @@ function follow(container: ServiceWorkerContainer, registration: ServiceWorkerRe
   });
 }
 
-/** Has the browser keep the whole site, once the page itself is there. In a frame of another site nothing is kept. */
-async function start(place: string): Promise<void> {
-  const container = window === top ? navigator.serviceWorker : undefined;
-  if (!container) return;
+function listen(container: ServiceWorkerContainer): void {
   container.addEventListener('message', ({ data }: MessageEvent<Told>) => {
     // where a version is at work, all of it works on
     if (data.notKept === 'full') say(container.controller ? 'older' : 'full');
     if (data.notKept === 'refused') say('refused');
   });
+}
+
+/** Has the browser keep the whole site, once the page itself is there. In a frame of another site nothing is kept. */
+async function start(place: string): Promise<void> {
+  if (window !== top) return;
   try {
+    const container = navigator.serviceWorker; // some browsers refuse at the mere name
+    if (!container) return;
+    listen(container);
     const worker = new URL('offline-worker.js', place);
     follow(container, await container.register(worker, { updateViaCache: 'none' }));
   } catch {
     // without a network nothing is told: what is kept is kept; and a host or a network that has something else at this address is no
     // refusal of the browser's, which would refuse this too
-    caches.keys().catch(() => say('refused'));
+    try {
+      await caches.keys();
+    } catch {
+      say('refused');
+    }
   }
 }
 

@@ -183,13 +183,15 @@ test('a browser without room is told of, and nothing half is left', async ({ con
 });
 
 test('a browser that keeps nothing is told of', async ({ page }) => {
-  await page.addInitScript(() => {
-    const deny = () => Promise.reject(new DOMException('denied', 'SecurityError'));
-    ServiceWorkerContainer.prototype.register = deny;
-    CacheStorage.prototype.keys = deny;
+  // as a frame that a host has shut in: the mere name of what keeps is refused
+  await page.route('**/*', async (route) => {
+    const response = await route.fetch();
+    const shut = { 'content-security-policy': 'sandbox allow-scripts', 'access-control-allow-origin': '*' };
+    await route.fulfill({ response, headers: { ...response.headers(), ...shut } });
   });
   await page.goto('/about/');
   await expect(says(page)).toContainText('This browser keeps nothing for this site');
+  await expect(page.locator('#offline-amount')).toHaveText(offlineStrings.unable);
 });
 
 test('a page in a frame has nothing kept', async ({ page }) => {
