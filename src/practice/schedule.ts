@@ -34,6 +34,16 @@ const made = (): FSRS =>
     maximum_interval: LONGEST_REST_DAYS,
   });
 
+/** So far may the clock of another device be ahead. */
+const AHEAD_MS = 86_400_000;
+
+/**
+ * Answers that count on the day of `now`: one that was noted by a clock far ahead would have its question rest until then. It counts once
+ * its day has come.
+ */
+export const givenBy = (answers: readonly Answer[], now: string): readonly Answer[] =>
+  answers.filter(({ at }) => Date.parse(at) <= Date.parse(now) + AHEAD_MS);
+
 /**
  * Where all answers to a question leave it; undefined before the first. The schedule is never kept: it follows from the answers,
  * so that histories from two devices can be joined. Free Spaced Repetition Scheduler (FSRS-6) with its published parameters; days

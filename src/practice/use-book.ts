@@ -87,9 +87,10 @@ export function useStandings({ answers, isRead }: Book): ReadonlyMap<string, Sta
       return;
     }
     let isWanted = true;
-    void import('./schedule.ts').then(({ standingOf }) => {
+    void import('./schedule.ts').then(({ givenBy, standingOf }) => {
+      const now = new Date().toISOString();
       const found = [...answers].flatMap(([id, given]) => {
-        const standing = standingOf(given);
+        const standing = standingOf(givenBy(given, now));
         return standing === undefined ? [] : [[id, standing] as const];
       });
       if (isWanted) setStandings(new Map(found));

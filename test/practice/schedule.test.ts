@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { randomFrom } from '#compute';
 import { type Answer, GRADES, type Grade } from '../../src/practice/answers.ts';
 import { daysUntil, isDue, overdue } from '../../src/practice/due.ts';
-import { LONGEST_REST_DAYS, standingOf } from '../../src/practice/schedule.ts';
+import { givenBy, LONGEST_REST_DAYS, standingOf } from '../../src/practice/schedule.ts';
 import { first, type Mark, type Memory, next, restAfter } from './second-schedule.ts';
 
 const DAY = 86_400_000;
@@ -130,5 +130,22 @@ describe('a question', () => {
   it('has waited as long as it was meant to when the days are its stability', () => {
     expect(overdue(standing, '2031-05-09T01:00:00.000Z')).toBe(1);
     expect(overdue(standing, '2031-05-14T01:00:00.000Z')).toBe(2);
+  });
+});
+
+describe('an answer by a clock that is far ahead', () => {
+  const answers = [answerAt(0, 'right'), answerAt(2, 'unsure'), answerAt(5000, 'right')];
+  const nowAt = (day: number): string => answerAt(day, 'right').at;
+
+  it('does not have its question rest for years', () => {
+    const standing = standingOf(givenBy(answers, nowAt(2)));
+    expect(standing).toEqual(standingOf(answers.slice(0, 2)));
+    expect(standing && daysUntil(standing, nowAt(2))).toBeLessThan(LONGEST_REST_DAYS);
+    expect(standingOf(givenBy(answers.slice(2), nowAt(2)))).toBeUndefined();
+  });
+
+  it('counts once its day has come, and by a clock that is a few hours ahead at once', () => {
+    expect(givenBy(answers, nowAt(5000))).toEqual(answers);
+    expect(givenBy(answers, nowAt(1.5))).toEqual(answers.slice(0, 2));
   });
 });
