@@ -49,15 +49,28 @@ async function fetched(
   return response.redirected ? new Response(response.body, { headers: response.headers }) : response;
 }
 
+/** The addresses that the version at work keeps; none before the first. */
+async function atWork(place: Place): Promise<ReadonlySet<unknown>> {
+  const list: unknown = await (await place.cache.match(listAt(place)))?.json();
+  return new Set(Array.isArray(list) ? list : []);
+}
+
+/** Takes out what is there of a version that is not at work, from this try and from those before it. */
+async function takeOut(place: Place): Promise<void> {
+  const { cache, listed, origin } = place;
+  const needed = await atWork(place);
+  const mine = listed.files.map((file) => keptAs(origin, listed.base, file));
+  for (const address of mine) if (!needed.has(address)) await cache.delete(address);
+}
+
 /**
  * Fetches what is not kept yet, and keeps it beside what is. After a failure of the network the next try goes on from there; where there is no
- * room, what was put in is taken out again, for the reader's own sheets need it.
+ * room, what is there of this version is taken out again, for the reader's own sheets need it.
  * @param room bytes that the browser says are left
  * @throws NotKeptError
  */
 export async function fill(place: Place, room = Number.POSITIVE_INFINITY): Promise<void> {
   const { cache, listed, origin } = place;
-  const put: string[] = [];
   try {
     const have = new Set((await cache.keys()).map(({ url }) => url));
     const missing = listed.files.filter((file) => !have.has(keptAs(origin, listed.base, file)));
@@ -68,9 +81,7 @@ export async function fill(place: Place, room = Number.POSITIVE_INFINITY): Promi
       for (const file of queue) {
         if (!goesOn) return;
         const response = await fetched(place, file);
-        if (response === undefined) continue;
-        put.push(keptAs(origin, listed.base, file));
-        await cache.put(keptAs(origin, listed.base, file), response);
+        if (response !== undefined) await cache.put(keptAs(origin, listed.base, file), response);
       }
     };
     const works = Array.from({ length: AT_A_TIME }, () =>
@@ -83,7 +94,7 @@ export async function fill(place: Place, room = Number.POSITIVE_INFINITY): Promi
     await Promise.all(works);
   } catch (error) {
     const why = error instanceof NotKeptError ? error.why : whyOf(error);
-    if (why === 'full') for (const address of put) await cache.delete(address).catch(() => false);
+    if (why === 'full') await takeOut(place).catch(() => undefined);
     throw new NotKeptError(why, error);
   }
 }
@@ -95,8 +106,7 @@ export async function fill(place: Place, room = Number.POSITIVE_INFINITY): Promi
 export async function sweep(place: Place): Promise<void> {
   const { cache, listed, origin } = place;
   const mine = listed.files.map((file) => keptAs(origin, listed.base, file));
-  const before: unknown = await (await cache.match(listAt(place)))?.json();
-  const keep = new Set([...mine, listAt(place), ...(Array.isArray(before) ? before : [])]);
+  const keep = new Set([...mine, listAt(place), ...(await atWork(place))]);
   for (const request of await cache.keys()) if (!keep.has(request.url)) await cache.delete(request);
   await cache.put(listAt(place), Response.json(mine));
 }

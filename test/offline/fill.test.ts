@@ -98,6 +98,21 @@ describe('keeping a site', () => {
     expect([...cache.held]).toEqual([]);
   });
 
+  test('takes out what an earlier try had put in as well, and nothing of the version at work', async () => {
+    const cache = new MemoryCache();
+    const older = { '': 'old start', '_astro/a.js': 'code' };
+    const atWork = place(cache, listed(older), host(older).fetch);
+    await fill(atWork);
+    await sweep(atWork);
+    const before = [...cache.held.keys()].sort();
+    const half: Place['fetch'] = (request) =>
+      request.url.endsWith('404.html') ? gone(request) : host(files).fetch(request);
+    expect(await whyNot(fill(place(cache, listed(files), half)))).toBe('network');
+    expect(cache.held.size).toBeGreaterThan(before.length);
+    expect(await whyNot(fill(place(cache, listed(files), half), 1))).toBe('full');
+    expect([...cache.held.keys()].sort()).toEqual(before);
+  });
+
   test('does not begin where the browser says that there is no room', async () => {
     const { fetch, asked } = host(files);
     const list = listed(files);
