@@ -30,9 +30,9 @@ export function minutesLeft({ sittings, begunMs, hasClock }: PaperState, nowMs: 
   return hasClock ? minutesOf(sittings.length, nowMs - begunMs) : undefined;
 }
 
-/** What time is left of a paper with so many questions after so long, in whole minutes begun. */
+/** What time is left of a paper with so many questions after so long, in whole minutes begun: all of it where the clock was set back. */
 export const minutesOf = (count: number, spentMs: number): number =>
-  Math.max(0, Math.ceil(MINUTES_EACH * count - spentMs / 60_000));
+  Math.max(0, Math.ceil(MINUTES_EACH * count - Math.max(0, spentMs) / 60_000));
 
 /** How many questions have no answer yet. */
 export const openCount = ({ sittings, given }: PaperState): number =>

@@ -135,6 +135,7 @@ describe('a paper on the table', () => {
   const minutes = (count: number): number => paper.begunMs + 60_000 * count;
 
   it.each([
+    [-9999, 6], // the clock was set back
     [0, 6],
     [0.1, 6],
     [5.5, 1],
