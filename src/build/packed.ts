@@ -30,10 +30,11 @@ export async function packed(directory: string): Promise<Uint8Array> {
     .filter((entry) => entry.isFile())
     .map((entry) => join(entry.parentPath, entry.name))
     .sort();
+  const folder = `${FOLDER}${decodeURI(base)}`; // a folder is named in plain letters
   const archive: Zippable = { [`${FOLDER}/how-to-open.txt`]: strToU8(howToOpen(base)) };
   for (const file of files) {
     const name = file.slice(join(directory, '/').length).replaceAll(sep, posix.sep);
-    archive[`${FOLDER}${base}${name}`] = await readFile(file);
+    archive[`${folder}${name}`] = await readFile(file);
   }
   return zipSync(archive, { level: 9, mtime: DATE });
 }

@@ -22,7 +22,7 @@ export function siteAddress(url: string | undefined, base?: string): SiteAddress
     throw new RangeError(
       `siteAddress: SITE_URL must begin with https:// or http://, got ${JSON.stringify(url)}`,
     );
-  if (address.search !== '' || address.hash !== '')
-    throw new RangeError(`siteAddress: SITE_URL must end with its path, got ${JSON.stringify(url)}`);
+  if (address.search !== '' || address.hash !== '' || /\.html?$/i.test(address.pathname))
+    throw new RangeError(`siteAddress: SITE_URL must end with its folder, got ${JSON.stringify(url)}`);
   return { origin: address.origin, base: asBase(base ?? address.pathname), stated };
 }

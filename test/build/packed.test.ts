@@ -43,6 +43,14 @@ test('a site that was built for a folder lies in that folder, where its links le
   expect(files[beside[0] ?? '']).toContain('http://localhost:8000/club/watt/ ');
 });
 
+test('a folder whose name an address has to write otherwise is named in plain letters', async () => {
+  builtFor('/our%20watt/');
+  const files = await unpacked();
+  builtFor('/');
+  expect(files['how-sure-is-a-watt/our watt/learn/index.html']).toBe('lessons');
+  expect(files['how-sure-is-a-watt/how-to-open.txt']).toContain('http://localhost:8000/our%20watt/ ');
+});
+
 test('the same site gives the same bytes, whenever it was built', async () => {
   const before = await packed(directory);
   utimesSync(join(directory, '404.html'), 1_000_000_000, 1_000_000_000);

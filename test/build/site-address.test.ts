@@ -45,6 +45,7 @@ describe('where the site is published', () => {
     'https://',
     'https://club.example/?a=1',
     'https://club.example/#a',
+    'https://club.example/watt/index.html',
   ])('is refused as %s, which no page can be fetched from', (url) => {
     expect(() => siteAddress(url)).toThrow(RangeError);
   });
