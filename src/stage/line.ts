@@ -1,3 +1,5 @@
+import { openBroadcast } from '../store/broadcast.ts';
+
 /** What the windows of one talk tell each other: the step in sight and whether the wall is blank, or that one asks for both. */
 export type Told = { readonly step: number; readonly blank: boolean } | { readonly asks: true };
 
@@ -32,14 +34,14 @@ export interface Line<Of> {
 /** A line that nobody hears. */
 export const silent: Line<unknown> = { tell: () => undefined, close: () => undefined };
 
-/** The line between the wall and the notes of one address; where the browser has none, each window stands alone. */
+/** The line between the wall and the notes of one address; where the browser gives none, each window stands alone. */
 export function openLine<Of>(
   name: string,
   isOf: (data: unknown) => data is Of,
   onTold: (told: Of) => void,
 ): Line<Of> {
-  if (typeof BroadcastChannel === 'undefined') return silent;
-  const line = new BroadcastChannel(name);
+  const line = openBroadcast(name);
+  if (line === undefined) return silent;
   line.addEventListener('message', ({ data }) => {
     if (isOf(data)) onTold(data);
   });

@@ -1,3 +1,4 @@
+import { openBroadcast } from './broadcast.ts';
 import type { StoreName } from './database.ts';
 
 /** Something was kept, or removed where there is no revision. */
@@ -19,12 +20,11 @@ function isChange(data: unknown): data is KeptChange {
   return typeof id === 'string' && (revision === undefined || typeof revision === 'number');
 }
 
-/** A channel for one kind of thing. Where the browser has none, nobody is told: the revision still guards what is kept. */
+/** A channel for one kind of thing. Where the browser gives none, nobody is told: the revision still guards what is kept. */
 export function channelOf(store: StoreName): Channel {
   let line: BroadcastChannel | undefined;
   const opened = (): BroadcastChannel | undefined => {
-    if (typeof BroadcastChannel === 'undefined') return undefined;
-    line ??= new BroadcastChannel(`how-sure-is-a-watt:${store}`);
+    line ??= openBroadcast(`how-sure-is-a-watt:${store}`);
     return line;
   };
   return {
