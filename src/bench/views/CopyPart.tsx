@@ -1,12 +1,13 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { TEXT_FORMS, type TextForm, textFormNames } from '../../text/summary/forms.ts';
+import { type Copied, useCopy } from '../../widgets/parts/use-copy.ts';
 import { useDecimal } from '../../widgets/parts/use-decimal.ts';
 import { copyStrings as strings } from '../export/copy-strings.ts';
 import { forumLink, LONGEST_FOR_FORUM } from '../export/forum.ts';
 import type { Taken } from '../export/taken.ts';
 import { textStrings } from '../export/text-strings.ts';
+import { partStrings } from '../part-strings.ts';
 import { sheetAddress } from '../use-address.ts';
-import { type Copied, useCopy } from '../use-copy.ts';
 
 const AREA_ID = 'result-text';
 
@@ -29,7 +30,9 @@ export function CopyPart({ take, of }: CopyPartProps) {
     if (isRefused) area.current?.select();
   }, [isRefused]);
   useEffect(forget, [...of, decimal]);
-  const onRecord = async (): Promise<void> => {
+  // what makes the text is fetched with the first of it
+  const tried = (make: () => Promise<void>) => () => make().catch(() => forget(partStrings.failed));
+  const onRecord = tried(async () => {
     const taken = take();
     const [{ recordAsText }, { takenChecks }] = await Promise.all([
       import('../export/plain-text.ts'),
@@ -40,14 +43,14 @@ export function CopyPart({ take, of }: CopyPartProps) {
     await copy(
       recordAsText({ ...taken, checks: await takenChecks(taken, decimal), ...linked, decimal }, form),
     );
-  };
-  const onAddress = async (): Promise<void> => {
+  });
+  const onAddress = tried(async () => {
     const address = await sheetAddress(take().linked);
     const letters = address?.length ?? 0;
     setDone(letters > LONGEST_FOR_FORUM ? strings.longAddress(letters) : strings.doneAddress(letters));
     if (address === undefined) forget(strings.noAddress);
     else await copy(address);
-  };
+  });
   return (
     <>
       <FormChoice form={form} onForm={setForm} />

@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { styleWith } from '../../text/style.ts';
+import { useCopy } from '../../widgets/parts/use-copy.ts';
 import { useDecimal } from '../../widgets/parts/use-decimal.ts';
 import type { BenchResult } from '../results/result.ts';
-import { useCopy } from '../use-copy.ts';
 import { statedStrings as strings } from '../words/stated-strings.ts';
 import { type StatedForm, statedForms } from '../words/stated-words.ts';
 

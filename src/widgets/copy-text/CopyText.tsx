@@ -1,7 +1,10 @@
-import { useId, useRef, useState } from 'preact/hooks';
+import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { DecimalChoice } from '../parts/DecimalChoice.tsx';
+import { useCopy } from '../parts/use-copy.ts';
 import { useDecimal } from '../parts/use-decimal.ts';
 import { strings } from './strings.ts';
+
+const told = { idle: '', done: strings.done, refused: strings.refused } as const;
 
 /** One text in one form. */
 export interface CopyForm {
@@ -25,21 +28,17 @@ export default function CopyText({
   readonly decimalHelp: string;
 }) {
   const [chosen, setChosen] = useState(0);
-  const [told, setTold] = useState('');
+  const { copied, copy } = useCopy();
   const area = useRef<HTMLTextAreaElement>(null);
   const id = useId();
   const decimal = useDecimal();
   const form = forms[chosen];
   const text = (decimal === 'comma' ? form?.comma : undefined) ?? form?.text ?? '';
-  const copy = async (): Promise<void> => {
-    try {
-      await navigator.clipboard.writeText(text);
-      setTold(strings.done);
-    } catch {
-      area.current?.select();
-      setTold(strings.refused);
-    }
-  };
+  // of another text than the one that stands here nothing is told
+  const state = copied.text === text ? copied.state : 'idle';
+  useEffect(() => {
+    if (state === 'refused') area.current?.select();
+  }, [copied]);
   return (
     <div class="copy-text">
       <fieldset class="copy-forms needs-script">
@@ -55,11 +54,11 @@ export default function CopyText({
       <label for={`${id}a`}>{strings.area}</label>
       <textarea id={`${id}a`} ref={area} readOnly rows={14} value={text} />
       <p class="needs-script">
-        <button type="button" onClick={copy}>
+        <button type="button" onClick={() => copy(text)}>
           {strings.copy}
         </button>
       </p>
-      <p role="status">{told}</p>
+      <p role="status">{told[state]}</p>
     </div>
   );
 }

@@ -8,6 +8,16 @@ export interface Copied {
 
 const IDLE: Copied = { state: 'idle', text: '' };
 
+/** Puts a text on the clipboard. A page that came without encryption from another machine is given none to put it on. */
+async function put(text: string): Promise<'done' | 'refused'> {
+  try {
+    await navigator.clipboard.writeText(text);
+    return 'done';
+  } catch {
+    return 'refused';
+  }
+}
+
 /** Copies text to the clipboard and says how it went; a browser may refuse, and then the text is there to be selected. */
 export function useCopy(): {
   copied: Copied;
@@ -21,15 +31,12 @@ export function useCopy(): {
   const copy = async (text: string): Promise<void> => {
     latest.current += 1;
     const mine = latest.current;
-    const state = await navigator.clipboard.writeText(text).then(
-      () => 'done' as const,
-      () => 'refused' as const,
-    );
+    const state = await put(text);
     if (mine === latest.current) setCopied({ state, text });
   };
-  return {
-    copied,
-    copy,
-    forget: (told) => setCopied(told === undefined ? IDLE : { state: 'idle', text: told }),
+  const forget = (told?: string): void => {
+    latest.current += 1;
+    setCopied(told === undefined ? IDLE : { state: 'idle', text: told });
   };
+  return { copied, copy, forget };
 }
