@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { Kept, KeptHead, KeptList, KeptStore, Outcome } from '../../store/kept.ts';
+import { inLine } from '../keep/in-line.ts';
 import { keptSheets } from '../keep/kept-sheets.ts';
 import { type Shelf, withDuplicate, withRemoved, withRestored } from './changes.ts';
 
@@ -18,8 +19,9 @@ export function useSheets(): Sheets {
   const [list, setList] = useState<Outcome<KeptList<SheetEntries>> | undefined>(undefined);
   const [shelf, setShelf] = useState<Shelf>({ removed: [], note: '' });
   const store = useRef<KeptStore<SheetEntries>>();
+  // each change goes on from what the one before it left: two that were asked for at once are both remembered
   const latest = useRef(shelf);
-  latest.current = shelf;
+  const { current: line } = useRef(inLine());
   const read = async (): Promise<void> => {
     if (store.current !== undefined) setList(await store.current.list());
   };
@@ -39,15 +41,13 @@ export function useSheets(): Sheets {
       store.current = undefined;
     };
   }, []);
-  const change = async (
-    make: (of: KeptStore<SheetEntries>, from: Shelf) => Promise<Shelf>,
-  ): Promise<void> => {
-    if (store.current === undefined) return;
-    const next = await make(store.current, latest.current);
-    latest.current = next;
-    await read();
-    setShelf(next);
-  };
+  const change = (make: (of: KeptStore<SheetEntries>, from: Shelf) => Promise<Shelf>): Promise<void> =>
+    line.add(async () => {
+      if (store.current === undefined) return;
+      latest.current = await make(store.current, latest.current);
+      await read();
+      setShelf(latest.current);
+    });
   return {
     list,
     shelf,
