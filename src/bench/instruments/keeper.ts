@@ -36,6 +36,8 @@ class Memory {
   readonly waiting = new Map<string, InstrumentEntries>();
   /** Ids of what could not be kept: it stands on the page alone, and must not be overwritten by what is kept. */
   readonly stuck = new Set<string>();
+  /** Ids of what is about to be removed: it lies in the browser still, and is gone from the page. */
+  readonly leaving = new Set<string>();
   readonly gone = new Map<string, KeptRecord>();
 }
 
@@ -55,19 +57,22 @@ async function keep({ store, send }: Tools, memory: Memory): Promise<void> {
   }
 }
 
-async function load({ store, send }: Tools, { revisions, waiting, stuck }: Memory): Promise<void> {
+async function load({ store, send }: Tools, { revisions, waiting, stuck, leaving }: Memory): Promise<void> {
   const outcome = await store.list();
   if (!outcome.ok) return send({ type: 'refused', problem: outcome.problem });
-  const { items, unreadable } = outcome.value;
+  const { unreadable } = outcome.value;
+  const items = outcome.value.items.filter(({ id }) => !leaving.has(id));
   const mine = [...new Set([...waiting.keys(), ...stuck])];
   for (const { id, revision } of items) if (!mine.includes(id)) revisions.set(id, revision);
   send({ type: 'found', items, unreadable: unreadable.length, waiting: mine });
 }
 
-async function remove({ store }: Tools, { revisions, waiting, stuck, gone }: Memory, id: string) {
+async function remove({ store }: Tools, memory: Memory, id: string) {
+  const { revisions, waiting, stuck, leaving, gone } = memory;
   waiting.delete(id);
   stuck.delete(id);
   const outcome = await store.remove(id);
+  leaving.delete(id);
   revisions.delete(id);
   if (outcome.ok) gone.set(id, outcome.value);
 }
@@ -109,8 +114,15 @@ export function keeper(tools: Tools): Keeper {
       clearTimeout(timer);
       timer = setTimeout(() => void flush(), REST_MS);
     },
-    remove: (id) => line.add(() => remove(tools, memory, id)),
-    restore: (id, value) => line.add(() => restore(tools, memory, [id, value])),
+    // a list that was asked for before knows nothing of either
+    remove(id) {
+      memory.leaving.add(id);
+      return line.add(() => remove(tools, memory, id));
+    },
+    restore(id, value) {
+      waiting.set(id, value);
+      return line.add(() => restore(tools, memory, [id, value]));
+    },
     reread: (id) => line.add(() => reread(tools, memory, id)),
     flush,
   };

@@ -115,6 +115,32 @@ describe('what is deleted', () => {
   });
 });
 
+describe('while the page looks what is kept, as when another tab has kept something', () => {
+  it('what is deleted stays deleted', async () => {
+    const first = await tab();
+    await first.add('a', 'Pad A');
+    const looking = first.keeper.load();
+    first.send({ type: 'remove', id: 'a' });
+    await Promise.all([looking, first.keeper.remove('a')]);
+    expect(first.labels()).toEqual([]);
+    expect((await tab()).labels()).toEqual([]);
+  });
+
+  it('what is brought back stays there', async () => {
+    const first = await tab();
+    await first.add('a', 'Pad A');
+    first.send({ type: 'remove', id: 'a' });
+    await first.keeper.remove('a');
+    const looking = first.keeper.load();
+    first.send({ type: 'restore' });
+    await Promise.all([looking, first.keeper.restore('a', pad('Pad A'))]);
+    expect(first.labels()).toEqual(['Pad A']);
+    expect((await tab()).labels()).toEqual(['Pad A']);
+    await first.type('a', 'Pad B');
+    expect(first.shelf.items?.[0]?.problem).toBeUndefined();
+  });
+});
+
 describe('two tabs', () => {
   it('do not overwrite each other: the later one is told, and keeps what it has typed', async () => {
     const first = await tab();
