@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Sitting } from '../questions/bank/types.ts';
 import { blankGiven, type Given, type Marked } from './answering.ts';
 import { marked as markOf } from './bank.ts';
@@ -13,7 +13,7 @@ export interface Attempt {
   readonly problem: string | undefined;
   readonly give: (given: Given) => void;
   readonly doubt: (unsure: boolean) => void;
-  /** Marks what was given; answers with the mark, or nothing where there is none. */
+  /** Marks what was given; answers with the mark, or nothing where there is none, or where something was changed or asked for meanwhile. */
   readonly check: () => Promise<Marked | undefined>;
   readonly again: () => void;
 }
@@ -24,7 +24,10 @@ export function useAttempt(sitting: Sitting, lost: string): Attempt {
   const [unsure, doubt] = useState(false);
   const [marked, setMarked] = useState<Marked>();
   const [problem, setProblem] = useState<string>();
+  /** What marks is fetched with the first mark: by then the form may say something else, or have been sent once more. */
+  const turn = useRef(0);
   const again = (): void => {
+    turn.current += 1;
     setGiven(blankGiven(sitting.payload));
     doubt(false);
     setMarked(undefined);
@@ -36,14 +39,21 @@ export function useAttempt(sitting: Sitting, lost: string): Attempt {
     unsure,
     marked,
     problem,
-    doubt,
+    doubt: (next) => {
+      turn.current += 1;
+      doubt(next);
+    },
     again,
     give: (next) => {
+      turn.current += 1;
       setGiven(next);
       setProblem(undefined);
     },
     check: async () => {
+      turn.current += 1;
+      const mine = turn.current;
       const found = await markOf(sitting, given).catch(() => undefined);
+      if (mine !== turn.current) return undefined;
       if (found === undefined || found.outcome === 'unread') {
         setProblem(found?.reply ?? lost);
         return undefined;

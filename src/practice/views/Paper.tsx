@@ -18,9 +18,9 @@ export function Paper() {
   const book = useBook();
   const [wish, setWish] = useState<PaperWish>(USUAL_PAPER);
   const [isChanged, setChanged] = useState(false);
-  const { paper, isLost, begin, resume, give, handIn, leave } = usePaper(book);
-  const { left, unreadable, keeping, forget, take, letGo, others, keepApart } = useBegun(paper, wish);
-  const state = isChanged ? wish : undefined;
+  const { paper, made = wish, isLost, begin, resume, give, handIn, leave } = usePaper(book);
+  const { left, unreadable, keeping, forget, take, letGo, others, keepApart } = useBegun(paper, made);
+  const state = isChanged ? made : undefined;
   const problems = useQuery({ spec: paperAddress, state, open: setWish });
   const change = (part: Partial<PaperWish>): void => {
     setWish((before) => ({ ...before, ...part }));
@@ -73,7 +73,7 @@ export function Paper() {
       {paper && paper.handed === undefined && (
         <PaperTable
           paper={paper}
-          wish={wish}
+          wish={made}
           keeping={keeping}
           onTake={takeOther}
           onApart={keepApart}
@@ -84,7 +84,7 @@ export function Paper() {
       {paper?.handed && (
         <PaperReview
           paper={paper}
-          wish={wish}
+          wish={made}
           handed={paper.handed}
           onAgain={() => {
             toSection();
