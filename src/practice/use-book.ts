@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { forgetPapers } from '../store/begun.ts';
 import { failed, type Outcome, type StoreProblem } from '../store/outcome.ts';
+import { onReturned } from '../store/returned.ts';
 import { type Answer, type Answers, joinedAnswers } from './answers.ts';
 import type { AnswerBook, KeptAnswers } from './kept-answers.ts';
 import type { Standing } from './schedule.ts';
@@ -30,36 +31,69 @@ const openBook = async (): Promise<AnswerBook> => (await import('./kept-answers.
 const asked = async <Value>(work: Promise<Outcome<Value>> | undefined): Promise<Outcome<Value>> =>
   (await work?.catch(() => undefined)) ?? failed('refused');
 
-/** Opens the book of answers, and follows what other tabs add to it. */
-export function useBook(): Book {
-  const [isRead, setRead] = useState(false);
-  const [{ answers, unreadable }, setKept] = useState<KeptAnswers>({ answers: new Map(), unreadable: 0 });
-  const [problem, setProblem] = useState<StoreProblem>();
+/** What was given in this tab, as long as it is not known to be kept. */
+interface OwnAnswers {
+  answers: Answers;
+  /** How often answers are being added, and looked for. */
+  adds: number;
+  looks: number;
+  /** Whether something could not be kept: from then on all of it stays here. */
+  isLost: boolean;
+}
+
+const ownAnswers = (): OwnAnswers => ({ answers: new Map(), adds: 0, looks: 0, isLost: false });
+
+/** The book, opened once the page is awake; `look` is called then, and whenever something else may stand in it. */
+function useOpened(look: () => void): { readonly current: Promise<AnswerBook> | undefined } {
   const book = useRef<Promise<AnswerBook>>();
-  const read = async (): Promise<void> => {
-    const all = await asked(book.current?.then((opened) => opened.all()));
-    if (all.ok) setKept(all.value);
-    else setProblem(all.problem);
-    setRead(true);
-  };
   useEffect(() => {
     const opening = openBook();
     book.current = opening;
-    void read();
-    const watching = opening.then((opened) => opened.watch(() => void read()));
-    return () =>
+    look();
+    const watching = opening.then((opened) => opened.watch(look));
+    const unhear = onReturned(look);
+    return () => {
+      unhear();
       void watching
         .then((end) => end())
         .then(() => opening)
         .then((opened) => opened.close())
         .catch(() => undefined); // it never came
+    };
   }, []);
+  return book;
+}
+
+/** Opens the book of answers, and follows what other tabs add to it. */
+export function useBook(): Book {
+  const [isRead, setRead] = useState(false);
+  const [{ answers, unreadable }, setKept] = useState<KeptAnswers>({ answers: new Map(), unreadable: 0 });
+  const [problem, setProblem] = useState<StoreProblem>();
+  const { current: own } = useRef(ownAnswers());
+  const book = useOpened(() => void read());
+  const read = async (): Promise<void> => {
+    own.looks += 1;
+    const all = await asked(book.current?.then((opened) => opened.all()));
+    own.looks -= 1;
+    // what was read may be older than what was given here
+    if (all.ok) setKept({ ...all.value, answers: joined(all.value.answers, own.answers) });
+    else setProblem(all.problem);
+    setRead(true);
+  };
   const add = async (given: Answers): Promise<void> => {
+    own.answers = joined(own.answers, given);
+    own.adds += 1;
     setKept((before) => ({ ...before, answers: joined(before.answers, given) }));
     const added = await asked(book.current?.then((opened) => opened.add(given)));
+    own.adds -= 1;
     setProblem(added.ok ? undefined : added.problem);
+    own.isLost ||= !added.ok;
+    if (own.isLost || own.adds > 0) return;
+    own.answers = new Map();
+    if (own.looks > 0) await read();
   };
   const clear = async (): Promise<void> => {
+    Object.assign(own, ownAnswers());
     const cleared = await asked(book.current?.then((opened) => opened.clear()));
     setProblem(cleared.ok ? undefined : cleared.problem);
     setKept({ answers: new Map(), unreadable: 0 });

@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { InstrumentEntries } from '../../instruments/instrument.ts';
 import { instrumentStore } from '../../instruments/kept.ts';
 import type { KeptList, Outcome } from '../../store/kept.ts';
+import { onReturned } from '../../store/returned.ts';
 
 /** What is kept, as it is now in this browser; undefined until the browser has answered. */
 export function useKeptInstruments(): Outcome<KeptList<InstrumentEntries>> | undefined {
@@ -15,8 +16,10 @@ export function useKeptInstruments(): Outcome<KeptList<InstrumentEntries>> | und
     };
     void ask();
     const end = store.watch(() => void ask());
+    const unhear = onReturned(() => void ask());
     return () => {
       left = true;
+      unhear();
       end();
       store.close();
     };

@@ -1,5 +1,6 @@
 import { useCallback, useEffect, useReducer, useRef, useState } from 'preact/hooks';
 import { instrumentStore } from '../../instruments/kept.ts';
+import { onReturned } from '../../store/returned.ts';
 import { type Keeper, keeper } from './keeper.ts';
 import { emptyShelf, reduceShelf, type Shelf, type ShelfAction } from './shelf.ts';
 
@@ -27,12 +28,14 @@ export function useShelf(): ShelfTools {
     keep.current = own;
     void own.load();
     const end = store.watch(() => void own.load());
+    const unhear = onReturned(() => void own.load());
     const leave = (): void => void own.flush();
     addEventListener('pagehide', leave);
     document.addEventListener('visibilitychange', leave);
     return () => {
       removeEventListener('pagehide', leave);
       document.removeEventListener('visibilitychange', leave);
+      unhear();
       end();
       void own.flush().then(() => store.close());
     };

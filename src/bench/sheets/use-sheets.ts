@@ -1,6 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { Kept, KeptHead, KeptList, KeptStore, Outcome } from '../../store/kept.ts';
+import { onReturned } from '../../store/returned.ts';
 import { inLine } from '../keep/in-line.ts';
 import { keptSheets } from '../keep/kept-sheets.ts';
 import { type Shelf, withDuplicate, withRemoved, withRestored } from './changes.ts';
@@ -30,12 +31,9 @@ export function useSheets(): Sheets {
     store.current = opened;
     void read();
     const unwatch = opened.watch(() => void read());
-    const onReturn = ({ persisted }: PageTransitionEvent): void => {
-      if (persisted) void read();
-    };
-    addEventListener('pageshow', onReturn);
+    const unhear = onReturned(() => void read());
     return () => {
-      removeEventListener('pageshow', onReturn);
+      unhear();
       unwatch();
       opened.close();
       store.current = undefined;
