@@ -24,17 +24,17 @@ export function useInstruments(): InstrumentsUse {
   const store = useRef<KeptStore<InstrumentEntries>>();
   const [list, setList] = useState<readonly Kept<InstrumentEntries>[]>();
   const [told, setTold] = useState<string>();
+  const isPutting = useRef(false);
+  const failed = (): void => setTold(partStrings.failed);
   useEffect(() => () => store.current?.close(), []);
   const refresh = async (): Promise<void> => {
-    if (store.current === undefined) {
-      const { instrumentStore } = await import('../instruments/kept.ts');
-      store.current ??= instrumentStore();
-    }
+    const { instrumentStore } = await import('../instruments/kept.ts');
+    store.current ??= instrumentStore();
     const found = await store.current.list();
     setList(found.ok ? found.value.items : []);
     if (!found.ok) setTold(strings.problems[found.problem]);
   };
-  const put = async (
+  const keep = async (
     kept: Kept<InstrumentEntries> | undefined,
     entries: InstrumentEntries,
   ): Promise<void> => {
@@ -46,7 +46,15 @@ export function useInstruments(): InstrumentsUse {
     setTold(outcome.ok ? strings.saved(isolated(name)) : strings.problems[outcome.problem]);
     await refresh();
   };
-  const failed = (): void => setTold(partStrings.failed);
+  const put = (kept: Kept<InstrumentEntries> | undefined, entries: InstrumentEntries): void => {
+    if (isPutting.current) return; // pressed twice, it is still one instrument
+    isPutting.current = true;
+    void keep(kept, entries)
+      .catch(failed)
+      .finally(() => {
+        isPutting.current = false;
+      });
+  };
   return {
     list,
     told,
@@ -57,6 +65,6 @@ export function useInstruments(): InstrumentsUse {
         failed,
       );
     },
-    put: (kept, entries) => void put(kept, entries).catch(failed),
+    put,
   };
 }

@@ -28,9 +28,11 @@ export function useKept(onAddress: (address: string) => void): KeptUse {
     if (!found.ok) setTold(strings.kept.refused);
     else setTold(found.value.items.length === 0 ? strings.kept.none : undefined);
   };
-  const take = async ({ value }: Kept<SheetEntries>): Promise<void> => {
+  const take = async ({ id, value }: Kept<SheetEntries>): Promise<void> => {
     const { encodeEntries } = await import('../bench/address/address.ts');
-    const address = encodeEntries(value);
+    // as it is kept by now: another tab may have gone on with it since it was listed
+    const now = await store.current?.get(id);
+    const address = encodeEntries(now?.ok ? now.value.value : value);
     setTold(address === undefined ? strings.kept.tooLong : undefined);
     if (address !== undefined) onAddress(address);
   };
