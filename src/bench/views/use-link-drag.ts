@@ -31,9 +31,10 @@ export function landingMark(
 export const scrollStep = (y: number, heightPx: number): number =>
   y < EDGE_PX ? -STEP_PX : y > heightPx - EDGE_PX ? STEP_PX : 0;
 
-/** Where the pointer is, where it took the grip, and of which link that is. */
+/** Where the pointer is, where it took the grip, and of which link that is. Another finger on the list meanwhile does not count. */
 interface Pointer {
   y: number;
+  readonly pointerId: number;
   readonly gripY: number;
   readonly gripOf: string;
 }
@@ -52,7 +53,7 @@ interface LinkDragProps {
 export function useLinkDrag({ list, order, move }: LinkDragProps) {
   const [dragged, setDragged] = useState<DraggedLink>();
   const held = useRef<DraggedLink>();
-  const pointer = useRef<Pointer>({ y: 0, gripY: 0, gripOf: '' });
+  const pointer = useRef<Pointer>({ y: 0, pointerId: -1, gripY: 0, gripOf: '' });
   const set = (next: DraggedLink | undefined): void => {
     held.current = next;
     setDragged(next);
@@ -63,6 +64,7 @@ export function useLinkDrag({ list, order, move }: LinkDragProps) {
     const to = landingPlace(pointer.current.y, middles(list.current, now.id));
     if (to !== now.to) set({ ...now, to });
   };
+  const isHeldBy = ({ pointerId }: PointerEvent): boolean => pointer.current.pointerId === pointerId;
   const end = (drop: boolean): void => {
     const last = held.current;
     if (last === undefined) return;
@@ -82,16 +84,18 @@ export function useLinkDrag({ list, order, move }: LinkDragProps) {
         if (id === undefined || from < 0 || !event.isPrimary || event.button !== 0) return;
         event.preventDefault();
         event.currentTarget.setPointerCapture(event.pointerId);
-        pointer.current = { y: event.clientY, gripY: event.clientY, gripOf: id };
+        const { pointerId, clientY } = event;
+        pointer.current = { y: clientY, pointerId, gripY: clientY, gripOf: id };
         set({ id, from, to: from });
       },
       onPointerMove: (event: PointerEvent): void => {
+        if (!isHeldBy(event)) return;
         pointer.current.y = event.clientY;
         follow();
       },
-      onPointerUp: () => end(true),
-      onPointerCancel: () => end(false),
-      onLostPointerCapture: () => end(false),
+      onPointerUp: (event: PointerEvent) => isHeldBy(event) && end(true),
+      onPointerCancel: (event: PointerEvent) => isHeldBy(event) && end(false),
+      onLostPointerCapture: (event: PointerEvent) => isHeldBy(event) && end(false),
     },
   };
 }

@@ -17,6 +17,8 @@ export interface FigureDragActions<Frame extends string> {
 
 interface Held<Frame> {
   readonly id: string;
+  /** Only this one counts: another finger may come down on the figure meanwhile. */
+  readonly pointerId: number;
   readonly svg: SVGSVGElement;
   readonly frame: Frame;
   /** From the handle's place to where the pointer took hold of it. */
@@ -29,11 +31,13 @@ interface Held<Frame> {
  */
 export function useFigureDrag<Frame extends string>(actions: FigureDragActions<Frame>) {
   const held = useRef<Held<Frame> | undefined>(undefined);
-  const end = (finish: () => void) => (): void => {
-    if (held.current === undefined) return;
-    held.current = undefined;
-    finish();
-  };
+  const end =
+    (finish: () => void) =>
+    (event: PointerEvent): void => {
+      if (held.current?.pointerId !== event.pointerId) return;
+      held.current = undefined;
+      finish();
+    };
   return {
     onPointerDown: (event: PointerEvent & { currentTarget: HTMLElement }): void => {
       const found = heldBy(event, actions.isFrame);
@@ -44,7 +48,7 @@ export function useFigureDrag<Frame extends string>(actions: FigureDragActions<F
       actions.grasp();
     },
     onPointerMove: (event: PointerEvent): void => {
-      if (!held.current) return;
+      if (held.current?.pointerId !== event.pointerId) return;
       const { id, svg, frame, offset } = held.current;
       const { x, y } = toFigure(svg, event);
       actions.pull(id, { x: x - offset.x, y: y - offset.y }, frame);
@@ -65,7 +69,8 @@ function heldBy<Frame extends string>(
   const id = handle?.dataset.handle;
   if (!svg || id === undefined || !isFrame(frame)) return undefined;
   const { x, y } = toFigure(svg, event);
-  return { id, svg, frame, offset: { x: x - Number(handle.dataset.x), y: y - Number(handle.dataset.y) } };
+  const offset = { x: x - Number(handle.dataset.x), y: y - Number(handle.dataset.y) };
+  return { id, pointerId: event.pointerId, svg, frame, offset };
 }
 
 /** A pointer's place in the units of the figure's view box. */
