@@ -138,6 +138,19 @@ describe('opening and resetting', () => {
     expect(opened.touched).toBe(false);
   });
 
+  it('an address that is read late leaves what was changed before, and follows', () => {
+    const changed = reduce(start, { type: 'set', name: 'pad', value: -6 });
+    const opened = reduce(changed, { type: 'open', values: { pad: -3, shape: 'flat' } });
+    expect(opened).toMatchObject({ values: { pad: -6, shape: 'flat' }, touched: true });
+  });
+
+  it('an address that is read while a handle is held leaves it in the hand, and is what giving up leads back to', () => {
+    const held = reduce(reduce(start, { type: 'grasp' }), { type: 'set', name: 'pad', value: -6 });
+    const opened = reduce(held, { type: 'open', values: { pad: -3, shape: 'flat' } });
+    expect(opened.values).toEqual({ pad: -6, shape: 'flat' });
+    expect(reduce(opened, { type: 'cancel' }).values).toEqual({ pad: -3, shape: 'flat' });
+  });
+
   it('back to the prepared values is a change that the address follows', () => {
     expect(reduce(start, { type: 'reset', values: prepared }).touched).toBe(true);
   });

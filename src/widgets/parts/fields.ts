@@ -22,7 +22,7 @@ export type FieldsAction<Of extends Fields> =
   | { readonly type: 'cancel' }
   /** Everything back as prepared. */
   | { readonly type: 'reset'; readonly values: StateOf<Of> }
-  /** A state that an address brought. */
+  /** A state that an address brought: what was changed before it was read stays as it was changed. */
   | { readonly type: 'open'; readonly values: StateOf<Of> };
 
 /** The state in which nothing has been changed yet. */
@@ -45,6 +45,17 @@ function taken(field: NumberSpec | ChoiceSpec, wish: number | string, was: numbe
   if (field.type === 'number')
     return typeof wish === 'number' && typeof was === 'number' ? onStep(field, wish, was) : was;
   return typeof wish === 'string' && Object.hasOwn(field.choices, wish) ? wish : was;
+}
+
+function opened<Of extends PlainFields>(
+  fields: Of,
+  { values, held }: FieldsState<Of>,
+  brought: StateOf<Of>,
+): FieldsState<Of> {
+  const own = Object.entries(values).filter(([name, value]) => !Object.is(value, fields[name]?.default));
+  // values of the same fields, which Object.fromEntries forgets
+  const both = { ...brought, ...(Object.fromEntries(own) as Partial<StateOf<Of>>) };
+  return { values: both, before: undefined, held: held && brought, touched: true };
 }
 
 /**
@@ -72,6 +83,6 @@ export const reduceFields =
       case 'reset':
         return { values: action.values, before: undefined, held: undefined, touched: true };
       case 'open':
-        return fieldsState(action.values);
+        return state.touched ? opened(fields, state, action.values) : fieldsState(action.values);
     }
   };
