@@ -6,7 +6,9 @@ export function startLearnProgress(root: ParentNode): void {
   const marks = [...root.querySelectorAll<HTMLElement>('[data-lesson]')];
   const told = root.querySelector('[role="status"]');
   const button = root.querySelector<HTMLButtonElement>('[data-forget]');
-  const show = (): number => {
+  // asked once: asking writes, which other tabs hear of
+  const isRefused = !remembers();
+  const show = (): void => {
     const all = marks.map((mark) => keptProgress(mark.dataset.lesson ?? ''));
     marks.forEach((mark, index) => {
       const progress = all[index];
@@ -14,17 +16,16 @@ export function startLearnProgress(root: ParentNode): void {
     });
     const begun = all.filter((progress) => progress !== undefined).length;
     const finished = all.filter((progress) => progress === 'finished').length;
-    if (told) told.textContent = begun === 0 ? strings.none : strings.count(finished, all.length);
-    return begun;
+    const counted = begun === 0 ? strings.none : strings.count(finished, all.length);
+    if (told) told.textContent = isRefused ? strings.refused : counted;
+    if (button) button.disabled = begun === 0;
   };
-  const begun = show();
-  if (told && !remembers()) told.textContent = strings.refused;
-  if (button) button.disabled = begun === 0;
+  show();
+  addEventListener('storage', show);
   button?.addEventListener('click', () => {
     if (!confirm(strings.reallyForget)) return;
     const forgotten = forgetLearning();
     show();
-    button.disabled = forgotten;
     if (told) told.textContent = forgotten ? strings.forgotten : strings.refused;
   });
 }

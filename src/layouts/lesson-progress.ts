@@ -7,14 +7,23 @@ export function startLessonProgress(foot: HTMLElement): void {
   const button = foot.querySelector('button');
   const told = foot.querySelector('[role="status"]');
   let finished = keptProgress(id) === 'finished';
-  const show = (kept: boolean): void => {
+  let isKept = beginLesson(id);
+  const show = (): void => {
     if (button) button.textContent = finished ? strings.unfinish : strings.finish;
     const words = finished ? strings.progress.finished : '';
-    if (told) told.textContent = kept ? words : `${words} ${strings.refused}`.trim();
+    if (told) told.textContent = isKept ? words : `${words} ${strings.refused}`.trim();
   };
   button?.addEventListener('click', () => {
     finished = !finished;
-    show(keepProgress(id, finished ? 'finished' : 'begun'));
+    isKept = keepProgress(id, finished ? 'finished' : 'begun');
+    show();
   });
-  show(beginLesson(id));
+  show();
+  // another tab, or the list of lessons, may say otherwise
+  addEventListener('storage', () => {
+    const isFinished = keptProgress(id) === 'finished';
+    if (!isKept || isFinished === finished) return;
+    finished = isFinished;
+    show();
+  });
 }

@@ -77,5 +77,7 @@ if (script instanceof HTMLScriptElement) {
   };
   inSign();
   addEventListener('storage', inSign);
+  // a page that comes back as it was left was told of nothing meanwhile: whoever follows what is kept looks again
+  addEventListener('pageshow', ({ persisted }) => persisted && dispatchEvent(new Event('storage')));
   addEventListener('load', () => setTimeout(() => void start(src)));
 }
