@@ -21,6 +21,7 @@ export const progressStrings = {
   reallyClear:
     'Forget every answer in this browser, and every paper that is not handed in? A file that you saved before can be added again.',
   cleared: 'Forgotten: no answer is kept, and no paper.',
+  lost: 'That did not work: are you connected? Nothing was changed.',
   saved: 'The file was handed to the browser.',
   added: ({ answers, questions }: { answers: number; questions: number }): string =>
     `Added ${many(answers, 'answer', 'answers')} to ${many(questions, 'question', 'questions')}; what was there already is not counted twice.`,

@@ -1,3 +1,4 @@
+import { composeStrings as strings } from './compose-strings.ts';
 import type { Part } from './talk.ts';
 
 interface Files {
@@ -29,11 +30,12 @@ async function open(file: File, { take, say }: Files): Promise<void> {
 
 /** Saves the talk as a file when asked, and opens one that is chosen; what reads and writes is fetched then. */
 export function onFiles(files: Files): void {
-  document.querySelector('#talk-save')?.addEventListener('click', () => void save(files));
+  const lost = (): void => files.say(strings.noFile);
+  document.querySelector('#talk-save')?.addEventListener('click', () => void save(files).catch(lost));
   const field = document.querySelector<HTMLInputElement>('#talk-open');
   field?.addEventListener('change', () => {
     const [file] = field.files ?? [];
-    if (file) void open(file, files);
+    if (file) void open(file, files).catch(lost);
     field.value = '';
   });
 }

@@ -12,6 +12,7 @@ export const composeStrings = {
   missing: (part: string): string => `${part} (not on this site)`,
   noPart: (part: string): string => `“${part}” is no step of a talk. Nothing was changed.`,
   tooMany: (most: number): string => `A talk has at most ${most} steps. Nothing was changed.`,
+  noFile: 'That did not work: are you connected? Nothing was changed.',
   opened: (count: number): string => `Steps in the file: ${count}. They are your talk now.`,
   notKept: 'This browser keeps nothing for this site: save the talk as a file, or keep its address.',
 } as const;

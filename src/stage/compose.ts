@@ -2,7 +2,7 @@ import { keepTalk, keptTalk } from '../store/talk.ts';
 import { onFiles } from './compose-files.ts';
 import { listItem } from './compose-item.ts';
 import { composeStrings as strings } from './compose-strings.ts';
-import { isPart, movedBy, type Part, readTalk, talkQuery, withoutAt, withPart } from './talk.ts';
+import { isPart, MOST_PARTS, movedBy, type Part, readTalk, talkQuery, withoutAt, withPart } from './talk.ts';
 
 const found = <Of extends HTMLElement>(selector: string): Of => {
   const node = document.querySelector<Of>(selector);
@@ -39,7 +39,9 @@ export function startCompose(): void {
   for (const button of buttons)
     button.addEventListener('click', () => {
       const part = button.dataset.part ?? '';
-      change(withPart(parts, part), strings.added(nameOf(part)));
+      const longer = withPart(parts, part);
+      if (longer === parts) say(strings.tooMany(MOST_PARTS));
+      else change(longer, strings.added(nameOf(part)));
     });
   onFiles({ parts: () => parts, say, take: (next) => change(next, strings.opened(next.length)) });
   const named = readTalk(location.search);

@@ -31,7 +31,7 @@ export function probabilityText(style: Style, probability: number): string {
 
 /**
  * Coverage factor and coverage probability, which always go together (GUM 7.2.3): `k = 2, 95 %`;
- * spoken `coverage factor 2, coverage probability 95 percent`. The factor to two decimals, zeros left off.
+ * spoken `coverage factor 2, coverage probability 95 percent`. A whole factor without decimals, any other to two.
  */
 export function coverageText(
   style: Style,

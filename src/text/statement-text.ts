@@ -33,7 +33,7 @@ const OF: Readonly<Partial<Record<MethodUnit, string>>> = {
   kelvinDc: ' with DC',
 };
 
-/** A stated amount to the decimals it was stated with, two at least from 0.01 on: `0.50`, `0.125`. */
+/** Decimals with which an amount was stated, one to four: 1 of 0.5 and of 3, 3 of 0.125. */
 export function statedDecimals(amount: number): number {
   for (let decimals = 1; decimals < MOST_DECIMALS; decimals++)
     if (Math.abs(Number(amount.toFixed(decimals)) - amount) < 1e-9) return decimals;

@@ -46,11 +46,13 @@ export function ProgressFiles({ book, papers, onClear }: ProgressFilesProps) {
     await book.clear();
     setTold({ text: strings.cleared });
   };
+  const tried = (work: Promise<void>): Promise<void> =>
+    work.catch(() => setTold({ text: strings.lost, isBad: true }));
   const isEmpty = book.answers.size + papers.left.length === 0;
   const isClear = isEmpty && book.unreadable + papers.unreadable === 0;
   return (
     <div class="practice-files">
-      <button type="button" disabled={isEmpty} onClick={() => void save()}>
+      <button type="button" disabled={isEmpty} onClick={() => void tried(save())}>
         {strings.save}
       </button>
       <button type="button" disabled={isClear} onClick={() => void clear()}>
@@ -67,7 +69,7 @@ export function ProgressFiles({ book, papers, onClear }: ProgressFilesProps) {
           const input = event.currentTarget;
           const file = input.files?.[0];
           // the same file may be chosen again after it was mended
-          if (file) void open(file).finally(() => (input.value = ''));
+          if (file) void tried(open(file)).finally(() => (input.value = ''));
         }}
       />
       <div id={`${id}t`} role="status">

@@ -1,10 +1,15 @@
 import type { ReadSpec } from '../../text/read/quantity.ts';
 import type { Reading } from './NumberField.tsx';
 
-/** A reader of typed text that is fetched when somebody first types: most visitors only look and drag. */
+const reading = () => import('../../text/read/quantity.ts');
+
+const LOST =
+  'What reads numbers could not be fetched. Are you connected? Type it once more, or load the page anew.';
+
+/** A reader of typed text that is fetched when somebody first types: most visitors only look and drag. Where it cannot be, it says so. */
 export const readerOf =
-  (spec: ReadSpec) =>
+  (spec: ReadSpec, fetched = reading) =>
   async (text: string): Promise<Reading> => {
-    const { readQuantity } = await import('../../text/read/quantity.ts');
-    return readQuantity(text, spec);
+    const found = await fetched().catch(() => undefined);
+    return found === undefined ? { ok: false, problem: LOST } : found.readQuantity(text, spec);
   };
