@@ -15,7 +15,8 @@ export interface Book {
   readonly problem: StoreProblem | undefined;
   readonly add: (answers: Answers) => Promise<void>;
   readonly note: (id: string, answer: Answer) => Promise<void>;
-  readonly clear: () => Promise<void>;
+  /** Forgets everything that is kept. Resolves to whether the browser did. */
+  readonly clear: () => Promise<boolean>;
 }
 
 const joined = (one: Answers, other: Answers): Answers => {
@@ -92,13 +93,14 @@ export function useBook(): Book {
     own.answers = new Map();
     if (own.looks > 0) await read();
   };
-  const clear = async (): Promise<void> => {
+  const clear = async (): Promise<boolean> => {
     Object.assign(own, ownAnswers());
     const cleared = await asked(book.current?.then((opened) => opened.clear()));
     setProblem(cleared.ok ? undefined : cleared.problem);
     setKept({ answers: new Map(), unreadable: 0 });
     forgetPapers();
     await read();
+    return cleared.ok;
   };
   return {
     isRead,

@@ -32,7 +32,7 @@ const book = (change: Partial<Book> = {}): Book => ({
   problem: undefined,
   add: async () => undefined,
   note: async () => undefined,
-  clear: async () => undefined,
+  clear: async () => true,
   ...change,
 });
 

@@ -70,8 +70,21 @@ describe('the book of a page', () => {
     vi.restoreAllMocks();
     await otherTab('kept');
     await expect.poll(ids).toEqual(['given', 'kept']);
-    await does(({ clear }) => clear());
+    await does(async ({ clear }) => expect(await clear()).toBe(true));
     expect(ids()).toEqual([]);
+    end();
+  });
+
+  it('says where it could not be cleared', async () => {
+    await otherTab('kept');
+    const { does, now, ids, end } = await page();
+    await expect.poll(() => now().isRead).toBe(true);
+    vi.spyOn(IDBObjectStore.prototype, 'delete').mockImplementation(() => {
+      throw new DOMException('no', 'InvalidStateError');
+    });
+    await does(async ({ clear }) => expect(await clear()).toBe(false));
+    expect(now().problem).toBe('refused');
+    expect(ids()).toEqual(['kept']);
     end();
   });
 });

@@ -27,7 +27,7 @@ async function page() {
     problem: undefined,
     add: async (answers) => void noted.push(answers),
     note: async () => undefined,
-    clear: async () => undefined,
+    clear: async () => true,
   };
   const use = await probe(
     () => usePaper(book),

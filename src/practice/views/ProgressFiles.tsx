@@ -43,8 +43,8 @@ export function ProgressFiles({ book, papers, onClear }: ProgressFilesProps) {
   const clear = async (): Promise<void> => {
     if (!confirm(strings.reallyClear)) return;
     onClear(); // its button is no longer of use
-    await book.clear();
-    setTold({ text: strings.cleared });
+    // where the browser did not, that is said above
+    setTold((await book.clear()) ? { text: strings.cleared } : undefined);
   };
   const tried = (work: Promise<void>): Promise<void> =>
     work.catch(() => setTold({ text: strings.lost, isBad: true }));
