@@ -21,7 +21,7 @@ export interface CheckLine {
   readonly says: string;
 }
 
-/** Small effects to two significant digits, hundredths of a decibel at most. */
+/** Small effects to two significant digits, but to a tenth of a decibel at least and a thousandth at most. */
 const dbOf = (style: Style, db: number): string => dbText(style, { db, decimals: placesOf(db) });
 const placesOf = (db: number): number => (db === 0 ? 2 : Math.min(3, Math.max(1, decimalsFor(Math.abs(db)))));
 

@@ -13,6 +13,6 @@ const same = (a: Repeated, b: Repeated): boolean =>
  */
 export function useFoundMean(use: Repeated, prepared: FoundMean): FoundMean {
   const isPrepared = same(use, prepared.use);
-  const find = useFetched(!isPrepared, fetched);
+  const find = useFetched(!isPrepared, fetched, use);
   return isPrepared || find === undefined ? prepared : find(use);
 }

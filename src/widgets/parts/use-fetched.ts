@@ -4,10 +4,12 @@ import { whileOpening } from './opening.ts';
 /**
  * A function with what it brings along, fetched when it is first needed; undefined until it is there.
  * @param fetched the same function on every call.
+ * @param given what it is needed for: where it could not be fetched, it is asked for again with another.
  */
 export function useFetched<Given, Made>(
   isNeeded: boolean,
   fetched: () => Promise<(given: Given) => Made>,
+  given: Given,
 ): ((given: Given) => Made) | undefined {
   const [make, setMake] = useState<((given: Given) => Made) | undefined>(undefined);
   const isMissing = isNeeded && make === undefined;
@@ -17,8 +19,8 @@ export function useFetched<Given, Made>(
       const found = await fetched();
       // A function as state is handed over in a function: Preact would call it otherwise.
       setMake(() => found);
-    });
-  }, [isMissing, fetched]);
+    }).catch(() => undefined);
+  }, [isMissing, fetched, given]);
   return make;
 }
 
@@ -38,6 +40,6 @@ export function useEvaluated<Of, Whole>({
   prepared,
   fetched,
 }: Evaluated<Of, Whole>): Whole | undefined {
-  const evaluate = useFetched(!isPrepared, fetched);
+  const evaluate = useFetched(!isPrepared, fetched, of);
   return useMemo(() => (isPrepared ? prepared : evaluate?.(of)), [isPrepared, prepared, evaluate, of]);
 }

@@ -10,6 +10,6 @@ const fetched = async (): Promise<(sheet: Sheet) => BandChain> =>
  * been fetched. Until then, and where nobody asks for it, strips and end marks are enough.
  */
 export function useChain(sheet: Sheet, wanted: boolean): BandChain {
-  const evaluate = useFetched(wanted, fetched);
+  const evaluate = useFetched(wanted, fetched, sheet);
   return wanted && evaluate ? evaluate(sheet) : bandChainOf(sheet);
 }
