@@ -12,6 +12,6 @@ it('a number that cannot be read without a network is not taken in silence', asy
   const offline = readerOf(spec, () => Promise.reject(new TypeError('no network')));
   expect(await offline('0.5')).toEqual({
     ok: false,
-    problem: expect.stringContaining('could not be fetched'),
+    problem: expect.stringContaining('network'),
   });
 });

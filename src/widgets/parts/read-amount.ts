@@ -3,8 +3,7 @@ import type { Reading } from './NumberField.tsx';
 
 const reading = () => import('../../text/read/quantity.ts');
 
-const LOST =
-  'What reads numbers could not be fetched. Are you connected? Type it once more, or load the page anew.';
+const LOST = 'Not read: is there a network? Type it once more.';
 
 /** A reader of typed text that is fetched when somebody first types: most visitors only look and drag. Where it cannot be, it says so. */
 export const readerOf =
