@@ -37,6 +37,16 @@ describe('two signals in one load', () => {
     );
   });
 
+  it('leave nothing as near to half a turn as an address can say it', () => {
+    const equal = { ...prepared, first: 7, second: 7 };
+    for (const phase of [180, 179.99999999999997, 179.9999999, 179.9999])
+      expect(sumsOf({ ...equal, phase }).coherentDbm).toBeUndefined();
+    expect(sumsOf({ ...equal, phase: 179.9 }).coherentDbm).toBeCloseTo(
+      7 + 20 * Math.log10(2 * Math.sin(Math.PI / 3600)),
+      9,
+    );
+  });
+
   it('lie between the best and the worst phase, and at a right angle volts give what powers give', () => {
     fc.assert(
       fc.property(state, (now) => {

@@ -24,7 +24,10 @@ export function sumsOf({ first, second, phase }: SignalsState): Sums {
   const levels = [levelDbm(first), levelDbm(second)] as const;
   const across = (level: (typeof levels)[number]): number =>
     levelToVolts({ level, resistance: ohms(LOAD_OHM) });
-  const left = Math.abs(across(levels[0]) - across(levels[1]));
+  const [a, b] = [across(levels[0]), across(levels[1])];
+  const left = Math.abs(a - b);
+  // the law of cosines in the form that does not lose what is left near half a turn
+  const together = Math.hypot(left, 2 * Math.sqrt(a * b) * Math.cos((phase * Math.PI) / 360));
   const nothing = levelToVolts({ level: levelDbm(LEAST_DBM), resistance: ohms(LOAD_OHM) });
   const against =
     left < nothing ? undefined : voltsToLevel({ volts: voltsRms(left), resistance: ohms(LOAD_OHM) });
@@ -35,7 +38,7 @@ export function sumsOf({ first, second, phase }: SignalsState): Sums {
     ]);
   return {
     unrelatedDbm: sumOfLevels(levels),
-    coherentDbm: phase === 180 ? against : at(phase),
+    coherentDbm: together < nothing ? undefined : at(phase),
     inPhaseDbm: at(0),
     againstDbm: against,
     claimedDbm: first + second,
