@@ -58,11 +58,15 @@ describe('a talk that is put together', () => {
   });
 
   it('says where its file could not be made, or read', async () => {
-    vi.stubGlobal('URL', undefined);
+    const createObjectURL = vi.spyOn(URL, 'createObjectURL').mockImplementation(() => {
+      throw new Error('no room');
+    });
     startCompose();
     press(pick);
     press(at('#talk-save'));
     await expect.poll(said).toBe(strings.noFile);
+    expect(createObjectURL).toHaveBeenCalledOnce();
+    createObjectURL.mockRestore();
     press(pick);
     const field = at('#talk-open');
     field.files = [{ size: 3, arrayBuffer: undefined }];

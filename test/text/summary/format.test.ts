@@ -108,7 +108,7 @@ describe('laws of copied results', () => {
     );
   });
 
-  test('no format carries control characters or turns the direction of writing', () => {
+  test('no format carries control characters or turns the direction of writing, but for a label kept apart', () => {
     fc.assert(
       fc.property(wild(), (label) => {
         const summary = labelled(label);
@@ -118,7 +118,9 @@ describe('laws of copied results', () => {
           asBbcode(summary),
           asSentence('shown', summary),
         ])
-          expect(text).not.toMatch(/(?![\n\u200c\u200d])[\p{Cc}\p{Cf}]/u);
+          expect(text.replaceAll(/\u2068([^\u2068\u2069]*)\u2069/g, '$1')).not.toMatch(
+            /(?![\n\u200c\u200d])[\p{Cc}\p{Cf}]/u,
+          );
       }),
     );
   });
