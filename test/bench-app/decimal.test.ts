@@ -29,7 +29,7 @@ const signless = (text: string): string =>
     .replaceAll('\\', '')
     .replaceAll('\u22c5', '')
     .replaceAll(/(?<=\d)[.,](?=\d)/g, '_')
-    .replaceAll('; ', ', ');
+    .replaceAll(/;(?=\s)/g, ',');
 /** What is measured, for comparing: the spelling of its fields is no part of it. */
 const valuesOf = (entries: SheetEntries) => {
   const { measurement, problems } = readMeasurement(entries);
