@@ -20,7 +20,7 @@ export interface Load {
   readonly paths: readonly string[];
   readonly chunks: ReadonlySet<Chunk>;
   readonly byCall: boolean;
-  /** Whether it is what pages run before they are drawn, without their islands. */
+  /** Whether it is what the wall runs before it is drawn as it stays, without its islands. */
   readonly early: boolean;
 }
 
@@ -90,9 +90,10 @@ function callsOn(chunks: Chunks, page: Load): readonly Load[] {
 /** All that is loaded in one go on a site's pages. */
 export function loadsOf(chunks: Chunks, pages: readonly Page[]): readonly Load[] {
   const opened = atOnce(chunks, pages, false);
+  const wall = pages.filter(({ path }) => path.includes('/stage/'));
   return [
     ...opened,
-    ...atOnce(chunks, pages, true),
+    ...atOnce(chunks, wall, true),
     ...together(opened.flatMap((page) => callsOn(chunks, page))),
   ];
 }

@@ -16,8 +16,8 @@ const SHARE = 0.95;
 const LATER = 1e-5;
 /** How often the files are cut, each time at the prices that the time before asks for. */
 const ROUNDS = 60;
-/** Price of what is loaded before a page is drawn: it should bring little else with it. */
-const EARLY = 1;
+/** Price of what the wall loads before it is drawn: it should bring nothing else with it. */
+const EARLY = 50;
 /** Power by which a price rises where a page loads more than it should, and falls again where it loads less. */
 const RISE = 1.6;
 

@@ -4,6 +4,7 @@ import type { LineBandProps } from '../figures/line-band.layout.ts';
 import type { UnitName } from '../text/units.ts';
 import { Announcer } from '../widgets/parts/Announcer.tsx';
 import type { FieldsAction, PlainFields } from '../widgets/parts/fields.ts';
+import { InTurn } from '../widgets/parts/InTurn.tsx';
 import { LineBandFigure } from '../widgets/parts/LineBandFigure.tsx';
 import type { PlainAnswersProps } from '../widgets/parts/PlainAnswers.tsx';
 import { pulling } from '../widgets/parts/pulling.ts';
@@ -42,15 +43,17 @@ export function StageLineBand<Of extends PlainFields>(props: StageLineBandProps<
   const set = (name: string, value: number): void => send({ type: 'set', name, value });
   return (
     <div class="stage-band">
-      <LineBandFigure
-        place="stage"
-        draw={props.draw}
-        words={words.axes}
-        name={words.name}
-        description={words.description(summary)}
-        {...pulling(send)}
-        onPull={(value) => set(pulls, value)}
-      />
+      <InTurn>
+        <LineBandFigure
+          place="stage"
+          draw={props.draw}
+          words={words.axes}
+          name={words.name}
+          description={words.description(summary)}
+          {...pulling(send)}
+          onPull={(value) => set(pulls, value)}
+        />
+      </InTurn>
       <StageWhatIf
         field={props.field}
         unit={props.unit}

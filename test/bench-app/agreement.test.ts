@@ -2,12 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demonstrationEntries, freshEntries } from '../../src/bench/entries/fresh.ts';
 import { agreedRule, agreedSpecification } from '../../src/bench/state/agreed-text.ts';
-import {
-  type BenchAction,
-  type BenchState,
-  demonstration,
-  reduceBench,
-} from '../../src/bench/state/state.ts';
+import { demonstration } from '../../src/bench/state/demonstration.ts';
+import { type BenchAction, type BenchState, reduceBench } from '../../src/bench/state/state.ts';
 import { blankPoint, type LoggedChange, type PointEntries } from '../../src/sheet/entries.ts';
 import { anyAction } from './any-action.ts';
 

@@ -3,13 +3,9 @@ import { describe, expect, it } from 'vitest';
 import { blankStrings } from '../../src/bench/blank-strings.ts';
 import { demonstrationEntries, freshEntries } from '../../src/bench/entries/fresh.ts';
 import { remembered } from '../../src/bench/results/remembered.ts';
+import { demonstration } from '../../src/bench/state/demonstration.ts';
 import { isOwn } from '../../src/bench/state/own.ts';
-import {
-  type BenchAction,
-  type BenchState,
-  demonstration,
-  reduceBench,
-} from '../../src/bench/state/state.ts';
+import { type BenchAction, type BenchState, reduceBench } from '../../src/bench/state/state.ts';
 import { Parts } from '../../src/bench/views/Parts.tsx';
 import { ResultSection } from '../../src/bench/views/ResultSection.tsx';
 import { RunningWords } from '../../src/bench/views/RunningWords.tsx';

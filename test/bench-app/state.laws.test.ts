@@ -1,14 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readMeasurement } from '../../src/bench/read/read-measurement.ts';
+import { demonstration } from '../../src/bench/state/demonstration.ts';
 import { MOST_STEPS } from '../../src/bench/state/history.ts';
-import {
-  type BenchAction,
-  type BenchState,
-  demonstration,
-  reduceBench,
-  shownPoint,
-} from '../../src/bench/state/state.ts';
+import { type BenchAction, type BenchState, reduceBench, shownPoint } from '../../src/bench/state/state.ts';
 import type { SheetEntries } from '../../src/sheet/entries.ts';
 import { anyAction, anyForward, anyTyping, redo, undo } from './any-action.ts';
 

@@ -1,13 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { entriesOf } from '../../src/bench/entries/entries-of.ts';
 import { demonstrationEntries, freshEntries } from '../../src/bench/entries/fresh.ts';
-import {
-  type BenchAction,
-  type BenchState,
-  demonstration,
-  reduceBench,
-  shownPoint,
-} from '../../src/bench/state/state.ts';
+import { demonstration } from '../../src/bench/state/demonstration.ts';
+import { type BenchAction, type BenchState, reduceBench, shownPoint } from '../../src/bench/state/state.ts';
 import { clubMeasurement } from '../../src/sheet/club-measurement.ts';
 import type { LinkEntries, PointEntries, SheetEntries } from '../../src/sheet/entries.ts';
 import { METHODS } from '../../src/sheet/method.ts';

@@ -3,7 +3,7 @@
 import { readFile } from 'node:fs/promises';
 import { chromium } from '@playwright/test';
 import { encodeEntries } from '../../src/bench/address/address.ts';
-import { demonstration } from '../../src/bench/state/state.ts';
+import { demonstration } from '../../src/bench/state/demonstration.ts';
 import { serveSite } from '../../src/build/site-server.ts';
 import { awake } from '../browser/awake.ts';
 import { ensureChromium } from '../browser/chromium.mjs';

@@ -6,7 +6,7 @@ import { fieldPath } from '../../src/bench/instruments/read-instrument.ts';
 import { ShelfStatus } from '../../src/bench/instruments/ShelfParts.tsx';
 import { emptyShelf } from '../../src/bench/instruments/shelf.ts';
 import { instrumentStrings } from '../../src/bench/instruments/strings.ts';
-import { demonstration } from '../../src/bench/state/state.ts';
+import { demonstration } from '../../src/bench/state/demonstration.ts';
 import { EntryForm } from '../../src/bench/views/EntryForm.tsx';
 import Borrow from '../../src/borrow/Borrow.tsx';
 import Compare from '../../src/compare/Compare.tsx';

@@ -2,10 +2,9 @@ import { LineBand, type LineBandWords } from '../../figures/LineBand.tsx';
 import { isLineBandFrame, type LineBandFrame } from '../../figures/line-band.frame.ts';
 import { type LineBandProps, lineBandLayout } from '../../figures/line-band.layout.ts';
 import { useFigureDrag } from './figure-drag.ts';
-import { InTurn } from './InTurn.tsx';
 
 export interface LineBandFigureProps {
-  /** Makes what is drawn, in the turn in which it is. */
+  /** Makes what is drawn, when it is. */
   readonly draw: () => Omit<LineBandProps, 'frame'>;
   readonly words: LineBandWords;
   readonly name: string;
@@ -25,14 +24,6 @@ const FRAMES: Readonly<Record<'page' | 'stage', readonly LineBandFrame[]>> = {
 
 /** A line over a band, with a knob on the axis. The field beside it is the first road to the same number. */
 export function LineBandFigure(props: LineBandFigureProps) {
-  return (
-    <InTurn>
-      <Drawn {...props} />
-    </InTurn>
-  );
-}
-
-function Drawn(props: LineBandFigureProps) {
   const { draw, place = 'page' } = props;
   const figure = draw();
   const drag = useFigureDrag({

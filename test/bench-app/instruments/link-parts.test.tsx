@@ -1,7 +1,8 @@
 import { render } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { LinkAge } from '../../../src/bench/instruments/LinkParts.tsx';
-import { demonstration, reduceBench } from '../../../src/bench/state/state.ts';
+import { demonstration } from '../../../src/bench/state/demonstration.ts';
+import { reduceBench } from '../../../src/bench/state/state.ts';
 import { LinkInstrument } from '../../../src/bench/views/LinkInstrument.tsx';
 import { blankLink, type LinkEntries } from '../../../src/sheet/entries.ts';
 

@@ -1,12 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demonstrationEntries } from '../../../src/bench/entries/fresh.ts';
-import {
-  type BenchAction,
-  type BenchState,
-  demonstration,
-  reduceBench,
-} from '../../../src/bench/state/state.ts';
+import { demonstration } from '../../../src/bench/state/demonstration.ts';
+import { type BenchAction, type BenchState, reduceBench } from '../../../src/bench/state/state.ts';
 import { anyForward } from '../any-action.ts';
 
 const on = (state: BenchState, ...actions: readonly BenchAction[]): BenchState =>

@@ -6,12 +6,8 @@ import type { Keeper } from '../../../src/bench/keep/keeper.ts';
 import { keptSheets } from '../../../src/bench/keep/kept-sheets.ts';
 import { markIn } from '../../../src/bench/keep/mark.ts';
 import { startKeeping } from '../../../src/bench/keep/start-keeping.ts';
-import {
-  type BenchAction,
-  type BenchState,
-  demonstration,
-  reduceBench,
-} from '../../../src/bench/state/state.ts';
+import { demonstration } from '../../../src/bench/state/demonstration.ts';
+import { type BenchAction, type BenchState, reduceBench } from '../../../src/bench/state/state.ts';
 import type { SheetEntries } from '../../../src/sheet/entries.ts';
 import type { KeptStore } from '../../../src/store/kept.ts';
 import { freshDatabase } from '../../store/fresh-database.ts';

@@ -2,12 +2,8 @@ import { type Keeper, keeper } from '../../../src/bench/keep/keeper.ts';
 import { keptSheets } from '../../../src/bench/keep/kept-sheets.ts';
 import { type KeepingState, UNCHANGED } from '../../../src/bench/keep/place.ts';
 import type { Standing } from '../../../src/bench/keep/set-mark.ts';
-import {
-  type BenchAction,
-  type BenchState,
-  demonstration,
-  reduceBench,
-} from '../../../src/bench/state/state.ts';
+import { demonstration } from '../../../src/bench/state/demonstration.ts';
+import { type BenchAction, type BenchState, reduceBench } from '../../../src/bench/state/state.ts';
 import type { SheetEntries } from '../../../src/sheet/entries.ts';
 import type { Kept, KeptStore } from '../../../src/store/kept.ts';
 

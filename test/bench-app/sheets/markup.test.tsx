@@ -6,7 +6,7 @@ import { KeptLine } from '../../../src/bench/keep/KeptLine.tsx';
 import { keepStrings } from '../../../src/bench/keep/strings.ts';
 import { SheetRow } from '../../../src/bench/sheets/SheetRow.tsx';
 import { sheetStrings } from '../../../src/bench/sheets/strings.ts';
-import { demonstration } from '../../../src/bench/state/state.ts';
+import { demonstration } from '../../../src/bench/state/demonstration.ts';
 import { METHODS } from '../../../src/sheet/method.ts';
 
 const NOW = Date.parse('2031-05-04T10:00:00Z');
