@@ -204,4 +204,22 @@ describe('which file a module goes into', () => {
     expect(files.has(`${script}.ts`)).toBe(false);
     expect([...files.keys()].sort()).toEqual(['deck.ts', 'one.ts']);
   });
+
+  it('brings the wall nothing of its steps before it is drawn; another page does so to have a file less', () => {
+    const script = 'Deck.astro?astro&type=script&index=0&lang';
+    const bundled = [
+      chunk([script, { imports: ['line'], length: 200 }]),
+      chunk(['line', { length: 500 }]),
+      chunk(['step', { imports: ['line'], length: 40_000 }]),
+    ];
+    const isParted = (...paths: readonly string[]): boolean => {
+      const files = fileOfModule(
+        bundled,
+        paths.map((path) => ({ path, entries: [script, 'step'] })),
+      );
+      return files.get('line.ts') !== files.get('step.ts');
+    };
+    expect(isParted('/club/stage/learn/measuring/one/')).toBe(true);
+    expect(isParted(ONE)).toBe(false);
+  });
 });
