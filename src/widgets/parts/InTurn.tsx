@@ -18,28 +18,29 @@ export const InTurn = import.meta.env.SSR
 
 function WokenInTurn({ children }: InTurnProps) {
   const place = useRef<HTMLDivElement>(null);
+  const root = useRef<HTMLDivElement>();
+  const latest = useRef(children);
   const written = useRef(children);
-  const drawn = useRef<ComponentChildren>();
   const numbers = useRef<Numbers>([useId(), 0]);
   const [isAwake, setAwake] = useState(false);
   useEffect(() => {
+    const own = place.current;
     const timer = setTimeout(() => setAwake(true));
-    return () => clearTimeout(timer);
-  }, []);
-  useLayoutEffect(() => {
-    const root = place.current;
-    // what comes later, where nothing was written, is there at once
-    if (root === null || (!isAwake && root.hasChildNodes() && drawn.current === undefined)) return;
-    if (drawn.current === undefined) hydrate(numbered(written.current, numbers.current), root);
-    if (children !== (drawn.current ?? written.current)) render(numbered(children, numbers.current), root);
-    drawn.current = children;
-  }, [isAwake, children]);
-  useEffect(() => {
-    const root = place.current;
     return () => {
-      if (root) render(null, root);
+      clearTimeout(timer);
+      if (own) render(null, own);
     };
   }, []);
+  useLayoutEffect(() => {
+    // what comes later, where nothing was written, is there at once
+    if (root.current || !place.current || (!isAwake && place.current.hasChildNodes())) return;
+    root.current = place.current;
+    hydrate(numbered(written.current, numbers.current), root.current);
+    if (latest.current !== written.current) render(numbered(latest.current, numbers.current), root.current);
+  }, [isAwake]);
+  // as what stands round it is drawn, so that whatever looks for a field afterwards finds it
+  if (root.current && latest.current !== children) render(numbered(children, numbers.current), root.current);
+  latest.current = children;
   return (
     <div
       ref={place}
