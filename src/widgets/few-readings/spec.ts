@@ -14,6 +14,7 @@ const fields = {
     max: EVENING_DBM.length,
     step: 1,
     decimals: 0,
+    whole: true,
     default: club.count,
   },
   known: { type: 'choice', key: 'kn', label: 'Scatter known from', choices: SCATTERS, default: club.known },
@@ -38,7 +39,7 @@ export type ReadingsState = StateOf<ReadingsFields>;
 
 /** What a state stands for. */
 export const repeatedOf = ({ count, known, limits }: ReadingsState): Repeated => ({
-  count: Math.floor(count),
+  count,
   known,
   limitsDb: limits,
 });

@@ -36,6 +36,7 @@ const fields = {
     max: 4,
     step: 1,
     decimals: 0,
+    whole: true,
     default: club.deviationsUm.length,
   },
   first: { ...deviation, key: 'a', label: 'First block: longer than nominal by', default: 0.12 },

@@ -31,6 +31,7 @@ const fields = {
     max: 5,
     step: 1,
     decimals: 0,
+    whole: true,
     default: 1,
   },
   coverage: { type: 'choice', key: 'co', label: 'Intervals hold', choices: COVERAGES, default: 'two' },

@@ -80,6 +80,7 @@ const fields = {
     max: 999,
     step: 1,
     decimals: 0,
+    whole: true,
     default: club.seed,
   },
 } as const;
