@@ -198,6 +198,14 @@ describe('a rung that is stated in percent', () => {
     expect(amounts(reduceBand(start(), { type: 'set', id: 'pad', amount: 20 }))).toMatchObject({ pad: 3 });
   });
 
+  it('follows its handle beyond three percent, as far as it may be set', () => {
+    const pulled = (expandedDb: number) => reduceBand(percent(), { type: 'pull', id: 'gain', expandedDb });
+    const { sheet } = pulled(1.5);
+    const rung = chainOf(sheet).rungs.find((candidate) => candidate.id === 'gain');
+    expect(rung?.cumulative.propagation.expanded).toBeCloseTo(1.5, 1);
+    expect(amounts(pulled(100))).toMatchObject({ gain: 50 });
+  });
+
   it('widens the band as its decibels say', () => {
     const { sheet } = reduceBand(percent(), { type: 'set', id: 'gain', amount: 6 });
     const before = chainOf(percent().sheet).result.propagation.budget[0]?.contribution ?? 0;

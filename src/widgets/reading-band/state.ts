@@ -111,7 +111,7 @@ function pulled(sheet: Sheet, { id, expandedDb }: { id: string; expandedDb: numb
   const above = rungs[index - 1]?.cumulative.propagation.standardUncertainty ?? 0;
   const wanted = expandedDb / COVERAGE_FACTOR;
   const own = Math.sqrt(Math.max(0, wanted ** 2 - above ** 2));
-  const amount = wanted <= 0 ? 0 : allowed(own / linkUncertaintyPerAmount(link));
+  const amount = wanted <= 0 ? 0 : allowed(own / linkUncertaintyPerAmount(link), rangeOf(link).range);
   // a pointer often moves by less than a step of the amount
   return amount === amountOf(link.statement) ? sheet : withLinkAmount(sheet, id, amount);
 }
