@@ -97,8 +97,8 @@ export function dominantLinks(of: Spending): readonly string[] {
     .map(({ id }) => id);
 }
 
-/** A link's share of the variance. */
-export const shareOf = (of: Spending, link: Spendable): number =>
+/** A link's share of the variance, or that of the standards above the meter. */
+export const shareOf = (of: Spending, link: Spendable | 'standards'): number =>
   (ownOf(of, link) / spentOn(of).standardUncertainty) ** 2;
 
 /**

@@ -163,7 +163,10 @@ describe('the answers', () => {
 
   it('name what lies above where nothing else is left', () => {
     const bare = { ...club, meter: 0, mismatch: 0, pad: 0, coax: 0, scatter: 0.01, count: 30 };
-    expect(answersOf(bare)[1].figure).toBe(strings.others);
+    const [verdict, others] = answersOf(bare);
+    expect(verdict.figure).toMatch(/^Inside/);
+    expect(others.figure).toBe(strings.others);
+    expect(others.words).toMatch(/^brings (9\d|100)\u00a0% of the variance, and nothing can be spent on it$/);
     const [, level] = answersOf({ ...club, meter: 0.5 });
     expect(level.figure).toBe(`${strings.link.meter} and ${strings.link.pad}`);
     expect(level.words).toMatch(/^bring \d+\u00a0% of the variance each; if one were perfect, /);

@@ -32,6 +32,7 @@ export const strings = {
   levelWords: ({ share, perfect }: { share: string; perfect: string }): string =>
     `bring ${share} of the variance each; if one were perfect, ${perfect} would be left`,
   others: 'What lies above the meter',
+  othersWords: (share: string): string => `brings ${share} of the variance, and nothing can be spent on it`,
   enough: ({ name, amount }: { name: string; amount: string }): string => `${name} ${amount}`,
   enoughWords: (hours: string): string => `the cheapest single change that earns a verdict (hours: ${hours})`,
   decided: 'Nothing to buy',

@@ -55,11 +55,12 @@ function verdictAnswer(style: Style, of: Spending): Answer {
 function dominantAnswer(style: Style, of: Spending): Answer {
   const ids = dominantLinks(of).filter(isSpendable);
   const [id] = ids;
-  if (id === undefined) return { figure: strings.others, words: strings.noneWords };
+  const share = percentText(style, { percent: 100 * shareOf(of, id ?? 'standards'), decimals: 0 });
+  if (id === undefined) return { figure: strings.others, words: strings.othersWords(share) };
   return {
     figure: namesAnd(ids.map((each) => strings.link[each])),
     words: (ids.length > 1 ? strings.levelWords : strings.dominantWords)({
-      share: percentText(style, { percent: 100 * shareOf(of, id), decimals: 0 }),
+      share,
       perfect: band(style, expandedWith(of, id, 0)),
     }),
   };
