@@ -41,6 +41,12 @@ export const differenceMm = ({ lengthMm, firstPercent, secondPercent }: TwoRules
 /** The misfit that is there: none where both rules' corrections are known and used. */
 export const misfitMm = (rules: TwoRules): number => (rules.known === 'compared' ? 0 : differenceMm(rules));
 
+/** A misfit on the edge of the play still fits: what differs from it by less than this, in millimetres, is rounding. */
+const ROUNDING_MM = 1e-9;
+
+/** Whether the joints give way by as much as the misfit that is there. */
+export const isFitting = (rules: TwoRules): boolean => Math.abs(misfitMm(rules)) <= PLAY_MM + ROUNDING_MM;
+
 /** The longest that still fits, in millimetres; infinite where the two rules agree. */
 export const longestThatFitsMm = (rules: TwoRules): number =>
   (100 * PLAY_MM) / Math.abs(rules.secondPercent - rules.firstPercent);

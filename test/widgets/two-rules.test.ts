@@ -91,6 +91,19 @@ describe('the answers', () => {
     expect(cover.figure).toBe('The claim is too narrow');
   });
 
+  it('say of a frame on the edge of the play that it fits, as of the longest that does', () => {
+    const edge = { ...prepared, first: -0.14, second: -0.06, length: 1250 };
+    const [misfit, , cover] = answersOf(edge);
+    expect(misfit.figure).toBe(`\u22121.00${nb}mm: it fits`);
+    expect(cover.words).toContain(`fit up to 1250${nb}mm.`);
+    expect(answersOf({ ...edge, length: 1260 })[0].figure).toContain('does not fit');
+  });
+
+  it('promise no fit at every length where a longer frame than the figure has would not fit', () => {
+    const nearly = { ...prepared, first: -0.03 };
+    expect(answersOf(nearly)[2].words).toContain(`fit up to 3333${nb}mm.`);
+  });
+
   it('call rules that agree just that, and corrected ones corrected', () => {
     expect(answersOf({ ...prepared, first: -0.06 })[2].words).toContain('fit at any length');
     const [corrected, , cover] = answersOf({ ...prepared, known: 'compared' });

@@ -1,11 +1,11 @@
-import { claimOf, longestThatFitsMm, misfitMm, PLAY_MM } from '../../sheet/two-rules.ts';
+import { claimOf, isFitting, longestThatFitsMm, misfitMm, PLAY_MM } from '../../sheet/two-rules.ts';
 import { aloud } from '../../text/aloud.ts';
 import { plusMinusText } from '../../text/deviation-text.ts';
 import { decimalsFor } from '../../text/place.ts';
 import { changeText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import type { Answer } from '../parts/answer.ts';
-import { type RulesState, rulesOf, rulesSpec } from './spec.ts';
+import { type RulesState, rulesOf } from './spec.ts';
 import { strings } from './strings.ts';
 
 const lengthText = (style: Style, lengthMm: number): string =>
@@ -18,7 +18,7 @@ function misfitAnswer(style: Style, state: RulesState): Answer {
   const misfit = misfitMm(rules);
   const text = changeText(style, { value: misfit, decimals: 2, unit: 'mm' });
   return {
-    figure: Math.abs(misfit) <= PLAY_MM ? strings.fits(text) : strings.fitsNot(text),
+    figure: isFitting(rules) ? strings.fits(text) : strings.fitsNot(text),
     words: strings.misfit({
       length: lengthText(style, rules.lengthMm),
       play: plusMinusText(style, { halfWidth: PLAY_MM, decimals: 0, unit: 'mm' }),
@@ -37,9 +37,9 @@ function claimAnswer(style: Style, state: RulesState): Answer {
 function coverAnswer(style: Style, state: RulesState): Answer {
   const rules = rulesOf(state);
   const covered = Math.abs(misfitMm(rules)) <= claimOf(rules).propagation.expanded;
-  const longest = longestThatFitsMm(rules);
-  const within = longest > rulesSpec.fields.length.max;
-  const limit = within ? strings.always : strings.longest(lengthText(style, longest));
+  // cut to whole millimetres, so that what is said does fit; the rest is rounding
+  const longest = Math.floor(longestThatFitsMm(rules) + 1e-9);
+  const limit = Number.isFinite(longest) ? strings.longest(lengthText(style, longest)) : strings.always;
   return {
     figure: covered ? strings.covered : strings.uncovered,
     words: `${covered ? strings.coveredWords : strings.uncoveredWords}.${rules.known === 'compared' ? '' : ` ${limit}.`}`,
