@@ -160,7 +160,14 @@ describe('the answers', () => {
     const [correction, , floor] = answersOf({ ...club, shared: 'averaged' });
     expect(correction.figure).toContain('±0.22');
     expect(floor.words).toContain(`±0.22${nb}dB where ±0.30${nb}dB is due`);
-    expect(answersOf({ ...club, shared: 'averaged', reading: 18 })[2].words).toBe(strings.asShownWords);
+  });
+
+  it('accuse nobody of a claim where nothing is claimed, or where the lender brings nothing', () => {
+    const beyond = answersOf({ ...club, shared: 'averaged', reading: 18 });
+    expect(beyond[2]).toEqual(answersOf({ ...club, reading: 18 })[2]);
+    expect(new Set(beyond.map(({ words }) => words)).size).toBe(3);
+    expect(summarise({ ...club, shared: 'averaged', reading: 18 })).not.toContain(strings.averaged);
+    expect(answersOf({ ...club, shared: 'averaged', lender: 0 })[2].words).toBe(strings.floorWords);
   });
 
   it('have a lender that knows everything, and still an uncertainty', () => {

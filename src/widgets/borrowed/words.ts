@@ -24,19 +24,15 @@ const band = (style: Style, halfWidth: number): string =>
 const level = (style: Style, levelDbm: number, decimals: number): string =>
   levelText(style, { levelDbm, decimals });
 
-/** The lowest U there is; or, where the lender's part was divided, what is due instead of what is claimed. */
+/** The lowest U there is; or, where the lender's part was divided and something is claimed by it, what is due instead. */
 function floorAnswer(style: Style, state: BorrowedState): Answer {
   const of = borrowedOf(state);
-  if (of.shared === 'whole')
+  if (of.shared === 'whole' || of.lender === 0 || !isCompared(of.readingDbm))
     return { figure: strings.floor(band(style, lenderExpanded(of))), words: strings.floorWords };
   const expanded = (shared: 'whole' | 'averaged'): string =>
     band(style, correctionFor({ ...of, shared }).expanded);
-  return {
-    figure: strings.averaged,
-    words: isCompared(of.readingDbm)
-      ? strings.averagedWords({ claimed: expanded('averaged'), due: expanded('whole') })
-      : strings.asShownWords,
-  };
+  const words = strings.averagedWords({ claimed: expanded('averaged'), due: expanded('whole') });
+  return { figure: strings.averaged, words };
 }
 
 function meterAnswers(style: Style, state: BorrowedState): Three {
