@@ -148,6 +148,14 @@ describe('the answers', () => {
     expect(answersOf(opened('me=a&kh=1.05&v=1'))[0].words).toContain(`up to 1${nb}kHz only`);
   });
 
+  it('give a number at the very frequency that they say is the highest', () => {
+    for (const meter of ['1', '10']) {
+      const { words } = answersOf(opened(`me=${meter}&mh=40&v=1`))[0];
+      const most = /up to ([\d.]+)\u00a0MHz only/.exec(words)?.[1];
+      expect(answersOf(opened(`me=${meter}&mh=${most}&v=1`))[0].figure).toMatch(/dB$/);
+    }
+  });
+
   it('speak in words without signs', () => {
     expect(summarise(prepared)).toBe(
       'What is shown is off by minus 20.0 percent. That is minus 1.94 decibels of power. With what else may be wrong, from minus 25.0 percent to minus 15.0 percent.',

@@ -64,12 +64,18 @@ function rangeAnswer(style: Style, meter: MeterKind, { unit, lower, upper }: InR
   };
 }
 
+/** Decimals to which the highest frequency of a meter is said. */
+const MOST_DECIMALS = { kHz: 0, MHz: 2 } as const;
+
 function outAnswers(style: Style, meter: MeterKind, { most, unit }: OutOfRange): Answers {
+  const decimals = MOST_DECIMALS[unit];
+  // Rounded down, so that there is a number at what is said.
+  const value = Math.floor(most * 10 ** decimals) / 10 ** decimals;
   const advice = isProbe(meter) ? strings.outAdvice.probe : strings.outAdvice.alternating;
   return [
     {
       figure: strings.outOfRange,
-      words: strings.outWords(quantityText(style, { value: most, decimals: unit === 'kHz' ? 0 : 1, unit })),
+      words: strings.outWords(quantityText(style, { value, decimals, unit })),
     },
     { figure: strings.outSource, words: strings.outSourceWords },
     { figure: advice, words: strings.outAdviceWords },
