@@ -128,7 +128,7 @@ describe('the answers', () => {
   });
 
   it.each([
-    [{ frequency: 145 }, /frequency is 1\.74 of the bandwidth/, /at least 483\u00a0MHz/],
+    [{ frequency: 145 }, /frequency is 1\.74 of the bandwidth/, /at least 484\u00a0MHz/],
     [{ end: 'open' as const }, /not terminated/, /before the key goes down/],
     [{ end: 'twoLoads' as const }, /24\.9\u00a0Ω/, /high resistance/],
     [{ peakToPeak: 20 }, /higher than the screen, which is 16\.0\u00a0V/, /coarser/],
@@ -145,8 +145,16 @@ describe('the answers', () => {
     expect(all(at(now))).not.toMatch(/dBm ±/);
   });
 
+  it('ask for a bandwidth that does help, and tell a frequency just above the edge from it', () => {
+    const now = { frequency: 15.01, scope: 50, probe: 500 };
+    const [level, , helps] = answersOf(at(now));
+    expect(level.words).toContain('0.302 of the bandwidth, and above 0.300');
+    const needed = Number(/at least ([\d.]+)\u00a0MHz/.exec(helps.words)?.[1]);
+    expect(0.3 * needed).toBeGreaterThanOrEqual(now.frequency);
+  });
+
   it('say of the method’s own limits what the bench says', () => {
-    for (const now of [{ frequency: 145 }, { end: 'open' as const }]) {
+    for (const now of [{ frequency: 145 }, { frequency: 24.97 }, { end: 'open' as const }]) {
       const found = scopeFound(useOf(at(now)));
       if (found.inRange) throw new Error('wish no number');
       expect(answersOf(at(now))[0].words).toBe(outOfRangeText('shown', found.reason as OutOfRange));

@@ -17,7 +17,7 @@ export const strings = {
   forgotten: (error: string): string => `${error} without the drop`,
   forgottenWords: (level: string): string => `it would say ${level}, and nothing on the meter tells`,
   why: {
-    belowDetector: ({ power, least }: Readonly<Record<'power' | 'least', string | undefined>>): string =>
+    belowDetector: ({ power, least }: Readonly<Record<'power' | 'least', string>>): string =>
       `Out of range: ${power} is below ${least}, where a fixed diode drop does not describe the detector; it needs a curve calibrated at DC.`,
     vagueVolts: (percent: string): string =>
       `Out of range: what is not known of the volts is ${percent} of the peak, more than a third of it.`,

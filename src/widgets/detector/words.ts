@@ -13,6 +13,7 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { changeText, levelText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import { toldApart } from '../../text/told-apart.ts';
 import type { Answer } from '../parts/answer.ts';
 import { levelAnswers, noAnswers, type PartRow, partRows, summariseLevel } from '../parts/method-words.ts';
 import { type DetectorState, useOf } from './spec.ts';
@@ -28,9 +29,8 @@ function noneText(style: Style, reason: DetectorReason): { why: string; help: st
         help: help[reason.code],
       };
     case 'belowDetector': {
-      const [power, least] = [reason.power, reason.least].map((powerW) =>
-        powerText(style, { powerW, digits: 2 }),
-      );
+      const text = (powerW: number, more: number): string => powerText(style, { powerW, digits: 2 + more });
+      const [power, least] = toldApart((more) => [text(reason.power, more), text(reason.least, more)]);
       return { why: why[reason.code]({ power, least }), help: help[reason.code] };
     }
   }

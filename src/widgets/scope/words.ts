@@ -17,6 +17,7 @@ import { plusMinusText } from '../../text/deviation-text.ts';
 import { powerText } from '../../text/power-text.ts';
 import { dbText, levelText, numberText, percentText, quantityText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
+import { toldApart } from '../../text/told-apart.ts';
 import type { Answer } from '../parts/answer.ts';
 import { levelAnswers, noAnswers, type PartRow, partRows, summariseLevel } from '../parts/method-words.ts';
 import { type ScopeState, useOf } from './spec.ts';
@@ -37,8 +38,11 @@ function whyText(style: Style, reason: ScopeReason, use: ScopeUse): string {
     case 'noTermination':
       return strings.why.noTermination;
     default: {
-      const share = numberText(style, { value: use.frequencyHz / bandwidthOf(use), decimals: 2 });
-      const largest = numberText(style, { value: LARGEST_SHARE_OF_BANDWIDTH, decimals: 2 });
+      const text = (value: number, more: number): string => numberText(style, { value, decimals: 2 + more });
+      const [share, largest] = toldApart((more) => [
+        text(use.frequencyHz / bandwidthOf(use), more),
+        text(LARGEST_SHARE_OF_BANDWIDTH, more),
+      ]);
       return strings.why.aboveBandwidth({ share, largest });
     }
   }
@@ -54,8 +58,11 @@ function helpText(style: Style, reason: ScopeReason, { frequencyHz }: ScopeUse):
     case 'noTermination':
       return help[reason.code];
     default: {
-      const value = frequencyHz / LARGEST_SHARE_OF_BANDWIDTH / 1e6;
-      return help.aboveBandwidth(quantityText(style, { value, decimals: value < 100 ? 1 : 0, unit: 'MHz' }));
+      const needed = frequencyHz / LARGEST_SHARE_OF_BANDWIDTH / 1e6;
+      const decimals = needed < 100 ? 1 : 0;
+      // Rounded up, so that what is said does help; what is whole but for rounding stays.
+      const value = Math.ceil(needed * 10 ** decimals - 1e-9) / 10 ** decimals;
+      return help.aboveBandwidth(quantityText(style, { value, decimals, unit: 'MHz' }));
     }
   }
 }
