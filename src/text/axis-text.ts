@@ -28,6 +28,6 @@ export function axisPowerText(
 /** The fewest decimals that give the value back; axis ticks are round, so this is small. */
 function decimalsOf(value: number): number {
   for (let decimals = 0; decimals < MOST_DECIMALS; decimals++)
-    if (Math.abs(Number(value.toFixed(decimals)) - value) < 1e-9 * Math.abs(value)) return decimals;
+    if (Math.abs(Number(value.toFixed(decimals)) - value) <= 1e-9 * Math.abs(value)) return decimals;
   return MOST_DECIMALS;
 }

@@ -4,7 +4,7 @@ import { numberText, quantityText } from './quantity-text.ts';
 import { type Style, signsOf } from './style.ts';
 import type { UnitName } from './units.ts';
 
-/** Nobody states a link's limits to more decimals than this. */
+/** Nobody states a link's limits to more decimals than this, but in a unit that is large for them. */
 const MOST_DECIMALS = 4;
 
 const UNITS: Readonly<Record<MethodUnit, UnitName>> = {
@@ -33,11 +33,16 @@ const OF: Readonly<Partial<Record<MethodUnit, string>>> = {
   kelvinDc: ' with DC',
 };
 
-/** Decimals with which an amount was stated, one to four: 1 of 0.5 and of 3, 3 of 0.125. */
+/**
+ * Decimals with which an amount was stated, one to four: 1 of 0.5 and of 3, 3 of 0.125. More where four would leave less than two digits
+ * of it: 5 of 0.00002, which are amperes of a meter that shows milliamperes.
+ */
 export function statedDecimals(amount: number): number {
-  for (let decimals = 1; decimals < MOST_DECIMALS; decimals++)
+  const two = amount === 0 ? 0 : Math.ceil(-Math.log10(Math.abs(amount))) + 1;
+  const most = Math.max(MOST_DECIMALS, two);
+  for (let decimals = 1; decimals < most; decimals++)
     if (Math.abs(Number(amount.toFixed(decimals)) - amount) < 1e-9) return decimals;
-  return MOST_DECIMALS;
+  return most;
 }
 
 /** An amount as somebody would type it, in ASCII and without padding: `0.5`, `0.125`. */

@@ -52,8 +52,9 @@ describe('what a document states', () => {
     );
   });
 
-  test('keeps the decimals it was stated with, one at least and four at most', () => {
+  test('keeps the decimals it was stated with, one at least, and more than four only for what is very small', () => {
     expect([2, 0.5, 0.25, 0.125, 0.0125, 0.00125].map(statedDecimals)).toEqual([1, 1, 2, 3, 4, 4]);
+    expect([0, 0.00002, 0.000023, 0.0000333333, 2.00001].map(statedDecimals)).toEqual([1, 5, 6, 6, 4]);
     expect([amountText(2), amountText(0.125)]).toEqual(['2.0', '0.125']);
   });
 });
@@ -62,6 +63,7 @@ describe('ticks of an axis of powers', () => {
   test('share one unit and have no more decimals than they need', () => {
     expect(axisPowerText([0.4, 0.45, 0.5])).toEqual({ texts: ['400', '450', '500'], unit: 'mW' });
     expect(axisPowerText([0.5, 1, 1.5])).toEqual({ texts: ['0.5', '1', '1.5'], unit: 'W' });
+    expect(axisPowerText([0, 0.5, 1])).toEqual({ texts: ['0', '500', '1000'], unit: 'mW' });
     expect(axisPowerText([9e-6, 9.5e-6])).toEqual({ texts: ['9', '9.5'], unit: '\u00b5W' });
     expect(axisPowerText([1e-15])).toEqual({ texts: ['0.001'], unit: 'pW' });
     expect(axisPowerText([])).toEqual({ texts: [], unit: 'W' });
