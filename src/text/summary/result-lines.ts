@@ -76,7 +76,7 @@ export function resultLine(what: string, stated: Stated): Line {
     ? [
         ', ',
         (style: Style) => numberText(style, { value: degreesOfFreedom, decimals: 0 }),
-        ' degrees of freedom',
+        Math.round(degreesOfFreedom) === 1 ? ' degree of freedom' : ' degrees of freedom',
       ]
     : [];
   const coverage = (style: Style) => coverageText(style, { factor, probability });

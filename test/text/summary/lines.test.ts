@@ -75,6 +75,10 @@ describe('the value', () => {
     const readings: Statement = { form: 'readings', standardDeviation: 0.1, count: 4 };
     const input = { ...inputOf([{ id: 'r', label: 'Scatter', statement: readings }]) };
     expect(said(input, 'result')).toMatch(/\(k = 2, .* %, 3 degrees of freedom\)/);
+    const two: Statement = { ...readings, count: 2 };
+    expect(said(inputOf([{ id: 'r', label: 'Scatter', statement: two }]), 'result')).toMatch(
+      /, 1 degree of freedom\)/,
+    );
   });
 
   test('in watts never has one plus-minus', () => {
