@@ -165,7 +165,14 @@ describe('the answers', () => {
     const [verdict, , accepted] = answersOf({ ...club, expanded: 1.7, reading: 27 });
     expect(verdict.figure).toBe('Can’t tell');
     expect(accepted.figure).toBe('No reading is inside');
+    expect(accepted.words).toContain(`the guard bands meet`);
     expect(accepted.words).toContain(`U = 1.50${nb}dB`);
+  });
+
+  it('speak of no guard bands where the rule has none', () => {
+    const [, , accepted] = answersOf({ ...club, expanded: 2, rule: 'probability', required: 99.9 });
+    expect(accepted.figure).toBe('No reading is inside');
+    expect(accepted.words).toMatch(/^none reaches the probability asked for: .* U = \d/);
   });
 
   it('have one end where there is one limit', () => {

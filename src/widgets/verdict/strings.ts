@@ -54,8 +54,8 @@ export const strings = {
   acceptedWords: (risk: string): string =>
     `readings that the rule calls inside; on the edge the risk of being wrong is ${risk}`,
   none: 'No reading is inside',
-  noneWords: (needed: string): string =>
-    `the guard bands meet: the method falls short, not what is measured. It would take U = ${needed}`,
+  noneWords: (needed: string, guarded: boolean): string =>
+    `${guarded ? 'the guard bands meet' : 'none reaches the probability asked for'}: the method falls short, not what is measured. It would take U = ${needed}`,
   risks: {
     caption: 'Of a thousand such, measured and sorted',
     columns: [

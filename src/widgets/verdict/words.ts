@@ -75,7 +75,10 @@ function acceptedAnswer(style: Style, state: VerdictState, judgement: Judgement)
       words: strings.acceptedWords(shareText(style, risk)),
     };
   const needed = { value: judgement.neededExpanded ?? 0, decimals, unit: bandUnit(unit) };
-  return { figure: strings.none, words: strings.noneWords(quantityText(style, needed)) };
+  return {
+    figure: strings.none,
+    words: strings.noneWords(quantityText(style, needed), state.rule === 'guardBand'),
+  };
 }
 
 /** Verdict, probability, and what would be accepted. */
