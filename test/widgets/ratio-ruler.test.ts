@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { gainDb } from '#compute';
+import { dbToAmplitudeRatio, dbToPowerRatio, gainDb } from '#compute';
 import { decode } from '../../src/address/decode.ts';
 import { encode } from '../../src/address/encode.ts';
-import { GAIN, PREPARED_DB, ratioSpec, type Slip } from '../../src/widgets/ratio-ruler/spec.ts';
+import { ratioText } from '../../src/text/factor-text.ts';
+import { readQuantity } from '../../src/text/read/quantity.ts';
+import { GAIN, PREPARED_DB, ratioSpec, type Slip, TYPED } from '../../src/widgets/ratio-ruler/spec.ts';
 import {
   allowed,
   initialState,
@@ -213,5 +215,21 @@ describe('a wrong factor before the logarithm', () => {
       /stops where the ruler ends\.$/,
     );
     expect(slipWords('shown', { gainDb: -26, slip: 'none' })).toBeUndefined();
+  });
+});
+
+describe('the fields of the ratios', () => {
+  it.each([GAIN.min, GAIN.max])('take what they show at the end of the ruler, %d dB', (db) => {
+    const shown = {
+      power: ratioText('ascii', { ratio: dbToPowerRatio(gainDb(db)), digits: 4 }),
+      volts: ratioText('ascii', { ratio: dbToAmplitudeRatio(gainDb(db)), digits: 4 }),
+    };
+    for (const of of ['power', 'volts'] as const) {
+      const read = readQuantity(shown[of], TYPED[of]);
+      expect(read).toMatchObject({ ok: true });
+      if (!read.ok) continue;
+      const state = reduceRatio(initialState(0), { type: 'ratio', of, ratio: read.value });
+      expect(state.gainDb).toBe(db);
+    }
   });
 });

@@ -4,14 +4,14 @@ import { amountText } from '../../text/statement-text.ts';
 import { NumberField, type NumberFieldProps } from '../parts/NumberField.tsx';
 import { readerOf } from '../parts/read-amount.ts';
 import { Slider } from '../parts/Slider.tsx';
-import { GAIN } from './spec.ts';
+import { GAIN, TYPED } from './spec.ts';
 import type { RatioAction, RatioState } from './state.ts';
 import { strings } from './strings.ts';
 import { dbWords, powerFactor, voltsFactor } from './words.ts';
 
 const readDb = readerOf({ kind: 'gain', min: GAIN.min, max: GAIN.max, decimals: 0 });
-const readPower = readerOf({ kind: 'number', min: 0.001, max: 1000, decimals: 3 });
-const readVolts = readerOf({ kind: 'number', min: 0.0317, max: 31.6, decimals: 4 });
+const readPower = readerOf(TYPED.power);
+const readVolts = readerOf(TYPED.volts);
 
 /** The figure's twin as a table: the ratio in each of its forms, each to be set. */
 export function RatioTable({ state, send }: { state: RatioState; send: (action: RatioAction) => void }) {

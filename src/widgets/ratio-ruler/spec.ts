@@ -3,6 +3,12 @@ import type { AddressSpec, ChoiceSpec, NumberSpec } from '../../address/field-sp
 /** Least and greatest ratio on the ruler, in dB, and the steps of its slider. */
 export const GAIN = { min: -30, max: 30, step: 0.1, decimals: 2 } as const;
 
+/** What ratios may be typed: as far as the ruler reaches, and so far beyond it as its ends have more digits than a field shows. */
+export const TYPED = {
+  power: { kind: 'number', min: 0.001, max: 1000, decimals: 3 },
+  volts: { kind: 'number', min: 0.0316, max: 31.63, decimals: 4 },
+} as const;
+
 /** The ratio that the figure is prepared with: the loss of a pad of 20 dB and one of 6 behind it. */
 export const PREPARED_DB = -26;
 
