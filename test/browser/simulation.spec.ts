@@ -43,9 +43,11 @@ test('a simulation runs beside the page and stands by the computed interval', as
   await openAt(page, PAGE);
   await page.getByRole('button', { name: strings.start }).click();
   await expect(page.getByRole('table', { name: strings.caption })).toBeVisible({ timeout: 30_000 });
-  await expect(page.getByText(strings.done({ trials: '1000000', seed: 1 }))).toBeVisible();
+  await expect(page.getByText(strings.done({ trials: '1\u00a0000\u00a0000', seed: 1 }))).toBeVisible();
   await page.getByRole('button', { name: strings.again }).click();
-  await expect(page.getByText(strings.done({ trials: '1000000', seed: 2 }))).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText(strings.done({ trials: '1\u00a0000\u00a0000', seed: 2 }))).toBeVisible({
+    timeout: 30_000,
+  });
 });
 
 test('a simulation that is stopped concludes nothing', async ({ page }) => {

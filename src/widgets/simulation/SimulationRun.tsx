@@ -1,6 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
-import { numberText } from '../../text/quantity-text.ts';
+import { countText } from '../../text/count-text.ts';
 import type { Simulable, SimulatedSheet } from './messages.ts';
 import { strings } from './strings.ts';
 import { useSimulation } from './use-simulation.ts';
@@ -20,7 +20,7 @@ interface SimulationRunProps<About> {
 /** Enough trials for three steady digits, and done in about a second. */
 const TRIALS = 1_000_000;
 
-const count = (trials: number): string => numberText('shown', { value: trials, decimals: 0 });
+const count = (trials: number): string => countText('shown', trials);
 
 /** Buttons that start and stop a simulation, its progress, and its result; each run takes the next seed. */
 export function SimulationRun<About>({
