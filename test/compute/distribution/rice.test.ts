@@ -57,7 +57,8 @@ describe('Rice', () => {
       fc.property(offset, scale, fc.double({ min: 0.01, max: 0.99, noNaN: true }), (v, s, p) => {
         const d = rice({ offset: v * s, scale: s });
         const x = d.quantile(p);
-        const h = 1e-5 * s;
+        // wide enough that the last digits of the shares, of which the slope is a small difference, do not show
+        const h = 1e-4 * s;
         const slope = (d.shareBelow(x + h) - d.shareBelow(x - h)) / (2 * h);
         expect(slope / d.density(x)).toBeCloseTo(1, 5);
       }),
