@@ -38,8 +38,7 @@ const OF: Readonly<Partial<Record<MethodUnit, string>>> = {
  * of it: 5 of 0.00002, which are amperes of a meter that shows milliamperes.
  */
 export function statedDecimals(amount: number): number {
-  const two = amount === 0 ? 0 : Math.ceil(-Math.log10(Math.abs(amount))) + 1;
-  const most = Math.max(MOST_DECIMALS, two);
+  const most = Math.max(MOST_DECIMALS, Math.ceil(1 - Math.log10(Math.abs(amount) || 1)));
   for (let decimals = 1; decimals < most; decimals++)
     if (Math.abs(Number(amount.toFixed(decimals)) - amount) < 1e-9) return decimals;
   return most;
