@@ -9,17 +9,16 @@ import { fieldsState } from '../../src/widgets/parts/fields.ts';
 import { triesSpec } from '../../src/widgets/tries/spec.ts';
 
 describe('an address with half a thing in a count', () => {
-  it.each([
-    ['blocks', blocksSpec, 'n', 'count'],
-    ['links', linkSumSpec, 'n', 'count'],
-    ['readings', readingsSpec, 'n', 'count'],
-    ['a seed', triesSpec, 'sd', 'seed'],
-  ] as const)('is told, and leaves the number of %s as prepared', (_, spec, key, name) => {
-    const { state, problems } = decode(spec, `${key}=2.5&v=1`);
-    expect(problems).toHaveLength(1);
-    const { [name]: count } = state as Readonly<Record<string, unknown>>;
-    const { [name]: field } = spec.fields as Readonly<Record<string, { readonly default: unknown }>>;
-    expect(count).toBe(field?.default);
+  it('is told, and leaves the count as prepared', () => {
+    const blocks = decode(blocksSpec, 'n=2.5&v=1');
+    const links = decode(linkSumSpec, 'n=2.5&v=1');
+    const readings = decode(readingsSpec, 'n=2.5&v=1');
+    const tries = decode(triesSpec, 'sd=2.5&v=1');
+    for (const { problems } of [blocks, links, readings, tries]) expect(problems).toHaveLength(1);
+    expect(blocks.state.count).toBe(blocksSpec.fields.count.default);
+    expect(links.state.count).toBe(linkSumSpec.fields.count.default);
+    expect(readings.state.count).toBe(readingsSpec.fields.count.default);
+    expect(tries.state.seed).toBe(triesSpec.fields.seed.default);
   });
 
   it('leaves a stack of blocks that can be drawn and said', () => {
