@@ -22,9 +22,16 @@ export const strings = {
   difference: ({ first, second }: { first: string; second: string }): string => `“${first}” less “${second}”`,
   ratio: ({ ratio, allowed }: { ratio: string; allowed: string }): string =>
     `normalised error ${ratio}: the difference over its expanded uncertainty, ${allowed}, what they share taken out; up to 1 they agree`,
-  exact: 'nothing that is not shared makes them differ',
+  exact: {
+    alike: 'nothing that is not shared makes them differ',
+    apart:
+      'they differ, and all that they may be wrong by is marked as shared: a mark is wrong, or a link is missing',
+  },
   worst: (ratio: string, pair: string): string =>
     `the farthest apart are ${pair}, with a normalised error of ${ratio}`,
+  worstBeyond: (pair: string): string =>
+    `${pair} differ, and all that they may be wrong by is marked as shared: a mark is wrong, or a link is missing`,
+  infinite: 'infinite',
   together: (watts: string, k: string): string =>
     `${watts}: the mean of least uncertainty, what they share counted whole; U with k\u00a0=\u00a0${k}`,
   noMean: 'No common value',

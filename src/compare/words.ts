@@ -19,13 +19,18 @@ export const nameOf = ({ measurement, point }: Pick<RowResult, 'measurement' | '
 const levelBand = (style: Style, level: number, of: { readonly expanded: number }): string =>
   `${levelText(style, { levelDbm: level, decimals: placesOf(of) })} ${bandText(style, of)}`;
 
-const ratioText = (style: Style, { compared }: Pair): string =>
-  numberText(style, { value: Math.abs(compared.normalisedError ?? 0), decimals: 2 });
+const ratioText = (style: Style, pair: Pair): string =>
+  isBeyondAll(pair) ? strings.infinite : numberText(style, { value: size(pair), decimals: 2 });
 
 const differenceText = (style: Style, { compared }: Pair): string =>
   changeText(style, { value: compared.difference, decimals: placesOf(compared), unit: 'dB' });
 
-const size = ({ compared }: Pair): number => Math.abs(compared.normalisedError ?? 0);
+/** Whether two differ with nothing left to differ by: over no uncertainty at all, any difference is without end. */
+const isBeyondAll = ({ compared: { normalisedError, compatible } }: Pair): boolean =>
+  normalisedError === undefined && !compatible;
+
+const size = (pair: Pair): number =>
+  isBeyondAll(pair) ? Number.POSITIVE_INFINITY : Math.abs(pair.compared.normalisedError ?? 0);
 
 /** The pair that agrees least. */
 const worstOf = (pairs: readonly Pair[]): Pair | undefined => pairs.toSorted((a, b) => size(b) - size(a))[0];
@@ -36,13 +41,16 @@ function agreement(style: Style, { pairs, consistent }: Comparison): readonly An
   const names = { first: nameOf(worst.first), second: nameOf(worst.second) };
   const verdict = consistent ? strings.agree : strings.disagree;
   if (pairs.length > 1) {
-    const words = strings.worst(ratioText(style, worst), strings.difference(names));
+    const apart = strings.difference(names);
+    const words = isBeyondAll(worst)
+      ? strings.worstBeyond(apart)
+      : strings.worst(ratioText(style, worst), apart);
     return [{ figure: verdict, words }];
   }
   const { compared } = worst;
   const words =
     compared.normalisedError === undefined
-      ? strings.exact
+      ? strings.exact[compared.compatible ? 'alike' : 'apart']
       : strings.ratio({ ratio: ratioText(style, worst), allowed: bandText(style, compared) });
   return [
     { figure: differenceText(style, worst), words: strings.difference(names) },

@@ -93,6 +93,23 @@ describe('two sheets', () => {
     expect(chartPoints(marked)).toHaveLength(2);
   });
 
+  test('that share all they may be wrong by, and differ, are told that something is missing', () => {
+    const meter: Typing['links'] = [{ label: 'Meter', amount: '0.5' }];
+    const all = { same: ['Meter'] };
+    const alike = compared([sheet('27 dBm', meter), sheet('27 dBm', meter)], all);
+    expect(answersOf(alike)[1]).toEqual({
+      figure: 'They agree',
+      words: 'nothing that is not shared makes them differ',
+    });
+    expect(pairLines(alike)[0]).toMatchObject({ ratio: '0.00', verdict: 'They agree' });
+    const apart = compared([sheet('27 dBm', meter), sheet('26.9 dBm', meter)], all);
+    expect(answersOf(apart)[1]).toEqual({
+      figure: 'They do not agree',
+      words: expect.stringMatching(/^they differ, and all that they may be wrong by is marked as shared/),
+    });
+    expect(pairLines(apart)[0]).toMatchObject({ ratio: 'infinite', verdict: 'They do not agree' });
+  });
+
   test('that name one cause share it, unless the reader says otherwise', () => {
     const cause = (label: string): Typing['links'] => [{ label, amount: '0.5', cause: 'laboratory' }];
     const sheets = [sheet('27 dBm', cause('Meter')), sheet('27 dBm', cause('Another'))];
@@ -162,6 +179,15 @@ describe('three sheets', () => {
       'They do not agree',
     ]);
     expect(answersOf(off).map(({ figure }) => figure)).toEqual(['They do not agree', 'No common value']);
+  });
+});
+
+describe('of three sheets', () => {
+  test('the pair that has nothing left to differ by is farther apart than any other', () => {
+    const meter: Typing['links'] = [{ label: 'Meter', amount: '0.5' }];
+    const sheets = [sheet('27 dBm', meter), sheet('26.9 dBm', meter), sheet('27.4 dBm', [{ amount: '0.5' }])];
+    const { words } = answersOf(compared(sheets, { same: ['Meter'] }))[0] ?? {};
+    expect(words).toMatch(/^.* less .* differ, and all that they may be wrong by is marked as shared/);
   });
 });
 
