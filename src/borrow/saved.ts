@@ -10,7 +10,7 @@ import type { Outcome } from './outcome.ts';
 import type { PadFound } from './pad.ts';
 import { mainCorrection } from './result-words.ts';
 import { saveStrings as strings } from './save-strings.ts';
-import { LEVEL } from './specs.ts';
+import { LEVEL, SPECS } from './specs.ts';
 
 /** Decimals in which corrections and their uncertainties are kept: one more than anybody reads. */
 const DECIMALS = 3;
@@ -39,13 +39,24 @@ function lenderText({ checked: { lender, notes } }: Calibration): string {
   return [notes.lender || strings.lender, stated, notes.conditions].filter(Boolean).join('; ');
 }
 
-/** Everything but the correction. Coverage factors come out a hair above 2; the larger one is kept. */
-const frame = (from: string, date: string, found: readonly Found[]) => ({
+/**
+ * The one coverage factor that is kept of a calibration: the largest, a hair above 2 unless few readings say how they scatter, but
+ * no larger than the form of an instrument takes.
+ */
+function factorOf(found: readonly Found[]): number {
+  const largest = Math.max(...found.map(({ propagation }) => propagation.coverageFactor));
+  return Math.min(SPECS.factor.max, Number(largest.toFixed(DECIMALS)));
+}
+
+/** U with that factor: with a larger one than its own, the same U would claim a smaller standard uncertainty than was found. */
+const keptExpanded = ({ propagation }: Found, factor: number): string =>
+  kept(factor * propagation.standardUncertainty);
+
+/** Everything but the correction. */
+const frame = (from: string, date: string, factor: number) => ({
   from,
   calibrated: date,
-  factor: typed(
-    Number(Math.max(...found.map(({ propagation }) => propagation.coverageFactor)).toFixed(DECIMALS)),
-  ),
+  factor: typed(factor),
   freedom: '',
   unit: 'dB' as const,
 });
@@ -56,23 +67,24 @@ function fromTurns(calibration: Calibration): InDecibels {
   const read = places.map(({ at }) => ({ at, ...found(correctionAt(calibration, at)) }));
   const main = mainCorrection(calibration);
   const alone = line === undefined;
+  const factor = factorOf(alone ? [main] : read);
   return {
     source: 'borrowed',
     by: alone ? 'nothing' : checked.along,
     correction: alone ? kept(main.value) : '0',
-    uncertainty: alone ? kept(main.propagation.expanded) : '',
+    uncertainty: alone ? keptExpanded(main, factor) : '',
     table: alone
       ? ''
       : read
-          .map(({ at, value, propagation }) =>
+          .map((place) =>
             [
-              kept(at, checked.along === 'frequency' ? FREQUENCY_DECIMALS : DECIMALS),
-              kept(value),
-              kept(propagation.expanded),
+              kept(place.at, checked.along === 'frequency' ? FREQUENCY_DECIMALS : DECIMALS),
+              kept(place.value),
+              keptExpanded(place, factor),
             ].join('; '),
           )
           .join('\n'),
-    ...frame(from, checked.notes.date, alone ? [main] : read),
+    ...frame(from, checked.notes.date, factor),
   };
 }
 
@@ -80,13 +92,14 @@ function fromTurns(calibration: Calibration): InDecibels {
 function fromPart(part: PadFound, nominal: number): InDecibels {
   const { notes, kind } = part.checked;
   const from = [strings.measured[kind], notes.conditions].filter(Boolean).join('; ');
+  const factor = factorOf([part]);
   return {
     source: 'measured',
     by: 'nothing',
     correction: kept(part.value - nominal),
-    uncertainty: kept(part.propagation.expanded),
+    uncertainty: keptExpanded(part, factor),
     table: '',
-    ...frame(from, notes.date, [part]),
+    ...frame(from, notes.date, factor),
   };
 }
 

@@ -51,6 +51,34 @@ describe('a calibration saved to an instrument', () => {
     });
   });
 
+  test('of places with coverage factors of their own keeps the standard uncertainty of each', () => {
+    // three places far from any line: one degree of freedom, and a larger factor where the line counts more
+    const places = ['7.0; 8.0; 7.0', '9.0; 9.4; 9.0', '11.0; 12.0; 11.0'].map((readings, index) => ({
+      id: `place${index + 1}`,
+      at: '',
+      readings: `${readings}\n${readings.replace('.0', '.02')}`,
+    }));
+    const line = calibrated('line', { places, later: '' });
+    const saved = savedTo({ kind: 'calibration', calibration: line }, { kind: 'meter' });
+    const of = line.places.map(({ at }) => found(correctionAt(line, at)).propagation);
+    const factors = of.map(({ coverageFactor }) => coverageFactor);
+    expect(Math.max(...factors) / Math.min(...factors)).toBeGreaterThan(1.05);
+    saved.table.split('\n').forEach((row, index) => {
+      const expanded = Number(row.split(';')[2]);
+      expect(expanded / Number(saved.factor)).toBeCloseTo(of[index]?.standardUncertainty ?? 0, 3);
+    });
+  });
+
+  test('of two rounds that hardly agree keeps a factor that an instrument may have', () => {
+    const two = [{ id: 'place1', at: '', readings: '7.0; 8.0; 7.0\n7.0; 9.0; 7.0' }];
+    const turns = ofTurns('oneLevel', { places: two, later: '' });
+    const saved = savedTo(turns, { kind: 'meter' });
+    expect(saved.factor).toBe('10');
+    const found = turns.kind === 'calibration' ? turns.calibration.places[0]?.propagation : undefined;
+    expect(found?.coverageFactor).toBeGreaterThan(10);
+    expect(Number(saved.uncertainty) / 10).toBeCloseTo(found?.standardUncertainty ?? 0, 3);
+  });
+
   test('of several frequencies keeps them apart down to the hertz', () => {
     const entries = demonstrationEntries('line');
     const places = entries.places.map((place, index) => ({ ...place, at: `7.00000${index + 1} MHz` }));
