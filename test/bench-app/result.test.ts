@@ -16,7 +16,7 @@ import { verdictReasons, verdictSentence } from '../../src/bench/words/verdict-w
 import { waysOf, whyWaysDiffer } from '../../src/bench/words/ways.ts';
 import { measurementOf } from '../../src/sheet/at-point.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
-import { limits, linkOf } from '../../src/sheet/link.ts';
+import { limits, linkOf, uShaped } from '../../src/sheet/link.ts';
 import type { Link, Sheet } from '../../src/sheet/sheet.ts';
 import { toModel } from '../../src/sheet/to-model.ts';
 import { benchChain, benchResult } from './bench-result.ts';
@@ -320,6 +320,9 @@ describe('readings', () => {
   });
 });
 
+/** Two parts that are most often near their ends: U is 2 sqrt(2) 0.3 / sqrt(2) = 0.6, which is what they reach together. */
+const twoEnds = (): readonly Link[] => pads(2).map((link) => ({ ...link, statement: uShaped(0.3) }));
+
 describe('three ways to add up', () => {
   it('stand side by side, with the parts that have no limit named', () => {
     const ways = waysOf('ascii', benchResult(club()));
@@ -337,6 +340,16 @@ describe('three ways to add up', () => {
     const certified = [...pads(1), ...clubSheet().links.filter(({ id }) => id === 'laboratory')];
     expect(whyWaysDiffer('ascii', benchResult(club({ links: certified })))).toMatch(
       /^The worst case is narrower than propagation here, since parts without a limit have no end to add\./,
+    );
+    expect(whyWaysDiffer('ascii', benchResult(club({ links: twoEnds() })))).toMatch(
+      /^The worst case is no wider than propagation here: few parts count, .* as far as their ends\./,
+    );
+    // 0.5 + 0.3 = 0.8 of limits, and 2 sqrt(0.5^2/3 + 0.3^2/3 + 0.215^2) = 0.8 with a certificate that has none
+    const open = { form: 'expanded', expanded: 0.43, coverageFactor: 2 } as const;
+    const stated = [limits(0.5), limits(0.3), open];
+    const beside = pads(3).map((link, index) => ({ ...link, statement: stated[index] ?? open }));
+    expect(whyWaysDiffer('ascii', benchResult(club({ links: beside })))).toMatch(
+      /^The worst case is no wider than propagation here, since parts without a limit/,
     );
     const many = whyWaysDiffer('ascii', benchResult(club({ links: pads(40) })));
     expect(many).toMatch(/times as wide/);

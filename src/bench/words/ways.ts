@@ -69,6 +69,11 @@ const isOnePart = ({ propagation }: Result): boolean =>
 
 const half = ({ lower, upper }: Interval): number => (upper - lower) / 2;
 
+function whyAlike(result: Result): string {
+  if (isOnePart(result)) return whyStrings.worstAlike;
+  return result.worstCase.unlimited.length > 0 ? whyStrings.worstAlikeOpen : whyStrings.worstAlikeFew;
+}
+
 /** One sentence on why the three differ. */
 export function whyWaysDiffer(style: Style, { chain }: BenchResult): string {
   const { propagation, worstCase } = chain.result;
@@ -81,7 +86,7 @@ export function whyWaysDiffer(style: Style, { chain }: BenchResult): string {
       ? whyStrings.worstWider(numberText(style, { value: worst, decimals: 1 }))
       : worst < 1 - ALIKE
         ? narrower
-        : whyStrings.worstAlike;
+        : whyAlike(chain.result);
   const whole = wholeInterval(chain);
   if (whole === undefined) return first;
   const ratio = half(whole) / expanded;

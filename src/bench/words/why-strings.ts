@@ -8,6 +8,10 @@ export const whyStrings = {
   worstNarrower:
     'The worst case is narrower than propagation here, since propagation takes the sum for a bell, which reaches beyond the limits.',
   worstAlike: 'The worst case is no wider than propagation here, since one part makes up nearly all of it.',
+  worstAlikeOpen:
+    'The worst case is no wider than propagation here, since parts without a limit have no end to add.',
+  worstAlikeFew:
+    'The worst case is no wider than propagation here: few parts count, and the bell of their sum reaches as far as their ends.',
   wholeNarrower: ({ by, difference }: { by: string; difference: string }): string =>
     `The whole distribution is ${by} narrower than propagation (${difference}), since the part that counts most ends at its limits and a bell does not.`,
   wholeWider: ({ by, difference }: { by: string; difference: string }): string =>
