@@ -124,4 +124,10 @@ describe('the parts that defend a result', () => {
     expect(html).toContain(recordStrings.notLocked);
     expect(html).toContain(recordStrings.noChecks);
   });
+
+  it('print of checks whose words are not there yet, or not for this sheet, why they say nothing', () => {
+    const made = props('padsIntoMeter', { off: '-60' });
+    expect(render(<RecordPart {...made} own />)).toContain(recordStrings.checks.waiting);
+    expect(render(<RecordPart {...made} own={false} />)).toContain(recordStrings.checks.notOwn);
+  });
 });

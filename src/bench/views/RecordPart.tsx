@@ -69,8 +69,10 @@ const load = () => import('../validity/check-words.ts');
 
 function ChecksOnPaper({ entries, measurement, shown, own }: RecordProps) {
   const any = anyCheck(entries);
-  const { module } = useFetched(load, any);
-  if (module === undefined || !own) return <p>{any ? strings.checksWaiting : strings.noChecks}</p>;
+  const { module, failed } = useFetched(load, any);
+  if (!any) return <p>{strings.noChecks}</p>;
+  if (!own) return <p>{strings.checks.notOwn}</p>;
+  if (module === undefined) return <p>{strings.checks[failed ? 'failed' : 'waiting']}</p>;
   const lines = module.checkLines('shown', checkQuestion(entries, measurement, shown));
   const left = lines.filter(({ status }) => status === 'notMade').map(({ name }) => name);
   return (

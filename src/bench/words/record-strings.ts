@@ -38,6 +38,10 @@ export const recordStrings = {
   logHeading: 'What was agreed, and what was changed',
   checksHeading: 'Validity checks',
   notMade: 'Not made',
-  checksWaiting: 'Validity checks have been made; what they say is being fetched.',
+  checks: {
+    waiting: 'Validity checks have been begun or made; what they say is being fetched.',
+    failed: 'Validity checks have been begun or made; what they say could not be fetched.',
+    notOwn: 'Validity checks have been begun or made; they say nothing before every entry can be used.',
+  },
   noChecks: 'None of the validity checks that the method offers has been made.',
 } as const;
