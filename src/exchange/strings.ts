@@ -18,7 +18,10 @@ export const exchangeStrings = {
     `${count} are too many: at most ${most} fit.`,
   unfit: 'what stands there cannot be used.',
   unknown: (place: string): string => `${place} means nothing here and was left out.`,
-  moreUnknown: (count: number): string => `${count} more things in the file mean nothing here.`,
+  moreUnknown: (count: number): string =>
+    count === 1
+      ? 'One more thing in the file means nothing here.'
+      : `${count} more things in the file mean nothing here.`,
   tooLarge: ({ size, most }: { size: string; most: string }): string =>
     `The file has ${size}; files of up to ${most} are opened here. Nothing was changed.`,
   tooLargeToSave: ({ size, most }: { size: string; most: string }): string =>

@@ -71,7 +71,7 @@ export const progressStrings = {
     `${many(count, 'mock paper', 'mock papers')} could not be kept: the browser refuses.`,
   noAnswers: 'There is no answer in the file that could be used. Nothing was changed.',
   unfit: (count: number): string =>
-    `${many(count, 'answer', 'answers')} without a usable time or question were left out.`,
+    `${many(count, 'answer', 'answers')} without a usable time or question ${count === 1 ? 'was' : 'were'} left out.`,
   unfitPapers: (count: number): string =>
     `${many(count, 'mock paper', 'mock papers')} that could not be used ${count === 1 ? 'was' : 'were'} left out.`,
 } as const;

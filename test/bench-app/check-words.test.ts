@@ -36,6 +36,12 @@ describe('the checks in words', () => {
     ]);
   });
 
+  it('count one minute as one', () => {
+    const texts = { warmUpMinutes: '0\n0.5\n1', warmUpLevels: '7\n7\n7' };
+    const says = checkLines('ascii', checkQuestion('padsIntoMeter', texts)).map((line) => line.says);
+    expect(says.join(' ')).toContain(' in 1 minute; ');
+  });
+
   it('are plain ASCII where that is asked for', () => {
     const texts = { ...BAD, warmUpMinutes: '0\n5\n10', warmUpLevels: '7\n6.9\n6.8', secondHarmonic: '-20' };
     for (const method of METHODS)

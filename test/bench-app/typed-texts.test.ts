@@ -194,6 +194,14 @@ describe('a statement before any reading', () => {
     ]);
   });
 
+  it('has one step and one year where there is one', () => {
+    const year = { of: 'year', terms: [{ of: 'reading', percent: 0.1 }], years: 1 } as const;
+    const stated: Stated = { form: 'terms', terms: [{ of: 'digits', count: 1, step: 0.01 }, year] };
+    expect(statedText('ascii', { stated, unit: 'volts' })).toBe(
+      '1 step of 0.01 + (0.1 % of reading) per year, 1 year on',
+    );
+  });
+
   it('names both standing-wave ratios and what is not known of them', () => {
     expect(statedText('ascii', { stated: ofForm('swr'), unit: 'dB' })).toBe('SWR 1.5 on 1.2, phase unknown');
   });

@@ -260,10 +260,13 @@ describe('what means nothing here', () => {
   });
 
   test('is counted where there is much of it', () => {
-    const much = Object.fromEntries(Array.from({ length: 500 }, (_, index) => [`k${index}`, 1]));
-    const result = read(fileOf({ things: [much] }));
+    const many = (length: number) =>
+      Object.fromEntries(Array.from({ length }, (_, index) => [`k${index}`, 1]));
+    const result = read(fileOf({ things: [many(500)] }));
     expect(result.ok && result.notes).toHaveLength(11);
     expect(result.ok && result.notes.at(-1)).toBe('490 more things in the file mean nothing here.');
+    const one = read(fileOf({ things: [many(11)] }));
+    expect(one.ok && one.notes.at(-1)).toBe('One more thing in the file means nothing here.');
   });
 
   test.each(['__proto__', 'constructor', 'prototype', 'toString', 'hasOwnProperty'])(

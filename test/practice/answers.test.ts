@@ -147,6 +147,8 @@ describe('a file of answers', () => {
       papers: [],
       notes: ['2 answers without a usable time or question were left out.'],
     });
+    const one = answersInFile(asBytes({ practice: [{ question: 'a', answers: [good, { at: 'soon' }] }] }));
+    expect(one.ok && one.notes).toEqual(['1 answer without a usable time or question was left out.']);
   });
 
   it.each([

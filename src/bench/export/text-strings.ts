@@ -33,11 +33,12 @@ export const textStrings = {
     reading: (percent: string): string => `${percent} of reading`,
     fullScale: ({ percent, scale }: { percent: string; scale: string }): string =>
       `${percent} of ${scale} full scale`,
-    digits: ({ count, step }: { count: string; step: string }): string => `${count} steps of ${step}`,
+    digits: ({ count, step }: { count: string; step: string }): string =>
+      `${count} ${count === '1' ? 'step' : 'steps'} of ${step}`,
     kelvin: ({ terms, temperature, range }: { terms: string; temperature: string; range: string }): string =>
       `(${terms}) per kelvin outside ${range}, at ${temperature}`,
     year: ({ terms, years }: { terms: string; years: string }): string =>
-      `(${terms}) per year, ${years} years on`,
+      `(${terms}) per year, ${years} ${years === '1' ? 'year' : 'years'} on`,
   },
   reliability: (percent: string): string => `itself known to ${percent}`,
 } as const;

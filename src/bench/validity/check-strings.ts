@@ -140,7 +140,7 @@ export const checkStrings = {
       `${count} connections scatter by ${s} (standard deviation) and differ by ${largest} at most; ${allowed} of scatter was allowed.`,
     few: 'Five connections or more are needed to say that it is good.',
     drift: ({ total, sure, minutes, allowed }: DriftWords): string =>
-      `The reading moved by ${total} (${sure}) in ${minutes} minutes; ${allowed} was allowed.`,
+      `The reading moved by ${total} (${sure}) in ${minutes} ${minutes === '1' ? 'minute' : 'minutes'}; ${allowed} was allowed.`,
     lost: 'The scatter of these readings leaves open whether that is kept: take more of them.',
     harmonics: {
       mean: ({ upper, allowed }: { upper: string; allowed: string }): string =>

@@ -12,7 +12,7 @@ interface WholeFieldProps {
   readonly onValue: (value: number) => void;
 }
 
-/** A field for a whole number; what is out of range is not taken. */
+/** A field for a whole number; what is out of range becomes the nearest that may be, and what is no number is not taken. */
 export function WholeField({ label, value, least, most, onValue }: WholeFieldProps) {
   const id = useId();
   return (
