@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { replaceAddress } from '../address/replace-address.ts';
 import type { SheetEntries } from '../sheet/entries.ts';
 import { whileOpening } from '../widgets/parts/opening.ts';
 import type { BenchAction } from './state/actions.ts';
@@ -85,6 +86,6 @@ export async function writeAddress(entries: SheetEntries, isGone = () => false):
   if (fragment === undefined) return false;
   if (isGone() || location.hash.replace(/^#/, '') === fragment) return true;
   const url = `${location.pathname}${location.search}${fragment === '' ? '' : `#${fragment}`}`;
-  history.replaceState(aheadOf(history.state), '', url);
+  replaceAddress(url, aheadOf);
   return true;
 }

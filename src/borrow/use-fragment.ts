@@ -1,4 +1,5 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { replaceAddress } from '../address/replace-address.ts';
 import { whileOpening } from '../widgets/parts/opening.ts';
 
 /** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
@@ -29,7 +30,7 @@ async function put<Entries>(
   if (fragment === undefined) return false;
   if (isGone() || location.hash.replace(/^#/, '') === fragment) return true;
   const url = `${location.pathname}${location.search}${fragment === '' ? '' : `#${fragment}`}`;
-  history.replaceState(history.state, '', url);
+  replaceAddress(url);
   return true;
 }
 

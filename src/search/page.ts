@@ -27,7 +27,11 @@ function answering({ input, told, list, base }: Places, fetchAsk: () => Promise<
     if (query === asked) return;
     asked = query;
     const address = query === '' ? location.pathname : `?${new URLSearchParams({ q: query })}`;
-    history.replaceState(history.state, '', address);
+    try {
+      history.replaceState(history.state, '', address);
+    } catch {
+      // some browsers refuse many changes in a short time; what is found does not hang on it
+    }
     if (query === '') return tell('', []);
     if (list.childElementCount === 0) told.textContent = strings.loading;
     try {

@@ -1,3 +1,4 @@
+import { replaceAddress } from '../address/replace-address.ts';
 import { keptSigns } from '../store/signs.ts';
 import { deckStrings as strings } from './deck-strings.ts';
 import { startHelp } from './help.ts';
@@ -47,7 +48,7 @@ function deckOf(root: HTMLElement, from: Role): Deck {
     at = stepWithin(step, slides.length);
     showOnly(slides, at, from === 'notes');
     const slide = slides[at];
-    if (slide) history.replaceState(history.state, '', `${location.search}#${slide.id}`);
+    if (slide) replaceAddress(`${location.search}#${slide.id}`);
     if (from === 'notes') scrollTo(0, 0);
     root.dispatchEvent(new CustomEvent('deck:slide'));
   };
