@@ -28,7 +28,7 @@ export function ChecksCaution({ entries, measurement, shown }: Omit<DefenceProps
         {isLost && <p class="problem">{strings.checks.failed}</p>}
       </div>
       {isLost && (
-        <button type="button" onClick={again}>
+        <button type="button" class="screen-only" onClick={again}>
           {partStrings.again}
         </button>
       )}

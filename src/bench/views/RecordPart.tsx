@@ -1,3 +1,4 @@
+import { useEffect } from 'preact/hooks';
 import { TextField } from '../../widgets/parts/TextField.tsx';
 import { controlId } from '../form/keys.ts';
 import { LONGEST_NOTE, LONGEST_TEXT } from '../read/spec.ts';
@@ -67,9 +68,16 @@ export function RecordPart(props: RecordProps) {
 
 const load = () => import('../validity/check-words.ts');
 
+/** Paper has no button to ask again by: what could not be fetched is tried again after so long, in ms. */
+const AGAIN_MS = 20_000;
+
 function ChecksOnPaper({ entries, measurement, shown, own }: RecordProps) {
   const any = anyCheck(entries);
-  const { module, failed } = useFetched(load, any);
+  const { module, failed, again } = useFetched(load, any);
+  useEffect(() => {
+    const timer = failed ? setTimeout(again, AGAIN_MS) : undefined;
+    return () => clearTimeout(timer);
+  }, [failed]);
   if (!any) return <p>{strings.noChecks}</p>;
   if (!own) return <p>{strings.checks.notOwn}</p>;
   if (module === undefined) return <p>{strings.checks[failed ? 'failed' : 'waiting']}</p>;
