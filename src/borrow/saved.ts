@@ -26,6 +26,12 @@ const kept = (value: number, decimals = DECIMALS): string => typed(Number(value.
 export const kindsFor = (outcome: Outcome): readonly InstrumentKind[] =>
   outcome.kind === 'part' ? ['pad', 'cable'] : ['meter', 'other'];
 
+/** Those of a list of kept instruments that a calibration can be saved to: a pad takes no correction of a meter. */
+export const fitting = <Of extends { readonly value: InstrumentEntries }>(
+  outcome: Outcome,
+  list: readonly Of[],
+): readonly Of[] => list.filter(({ value: { kind } }) => kindsFor(outcome).includes(kind));
+
 type InDecibels = CalibrationEntries & { readonly unit: 'dB' };
 
 /** The lender in words, with the statement that every correction rests on. */

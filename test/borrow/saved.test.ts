@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { correctionAt, found } from '../../src/borrow/calibration.ts';
 import { demonstrationEntries } from '../../src/borrow/demonstration.ts';
 import type { Outcome } from '../../src/borrow/outcome.ts';
-import { kindsFor, savedTo } from '../../src/borrow/saved.ts';
+import { fitting, kindsFor, savedTo } from '../../src/borrow/saved.ts';
 import { blankInstrument } from '../../src/instruments/blank.ts';
 import { readEntries } from '../../src/instruments/read-kept.ts';
 import { readRows } from '../../src/text/read/rows.ts';
@@ -149,5 +149,11 @@ describe('a part saved to an instrument', () => {
     expect(kindsFor(ofPart('dc'))).toEqual(['pad', 'cable']);
     expect(kindsFor(ofTurns('oneLevel'))).toEqual(['meter', 'other']);
     expect(kindsFor({ kind: 'none', fault: 'noScatter' })).toEqual(['meter', 'other']);
+    const list = (['meter', 'pad', 'load', 'other', 'cable'] as const).map((kind) => ({
+      value: blankInstrument(kind),
+    }));
+    const kindsOf = (outcome: Outcome) => fitting(outcome, list).map(({ value }) => value.kind);
+    expect(kindsOf(ofPart('dc'))).toEqual(['pad', 'cable']);
+    expect(kindsOf(ofTurns('oneLevel'))).toEqual(['meter', 'other']);
   });
 });

@@ -8,7 +8,7 @@ import { TextField } from '../../widgets/parts/TextField.tsx';
 import { useDecimal } from '../../widgets/parts/use-decimal.ts';
 import type { Outcome } from '../outcome.ts';
 import { saveStrings as strings } from '../save-strings.ts';
-import { kindsFor, savedTo } from '../saved.ts';
+import { fitting, kindsFor, savedTo } from '../saved.ts';
 import { NEW, useInstruments } from '../use-instruments.ts';
 
 interface SavePartProps {
@@ -23,13 +23,14 @@ interface SavePartProps {
 
 /** Saves what was found to one of the reader's instruments, or to a new one. The store is opened when it is asked for. */
 export function SavePart(props: SavePartProps) {
-  const { list, open, put, told } = useInstruments();
+  const { list: all, open, put, told } = useInstruments();
   const [chosen, setChosen] = useState(NEW);
   const [kind, setKind] = useState<InstrumentKind>();
   const [typed, setTyped] = useState<string>();
   const decimal = useDecimal();
   const { outcome } = props;
   const kinds = kindsFor(outcome);
+  const list = all && fitting(outcome, all);
   const own = kinds.find((each) => each === kind) ?? kinds[0] ?? 'other';
   const name = typed ?? props.name;
   const kept = list?.find(({ id }) => id === chosen);
@@ -55,7 +56,7 @@ export function SavePart(props: SavePartProps) {
             <SelectField
               id="save-which"
               label={strings.which}
-              value={chosen}
+              value={kept?.id ?? NEW}
               options={[NEW, ...list.map(({ id }) => id)]}
               words={Object.fromEntries([
                 [NEW, strings.fresh],
