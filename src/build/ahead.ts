@@ -2,6 +2,9 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { join, posix } from 'node:path';
 import { afterBuild, pageFiles } from './after-build.ts';
 
+/** Whether a page, a path in the built site, is drawn only when its scripts have run. */
+export const isWall = (file: string): boolean => file.startsWith('stage/');
+
 const PAGE_SCRIPT = /<script type="module" src="([^"]+)"/g;
 const IMPORT = /\bimport\s*(?:[\w$\s{},*]+from\s*)?["'](\.\.?\/[^"']+)["']/g;
 
@@ -26,14 +29,14 @@ export async function neededBy(
 }
 
 /**
- * Has a page ask for what its scripts need together with them. Else a browser finds out when the first has come, and on a slow line
- * that is one way there and back more before the page is as it stays.
+ * Has the wall ask for what its scripts need together with them. Else a browser finds out when the first has come, and on a slow line
+ * that is one way there and back more before the wall is as it stays. Other pages are drawn without their scripts, which are to keep back.
  */
 export const askAhead = () =>
   afterBuild('ask-ahead', async ({ root, base }) => {
     const codeAt = (address: string): Promise<string> =>
       readFile(join(root, address.slice(base.length)), 'utf8');
-    for (const file of await pageFiles(root)) {
+    for (const file of (await pageFiles(root)).filter(isWall)) {
       const html = await readFile(join(root, file), 'utf8');
       const links = (await neededBy(html, codeAt)).map(
         (address) => `<link rel="modulepreload" href="${address}">`,

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { importsIn, neededBy } from '../../src/build/ahead.ts';
+import { importsIn, isWall, neededBy } from '../../src/build/ahead.ts';
 
 const files: Readonly<Record<string, string>> = {
   '/club/_astro/deck.js': 'import{t as e}from"./part-1.js";import"./bare.js";e(()=>import("./later.js"));',
@@ -28,6 +28,11 @@ describe('what a page asks for ahead', () => {
       '<script type="module" src="/club/_astro/part-1.js"></script><script type="module" src="/club/_astro/bare.js"></script>' +
       '<astro-island component-url="/club/_astro/deck.js"></astro-island>';
     expect(await neededBy(html, codeAt)).toEqual(['/club/_astro/deep/part-2.js']);
+  });
+
+  it('is for the wall alone: other pages are drawn without their scripts', () => {
+    const files = ['stage/talk/index.html', 'learn/measuring/one/index.html', 'learn/stage/index.html'];
+    expect(files.filter(isWall)).toEqual(['stage/talk/index.html']);
   });
 
   it('finds an import however short it is written', () => {
