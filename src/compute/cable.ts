@@ -8,7 +8,8 @@ export interface CableLoss {
 
 /**
  * Loss of that length of cable at another frequency, in dB, a positive number: k1 sqrt(f) + k2 f (skin effect and
- * dielectric) through two entries of a table. Times length over stated length for another length.
+ * dielectric) through two entries of a table. Times length over stated length for another length. Between the entries it is always a
+ * loss; far beyond them only if they grow at least as the root of frequency does, as those of cables do.
  * @throws RangeError unless frequencies are above zero and different, and losses not negative.
  * Source: skin and dielectric loss of a line; RG-58 fits 0.4439 sqrt(f/MHz) + 0.00129 f/MHz dB per 100 ft.
  */

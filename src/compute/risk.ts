@@ -24,10 +24,13 @@ const PARTS = [1e-9, 1e-4, 0.1, 0.5, 0.9, 1 - 1e-4, 1 - 1e-9] as const;
 /** So many measurement uncertainties either side of an acceptance limit it is not yet certain what happens. */
 const BLUR = 8;
 
-/** Integral of g over a finite piece. */
+/** Integral of g over a finite piece; where g is infinite at an end, a node that falls on it is left out. */
 function integral(g: (y: number) => number, { lower, upper }: Interval): number {
   const width = upper - lower;
-  return unitNodes().reduce((sum, { u, weight }) => sum + weight * width * g(lower + width * u), 0);
+  return unitNodes().reduce((sum, { u, weight }) => {
+    const part = weight * width * g(lower + width * u);
+    return Number.isFinite(part) ? sum + part : sum;
+  }, 0);
 }
 
 /** Pieces between neighbouring breaks, inside the reach of the prior. */
@@ -46,7 +49,7 @@ function reachOf({ limits, quantile }: Distribution): Interval {
 
 /**
  * Consumer's and producer's risk when items whose values spread as `prior` are measured with a normal error and accepted
- * inside `acceptance`. Right to about 1e-9 for a smooth prior.
+ * inside `acceptance`. Right to about 1e-9 for a smooth prior, to 1e-7 for one whose density is infinite somewhere (U-shaped).
  * @param measurementUncertainty standard uncertainty of one measurement, > 0, in the unit of the prior.
  * @throws RangeError for specification or acceptance without limit or in wrong order, or an uncertainty not above zero.
  * Source: JCGM 106, 9.5.

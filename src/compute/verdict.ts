@@ -94,6 +94,12 @@ function verdictOf(estimate: number, { acceptance, rejection }: Zones): Verdict 
   return estimate < rejection.lower || estimate > rejection.upper ? 'outside' : 'cant-tell';
 }
 
+/** Nothing is in doubt without uncertainty: an estimate on a limit is then within, where a share below would put all of it outside. */
+function conformity({ estimate, propagation }: Result, belief: Belief, tolerance: Tolerance): number {
+  if (propagation.standardUncertainty > 0) return probabilityWithin(belief, tolerance);
+  return estimate >= tolerance.lower && estimate <= tolerance.upper ? 1 : 0;
+}
+
 /**
  * Is the value inside the specification, outside it, or can this measurement not tell? With the acceptance limits, and
  * always with the probability of conformity (both tails counted, no prior knowledge assumed).
@@ -124,7 +130,7 @@ export function judge({
     decidedBy: decidingInterval,
     interval: decidingIntervalOf(result, decidingInterval),
     hasUndecidedZone: rule.kind !== 'simple',
-    probabilityOfConformity: belief && probabilityWithin(belief, tolerance),
+    probabilityOfConformity: belief && conformity(result, belief, tolerance),
     ...zones,
   };
 }

@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { arcsine } from '../../src/compute/distribution/arcsine.ts';
 import { constant } from '../../src/compute/distribution/constant.ts';
+import { curvilinear } from '../../src/compute/distribution/curvilinear.ts';
 import { normal } from '../../src/compute/distribution/normal.ts';
 import { rectangular } from '../../src/compute/distribution/rectangular.ts';
 import { risksOf } from '../../src/compute/risk.ts';
@@ -90,6 +92,27 @@ describe('other priors', () => {
     // Two edges, each losing u/sqrt(2 pi) of the width 2.
     expect(risks.producer).toBeCloseTo(0.1 / Math.sqrt(2 * Math.PI), 6);
     expect(risks.conformingAmongRejected).toBeCloseTo(1, 9);
+  });
+
+  test('a prior that is infinitely dense at its ends or in its middle counts there too', () => {
+    const u = risksOf({
+      prior: arcsine({ centre: 0, halfWidth: 2 }),
+      measurementUncertainty: 0.1,
+      specification: { lower: -2, upper: 1 },
+      acceptance: { upper: 1 },
+    });
+    // mpmath 1.3, over the angle of which the value is the cosine
+    expect(u.accepted).toBeCloseTo(0.666976634988, 7);
+    expect(u.consumer).toBeCloseTo(0.007503175651, 9);
+    expect(u.conforming).toBeCloseTo(2 / 3, 12);
+    const peaked = risksOf({
+      prior: curvilinear({ lower: -1, upper: 1, limitHalfWidth: 1 }),
+      measurementUncertainty: 0.1,
+      specification: { lower: 0 },
+      acceptance: { lower: 0 },
+    });
+    expect(peaked.accepted).toBeCloseTo(0.5, 7);
+    expect(peaked.consumer).toBeCloseTo(peaked.producer, 7);
   });
 
   test('one limit is enough, and half of those on it pass', () => {

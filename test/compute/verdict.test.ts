@@ -193,6 +193,15 @@ describe('a transmitter specified 24 dBm +-1 dB, U = 0.5 dB at k = 2', () => {
     expect(verdictAt(25.501, 0.25, spec, guard, 'propagation')).toBe('outside');
   });
 
+  test('a value on a limit that nothing leaves in doubt conforms for certain, under any rule', () => {
+    const probabilityAt = (y: number, rule: Rule, by: DecidingInterval) =>
+      judge({ result: evaluate({ model: sum(y, []) }), specification: spec, rule, decidingInterval: by })
+        .probabilityOfConformity;
+    for (const rule of [simple, guard, required(0.95)])
+      for (const by of ['whole', 'propagation'] as const)
+        expect([22.999, 23, 24, 25, 25.001].map((y) => probabilityAt(y, rule, by))).toEqual([0, 1, 1, 1, 0]);
+  });
+
   test('the guard band is the expanded uncertainty times its multiplier', () => {
     const of = (multiplier: number) =>
       judge({

@@ -70,7 +70,7 @@ function figuresOf({ moments, intervals: { symmetric } }: Block): BlockFigures {
  * included. A generator: each step makes a few thousand trials and yields how far it has come; the caller stops by not
  * asking for more. The same seed gives the same result in every engine, as far as `f` itself does: random values are made
  * with integers, plain arithmetic, Math.sqrt, Math.log, Math.exp and their twins near 1 and 0 (log1p, expm1), but without sines,
- * cosines and powers, whose last digits are known to differ (t below one degree of freedom alone takes a power).
+ * cosines and powers, whose last digits are known to differ.
  *
  * With `settled`, blocks are added until twice the standard deviation of the mean over the blocks of estimate, standard
  * uncertainty and both ends of the symmetric interval is within half a unit of the digit asked for (7.9.4). Up to a

@@ -1,7 +1,6 @@
 import { notNegative, positive } from '../quantity.ts';
 import { scaledBesselI } from '../special/bessel-i.ts';
-import { logGamma } from '../special/gamma.ts';
-import { regularisedGamma } from '../special/gamma-share.ts';
+import { powerTerm, regularisedGamma } from '../special/gamma-share.ts';
 import { normalQuantile } from '../special/normal.ts';
 import { shareWithin } from '../special/share.ts';
 import { solveRising } from '../special/solve.ts';
@@ -16,8 +15,15 @@ const REACH = 9;
 /** Beyond the offset by this many scales lies less than any double can tell from nothing: exp(-800). */
 const FAR = 40;
 
+/** Below this a share has lost digits, or all of itself: those next to it are not made from it. */
+const FAINT = 1e-280;
+
 /** Share of a Poisson distribution of the given mean at k. */
-const poisson = (mean: number, k: number) => Math.exp(k * Math.log(mean) - mean - logGamma(k + 1));
+const poisson = (mean: number, k: number) => (k === 0 ? Math.exp(-mean) : powerTerm({ a: k, x: mean }) / k);
+
+/** The share at k - 1 from that at k. */
+const oneDown = (share: number, mean: number, k: number) =>
+  share > FAINT ? (share * k) / mean : poisson(mean, k - 1);
 
 /**
  * Share below r of the length of a vector of two unit normal components around `offset` > 0: a Poisson mixture of gamma
@@ -36,8 +42,8 @@ function shareBelowUnit(offset: number, r: number): number {
   let sum = weight * gamma;
   for (; k > least; k--) {
     gamma += power;
-    power *= k / y;
-    weight *= k / mean;
+    power = oneDown(power, y, k);
+    weight = oneDown(weight, mean, k);
     sum += weight * gamma;
   }
   return Math.min(1, sum);

@@ -1,5 +1,11 @@
 import { finite, positive } from '../quantity.ts';
-import { studentPeak, studentProfile, studentQuantile, studentShareBelow } from '../special/student.ts';
+import {
+  AS_NORMAL,
+  studentPeak,
+  studentProfile,
+  studentQuantile,
+  studentShareBelow,
+} from '../special/student.ts';
 import type { Random } from './distribution.ts';
 import { normal } from './normal.ts';
 import { type Member, memberOf, type Standard } from './standard.ts';
@@ -10,7 +16,8 @@ function randomStudent(random: Random, degreesOfFreedom: number): number {
     const u = 2 * random() - 1;
     const v = 2 * random() - 1;
     const w = u * u + v * v;
-    if (w > 0 && w <= 1) return u * Math.sqrt((degreesOfFreedom * (w ** (-2 / degreesOfFreedom) - 1)) / w);
+    if (w > 0 && w <= 1)
+      return u * Math.sqrt((degreesOfFreedom * Math.expm1((-2 / degreesOfFreedom) * Math.log(w))) / w);
   }
 }
 
@@ -33,7 +40,8 @@ function studentShape(degreesOfFreedom: number): Standard {
 /**
  * Student's t, moved to `location` and stretched by `scale` (for n readings their mean and s/sqrt(n); JCGM 101, 6.4.9).
  * Its standard deviation is scale x sqrt(n/(n - 2)) for n > 2 degrees and does not exist otherwise; its mean needs
- * n > 1. degreesOfFreedom may be any real number > 0; Infinity gives the normal distribution. Unit: the quantity's.
+ * n > 1. degreesOfFreedom may be any real number > 0; Infinity (and 1e15 or more) gives the normal distribution. Unit: the
+ * quantity's.
  * @throws RangeError unless location is finite, scale > 0 and degreesOfFreedom > 0.
  */
 export function student({
@@ -47,8 +55,7 @@ export function student({
 }): Member {
   finite('student', 'location', location);
   positive('student', 'scale', scale);
-  if (degreesOfFreedom === Number.POSITIVE_INFINITY)
-    return normal({ mean: location, standardDeviation: scale });
+  if (degreesOfFreedom >= AS_NORMAL) return normal({ mean: location, standardDeviation: scale });
   positive('student', 'degreesOfFreedom', degreesOfFreedom);
   return memberOf(studentShape(degreesOfFreedom), { location, scale });
 }

@@ -45,12 +45,12 @@ export type RelativeUnit = 'dB' | 'percentOfPower' | 'percentOfVolts' | 'percent
 /** An error of full scale may be up to this share of the reading (common practice). */
 export const LARGEST_SHARE = 1 / 3;
 
-/** Two numbers closer than this share of each other are taken as equal: what differs is rounding. */
+/** Two numbers closer than this share of each other, or of 1 where they are smaller, are taken as equal: what differs is rounding. */
 const EDGE = 1e-9;
 
 /** Whether a value lies above a limit by more than rounding; on the limit itself a method still holds. */
 export function clearlyAbove(value: number, limit: number): boolean {
-  return value - limit > EDGE * Math.abs(limit);
+  return value - limit > EDGE * Math.max(1, Math.abs(limit));
 }
 
 /** Refuses a number, with the reason. */

@@ -9,7 +9,7 @@ const CLOSE = 1e-16;
 const TWO_PI = 2 * Math.PI;
 
 /** x^a e^-x / Gamma(a), for a > 0 and x > 0, kept accurate where `a` and `x` are large and close. */
-function powerTerm({ a, x }: { a: number; x: number }): number {
+export function powerTerm({ a, x }: { a: number; x: number }): number {
   return Math.sqrt(a / TWO_PI) * Math.exp(-deviance({ a, m: x }) - stirlingError(a));
 }
 

@@ -58,6 +58,11 @@ describe('standard deviations of a half-width of one (GUM 4.3, 4.4; JCGM 101, 6.
     expect(d.mean).toBe(5);
     expect(d.standardDeviation).toBe(2);
   });
+
+  test('t of so many degrees that nothing tells it from the normal one is that', () => {
+    expect(student({ location: 5, scale: 2, degreesOfFreedom: 1e15 }).shape).toBe('normal');
+    expect(student({ location: 5, scale: 2, degreesOfFreedom: 9e14 }).shape).toBe('student');
+  });
 });
 
 describe('names, limits and densities', () => {
@@ -278,6 +283,13 @@ describe('random values', () => {
     // u = 0.5, v = 0, w = 0.25: t = u sqrt(2 (1/w - 1)/w) = sqrt(6).
     expect(t).toBeCloseTo(Math.sqrt(6), 12);
     expect(draws).toEqual([]);
+  });
+
+  test('a t value of very many degrees keeps its digits: it is that of the polar method for normal ones', () => {
+    const draws = [0.75, 0.5];
+    const t = student({ location: 0, scale: 1, degreesOfFreedom: 1e14 }).sample(() => draws.shift() ?? 0.5);
+    // G. Marsaglia: u sqrt(-2 ln w / w), with u = 0.5 and w = 0.25.
+    expect(t).toBeCloseTo(Math.sqrt(2 * Math.log(4)), 12);
   });
 });
 

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type PadsReading, padsIntoMeter } from '../../../src/compute/method/pads.ts';
 import { gainDb, levelDbm } from '../../../src/compute/quantity.ts';
+import { mean } from '../../../src/compute/readings.ts';
 import { expectPrinted, expectWithin } from '../near.ts';
 import { modelOf, reasonOf, resultOf, wholeOf, within } from './outcome.ts';
 
@@ -83,6 +84,16 @@ describe('pads into a meter with a stated range', () => {
   it('give one on an edge of 0 dBm', () => {
     const zero = { ...meter(0), largest: levelDbm(0), floor: levelDbm(0) };
     expect(reasonOf(padsIntoMeter(zero))).toBeUndefined();
+  });
+
+  it('give one where a mean of readings misses 0 dBm by rounding alone', () => {
+    const above = mean([0.1, 0.2, -0.3]);
+    expect(above).toBeGreaterThan(0);
+    expect(reasonOf(padsIntoMeter({ ...meter(above), largest: levelDbm(0) }))).toBeUndefined();
+    expect(
+      reasonOf(padsIntoMeter({ ...meter(-above), floor: levelDbm(0), largest: levelDbm(10) })),
+    ).toBeUndefined();
+    expect(reasonOf(padsIntoMeter({ ...meter(1e-6), largest: levelDbm(0) }))?.code).toBe('aboveLargest');
   });
 
   it('give one without a stated range', () => {

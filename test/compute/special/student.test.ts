@@ -96,6 +96,18 @@ describe("Student's t", () => {
     expect(studentDensity({ t: 1.5, degreesOfFreedom })).toBe(normalDensity(1.5));
   });
 
+  test('so are as many as a double holds, and 1e15; a little fewer come as near as rounding lets them', () => {
+    for (const degreesOfFreedom of [1e15, 1e155, 1e308]) {
+      expect(studentQuantile({ share: 0.6, degreesOfFreedom })).toBe(normalQuantile(0.6));
+      expect(studentShareBelow({ t: 1.5, degreesOfFreedom })).toBe(normalShareBelow(1.5));
+      expect(studentDensity({ t: 1.5, degreesOfFreedom })).toBe(normalDensity(1.5));
+    }
+    for (const share of [1e-12, 0.025, 0.4, 0.75, 0.999])
+      expect(
+        relativeError(studentQuantile({ share, degreesOfFreedom: 9e14 }), normalQuantile(share)),
+      ).toBeLessThan(1e-13);
+  });
+
   test('ends and middle', () => {
     expect(studentQuantile({ share: 0, degreesOfFreedom: 3 })).toBe(Number.NEGATIVE_INFINITY);
     expect(studentQuantile({ share: 1, degreesOfFreedom: 3 })).toBe(Number.POSITIVE_INFINITY);
