@@ -35,7 +35,8 @@ function wholeOf(model: Model, coverageProbability: number): Result['whole'] {
  * The whole distribution uses t shapes for few readings, propagation uses Welch-Satterthwaite: never both at once.
  * @param coverageProbability of all intervals, 0.95 if nothing is given; or else `coverageFactor`, whose probability then
  * holds for the whole distribution too.
- * @throws RangeError for a model that cannot be evaluated (see `propagate`).
+ * @throws RangeError for a model that cannot be evaluated (see `propagate`); once `whole` is read also for a factor so large that its
+ * probability is 1 in a double (above 8 for a bell).
  */
 export function evaluate({ model, ...wish }: { model: Model } & CoverageWish): Result {
   const propagation = propagate({ model, ...wish });
