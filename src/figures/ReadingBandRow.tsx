@@ -93,7 +93,7 @@ function Words({ drawing, measures }: RowProps) {
       </text>
       {measures.showDetail &&
         row.detail.split('\n').map((line, index) => (
-          <text key={line} x={measures.labelX} y={y + detailY + NEXT_LINE * index} class="band-detail">
+          <text key={index} x={measures.labelX} y={y + detailY + NEXT_LINE * index} class="band-detail">
             {line}
           </text>
         ))}
@@ -145,13 +145,14 @@ interface HandleProps {
 /** A knob that hangs from the end of a strip by a short line: dots, which are lines of next to no length with round ends. */
 function Handle({ id, x, bottom, measures: { handleRadius, handleEdge } }: HandleProps) {
   const middle = bottom + KNOB_GAP + handleRadius;
+  const dotted = `${x} ${middle} ${x + DOT} ${middle}`;
   const dot = (name: string, radius: number) => (
-    <line class={`band-dot ${name}`} x1={x} y1={middle} x2={x + DOT} y2={middle} stroke-width={2 * radius} />
+    <polyline class={`band-dot ${name}`} points={dotted} stroke-width={2 * radius} />
   );
   return (
     <g data-handle={id} data-end={x} class="band-handle">
       {dot('band-hold', GRIP_RADIUS)}
-      <line class="band-stem" x1={x} y1={bottom} x2={x} y2={bottom + KNOB_GAP} />
+      <polyline class="band-stem" points={`${x} ${bottom} ${x} ${bottom + KNOB_GAP}`} />
       {dot('band-edge', handleRadius + handleEdge / 2)}
       {dot('band-face', handleRadius - handleEdge / 2)}
     </g>

@@ -68,6 +68,30 @@ test('the end of the strip stays under the pointer', async ({ page }) => {
   await page.mouse.up();
 });
 
+test('while a handle is pulled, what is drawn moves and nothing is drawn anew', async ({ page }) => {
+  await open(page);
+  const { x, y } = await grip(page);
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  // with the first movement the ghosts come
+  await page.mouse.move(x + 20, y, { steps: 2 });
+  await expect(ghosts(page)).toHaveCount(3);
+  const svg = page.locator('.band-wide');
+  const made = await svg.evaluateHandle((node) => {
+    const names: string[] = [];
+    const watch = new MutationObserver((all) => {
+      for (const { addedNodes } of all) names.push(...Array.from(addedNodes, ({ nodeName }) => nodeName));
+    });
+    watch.observe(node, { childList: true, subtree: true });
+    return names;
+  });
+  const before = await svg.innerHTML();
+  await page.mouse.move(x + 40, y, { steps: 4 });
+  await expect.poll(() => svg.innerHTML()).not.toBe(before);
+  expect(await made.jsonValue()).toEqual([]);
+  await page.mouse.up();
+});
+
 test('a pointer that the browser takes away puts everything back', async ({ page }) => {
   await open(page);
   const { x, y } = await grip(page);

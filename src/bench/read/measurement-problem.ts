@@ -1,6 +1,7 @@
 import { sheetAt } from '../../sheet/at-point.ts';
 import type { LinkEntries, SheetEntries } from '../../sheet/entries.ts';
 import type { Measurement, Point } from '../../sheet/measurement.ts';
+import { outcomeAt } from '../../sheet/outcome-at.ts';
 import { outcomeOf } from '../../sheet/to-model.ts';
 import { isolated } from '../../text/isolate.ts';
 import { linkPath, pointPath } from '../form/keys.ts';
@@ -65,7 +66,7 @@ function problemAtPoint(
 ): EntryProblem | undefined {
   const tabled = attempt(() => ({ problem: tabledProblem(measurement, point, entries) }));
   if (tabled?.problem !== undefined) return tabled.problem;
-  const outcome = attempt(() => outcomeOf(sheetAt(measurement, point.id)));
+  const outcome = attempt(() => outcomeAt(measurement, point.id).outcome);
   if (outcome === undefined) return culprit(measurement, point, entries);
   if (!outcome.inRange) return undefined;
   const { constant, inputs } = outcome.model;

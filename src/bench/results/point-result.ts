@@ -1,9 +1,8 @@
 import type { Caution, OutOfRange, UpperPowers } from '#compute';
 import { rangeError } from '#compute';
-import { sheetAt } from '../../sheet/at-point.ts';
 import type { Measurement, Point } from '../../sheet/measurement.ts';
+import { outcomeAt } from '../../sheet/outcome-at.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
-import { outcomeOf } from '../../sheet/to-model.ts';
 import { sheetCautions, upperPowersOf } from './cautions.ts';
 import { type BenchResult, resultOfModel } from './result.ts';
 
@@ -36,8 +35,7 @@ export function pointResult(measurement: Measurement, pointId: string): PointRes
   const point = measurement.points.find(({ id }) => id === pointId);
   if (point === undefined)
     throw rangeError({ where: 'pointResult', wish: 'point must be one of the measurement', got: pointId });
-  const sheet = sheetAt(measurement, pointId);
-  const outcome = outcomeOf(sheet);
+  const { sheet, outcome } = outcomeAt(measurement, pointId);
   if (outcome.inRange) return { inRange: true, point, sheet, result: resultOfModel(sheet, outcome.model) };
   const upper = upperPowersOf(sheet, undefined);
   const cautions = upper === undefined ? [] : sheetCautions(sheet, upper);

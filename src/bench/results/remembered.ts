@@ -1,4 +1,4 @@
-import type { Measurement } from '../../sheet/measurement.ts';
+import type { Measurement, StatedLink } from '../../sheet/measurement.ts';
 import { type PointResult, pointResult } from './point-result.ts';
 
 /** Results kept: those of a sheet with many points, before and after a change or two. */
@@ -34,10 +34,20 @@ function keyOf(measurement: Measurement, pointId: string): string {
 }
 
 function newKeys(measurement: Measurement): Keys {
-  const { points: _, record: __, ...common } = measurement;
-  const made: Keys = { common: JSON.stringify(common), byPoint: new Map() };
+  const { points: _, record: __, links, ...rest } = measurement;
+  const common = [JSON.stringify(rest), ...links.map(textOf)].join();
+  const made: Keys = { common, byPoint: new Map() };
   keys.set(measurement, made);
   return made;
+}
+
+const texts = new WeakMap<StatedLink, string>();
+
+/** A link as text: one that was not touched is the same object as before. */
+function textOf(link: StatedLink): string {
+  const known = texts.get(link) ?? JSON.stringify(link);
+  texts.set(link, known);
+  return known;
 }
 
 /** A memory of its own, empty. */

@@ -1,8 +1,8 @@
 import { type Input, propagate, type SumModel } from '#compute';
 import { amountOf, withAmount, withLinkAmount } from '../../sheet/amount.ts';
-import { sheetAt } from '../../sheet/at-point.ts';
 import { COVERAGE_FACTOR } from '../../sheet/coverage.ts';
 import type { LinkEntries } from '../../sheet/entries.ts';
+import { outcomeAt } from '../../sheet/outcome-at.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
 import { outcomeOf } from '../../sheet/to-model.ts';
 import { statementEntries } from '../entries/statement-entries.ts';
@@ -71,7 +71,7 @@ export function pulled(
   point: string,
 ): BenchState {
   const { held, entries } = state;
-  const sheet = sheetAt(state.measurement, point);
+  const { sheet } = outcomeAt(state.measurement, point);
   const last = held?.last;
   // as long as nothing else has changed since the pull before
   const goesOn = last?.entries === entries && last.id === id && last.point === point;
