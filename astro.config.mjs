@@ -6,6 +6,7 @@ import { defineConfig, fontProviders } from 'astro/config';
 import { askAhead } from './src/build/ahead.ts';
 import { baseLinks } from './src/build/base-links.ts';
 import { carryScript } from './src/build/carry.ts';
+import { firstPicture } from './src/build/first-picture.ts';
 import { hoistStylesIntegration } from './src/build/hoist-styles.ts';
 import { hosting } from './src/build/hosting.ts';
 import { joinedSheets } from './src/build/joined-sheets.ts';
@@ -47,6 +48,7 @@ export default defineConfig({
     }),
     joinedSheets(),
     hoistStylesIntegration(), // after it: the styles of formulas are each page's own
+    firstPicture(),
     sharedScripts(),
     askAhead(), // after what names the files of script
     carryScript(),
