@@ -618,15 +618,27 @@ export const survivors: readonly Survivor[] = [
   },
   {
     file: 'src/compute/distribution/rice.ts',
-    within: 'Math.max(0, Math.floor(mean - width))',
-    to: ['Math.min(0, Math.floor(mean - width))'],
-    reason: 'Terms below the first weigh nothing.',
+    within: 'Math.exp(-mean)',
+    to: ['+mean'],
+    reason: 'No share at 0 counts that was not made from the one above it, unless the mean is below 1e-280.',
   },
   {
     file: 'src/compute/distribution/rice.ts',
-    within: 'k > least',
-    to: ['k >= least'],
-    reason: 'One term more weighs nothing.',
+    within: 'share > FAINT ?',
+    to: ['false', 'share >= FAINT'],
+    reason: 'A share made anew is the same as one made from its neighbour, only slower.',
+  },
+  {
+    file: 'src/compute/distribution/rice.ts',
+    within: 'shareBelow: (x) => (x > 0 ?',
+    to: ['x >= 0'],
+    reason: 'At 0 the sum is 0 as well.',
+  },
+  {
+    file: 'src/compute/method/method.ts',
+    within: 'value - limit > EDGE * Math.max(1, Math.abs(limit))',
+    to: ['value - limit >= EDGE * Math.max(1, Math.abs(limit))'],
+    reason: 'Equality is a point of measure zero.',
   },
   {
     file: 'src/compute/distribution/rice.ts',
