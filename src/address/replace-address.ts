@@ -5,6 +5,13 @@ const MOST_TRIES = 8;
 /** How many addresses have been asked for: a later one overtakes those that wait. */
 let asked = 0;
 
+/** The address that was asked for last, as long as it is refused, and where the page stands meanwhile. */
+let refused: { readonly url: string; readonly href: string } | undefined;
+
+/** The address of the page, or the one that it is to have as soon as the browser takes it: whoever adds to it adds to that. */
+export const addressToBe = (): URL =>
+  new URL(refused?.href === location.href ? refused.url : location.href, location.href);
+
 /**
  * Puts an address into the history entry that is shown. Some browsers refuse more than a hundred changes in half a minute, and a
  * page from a file any: that is no reason to stop what the address only follows. So it is tried again after a rest, unless a later
@@ -17,7 +24,9 @@ export function replaceAddress(url: string, stateOf: (now: unknown) => unknown =
   const attempt = (tries: number): void => {
     try {
       history.replaceState(stateOf(history.state), '', url);
+      refused = undefined;
     } catch {
+      refused = { url, href };
       if (tries < MOST_TRIES)
         setTimeout(() => {
           if (own === asked && location.href === href) attempt(tries + 1);

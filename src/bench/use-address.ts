@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { replaceAddress } from '../address/replace-address.ts';
 import type { SheetEntries } from '../sheet/entries.ts';
-import { whileOpening } from '../widgets/parts/opening.ts';
+import { LOST_ADDRESS, whileOpening } from '../widgets/parts/opening.ts';
 import type { BenchAction } from './state/actions.ts';
 
 /** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
@@ -23,13 +23,15 @@ export async function sheetAddress(entries: SheetEntries): Promise<string | unde
 /** Whether this entry of the history names a kept sheet (`keep/mark.ts`): then that is opened, not what the address carries. */
 const isMarked = (): boolean => history.state?.kept !== undefined || location.hash.startsWith('#kept-');
 
-/** Opens the sheet that the address carries; false where it carries none. */
+/** Opens the sheet that the address carries; false where it carries none. What could not be read is told: it may be one. */
 export async function openAddress(
   send: (action: BenchAction) => void,
   { hash } = location, // as it is now: it may be another when the codec is there
 ): Promise<boolean> {
-  const { openingOf } = await codec();
-  const action = openingOf(hash);
+  const action = await codec().then(
+    ({ openingOf }) => openingOf(hash),
+    () => ({ type: 'refuse', problems: [LOST_ADDRESS] }) as const,
+  );
   if (action) send(action);
   return action !== undefined;
 }

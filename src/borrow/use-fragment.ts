@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { replaceAddress } from '../address/replace-address.ts';
-import { whileOpening } from '../widgets/parts/opening.ts';
+import { LOST_ADDRESS, whileOpening } from '../widgets/parts/opening.ts';
 
 /** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
 const REST_MS = 300;
@@ -56,7 +56,7 @@ function useArrivals<Entries>({ entries, codec, open, refuse }: FragmentUse<Entr
       else if (found.problems.length > 0) now.refuse(found.problems);
       else if (!isFirst) await put(codec, now.entries);
     };
-    const arrive = (): void => void whileOpening(follow);
+    const arrive = (): void => void whileOpening(follow).catch(() => latest.current.refuse([LOST_ADDRESS]));
     arrive();
     addEventListener('hashchange', arrive);
     return () => removeEventListener('hashchange', arrive);

@@ -182,6 +182,7 @@ export const strings = {
     comesBack: (days: number): string =>
       days <= 1 ? 'It comes back tomorrow.' : `It comes back in ${days} days.`,
     fetching: 'The question is being fetched.',
+    unplanned: 'What plans the questions could not be fetched. Check the connection and try again.',
     lost: 'The question could not be fetched. Check the connection and try again.',
     retry: 'Try again',
   },

@@ -113,9 +113,20 @@ export function useBook(): Book {
   };
 }
 
-/** How every answered question stands; undefined until it is known. The schedule is fetched with the first answer. */
-export function useStandings({ answers, isRead }: Book): ReadonlyMap<string, Standing> | undefined {
+/** How every answered question stands. */
+interface Standings {
+  /** Undefined until it is known. */
+  readonly standings: ReadonlyMap<string, Standing> | undefined;
+  /** Whether what knows it could not be fetched; `retry` tries again. */
+  readonly isLost: boolean;
+  readonly retry: () => void;
+}
+
+/** How every answered question stands. The schedule is fetched with the first answer. */
+export function useStandings({ answers, isRead }: Book): Standings {
   const [standings, setStandings] = useState<ReadonlyMap<string, Standing>>();
+  const [isLost, setLost] = useState(false);
+  const [attempt, setAttempt] = useState(0);
   useEffect(() => {
     if (!isRead) return;
     if (answers.size === 0) {
@@ -123,17 +134,22 @@ export function useStandings({ answers, isRead }: Book): ReadonlyMap<string, Sta
       return;
     }
     let isWanted = true;
-    void import('./schedule.ts').then(({ givenBy, standingOf }) => {
-      const now = new Date().toISOString();
-      const found = [...answers].flatMap(([id, given]) => {
-        const standing = standingOf(givenBy(given, now));
-        return standing === undefined ? [] : [[id, standing] as const];
-      });
-      if (isWanted) setStandings(new Map(found));
-    });
+    import('./schedule.ts').then(
+      ({ givenBy, standingOf }) => {
+        const now = new Date().toISOString();
+        const found = [...answers].flatMap(([id, given]) => {
+          const standing = standingOf(givenBy(given, now));
+          return standing === undefined ? [] : [[id, standing] as const];
+        });
+        if (!isWanted) return;
+        setStandings(new Map(found));
+        setLost(false);
+      },
+      () => isWanted && setLost(true),
+    );
     return () => {
       isWanted = false;
     };
-  }, [answers, isRead]);
-  return standings;
+  }, [answers, isRead, attempt]);
+  return { standings, isLost, retry: () => setAttempt((before) => before + 1) };
 }

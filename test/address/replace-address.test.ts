@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
-import { replaceAddress } from '../../src/address/replace-address.ts';
+import { addressToBe, replaceAddress } from '../../src/address/replace-address.ts';
 
 /** A browser that refuses as long as it is told to. */
 const page = { refuses: false, href: 'https://club.example/bench/', state: { kept: 1 } as unknown };
@@ -42,6 +42,20 @@ describe('an address that is put in place of another', () => {
     vi.advanceTimersByTime(60_000);
     expect(page).toMatchObject({ href: 'https://club.example/bench/#a=1', state: { before: { kept: 2 } } });
     expect(tries).toBe(2);
+  });
+
+  it('is what a later one adds to, as long as the reader has not moved on', () => {
+    page.refuses = true;
+    replaceAddress('/bench/?a=1#figure');
+    expect(addressToBe().href).toBe('https://club.example/bench/?a=1#figure');
+    page.refuses = false;
+    replaceAddress(`${addressToBe().search}&b=2`);
+    expect(page.href).toBe('https://club.example/bench/?a=1&b=2');
+    expect(addressToBe().href).toBe(page.href);
+    page.refuses = true;
+    replaceAddress('?c=3');
+    Object.assign(page, { href: 'https://club.example/bench/#b=1' });
+    expect(addressToBe().href).toBe(page.href);
   });
 
   it('is overtaken by a later one, and by the reader who follows another link', () => {

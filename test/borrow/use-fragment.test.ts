@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { type FragmentCodec, useFragment } from '../../src/borrow/use-fragment.ts';
+import { LOST_ADDRESS } from '../../src/widgets/parts/opening.ts';
 import { probe } from '../hooks/probe.ts';
 import { stubWindow } from '../hooks/window.ts';
 
@@ -33,10 +34,10 @@ afterEach(() => {
 });
 
 /** A page whose codec comes when it is let to. */
-async function page({ slow = false } = {}) {
+async function page({ slow = false, lost = false } = {}) {
   let arrive = (): void => undefined;
   const coming = slow ? new Promise<void>((resolve) => (arrive = resolve)) : Promise.resolve();
-  const fetched = () => coming.then(() => codec);
+  const fetched = () => (lost ? Promise.reject(new TypeError('no network')) : coming.then(() => codec));
   const refused: string[] = [];
   const use = await probe(() => {
     const [entries, type] = useState('begun');
@@ -88,6 +89,14 @@ describe('an address', () => {
     await does(() => follow('#xx'));
     await expect.poll(() => refused).toEqual(['damaged']);
     expect(location.hash).toBe('#xx');
+    end();
+  });
+
+  it('that nothing could be fetched to read with is not passed over in silence', async () => {
+    location.hash = '#t=sent';
+    const { now, refused, end } = await page({ lost: true });
+    await expect.poll(() => refused).toEqual([LOST_ADDRESS]);
+    expect(now().entries).toBe('begun');
     end();
   });
 

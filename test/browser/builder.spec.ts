@@ -29,3 +29,17 @@ test('a reader takes a rung out, adds one and names it; figure, table and addres
   await expect(rung('20 dB pad')).toBeVisible();
   await expect.poll(() => search(page)).toBe('');
 });
+
+test('a reader who asks for it without a network is told so, and may ask again', async ({
+  page,
+  context,
+}) => {
+  await openAt(page, LESSON);
+  await context.setOffline(true);
+  const build = page.getByRole('button', { name: 'Build a chain of your own' });
+  await build.click();
+  await expect(page.getByText('Not fetched: is there a network?')).toBeVisible();
+  await context.setOffline(false);
+  await build.click();
+  await expect(page.locator('.builder')).toBeFocused();
+});

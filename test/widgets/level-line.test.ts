@@ -89,6 +89,30 @@ describe('the line under any sequence of actions', () => {
   });
 });
 
+describe('a line in an address that is read late', () => {
+  const brought: LineAction = { type: 'open', tiles: of(['level', 10], ['gain', -3]) };
+  const numbers = ({ tiles }: { tiles: readonly TileValue[] }): readonly number[] =>
+    tiles.map((each) => each.value);
+
+  it('opens where nothing was changed before, and is not written again', () => {
+    const opened = reduceLine(preparedLine(), brought);
+    expect(numbers(opened)).toEqual([10, -3]);
+    expect(opened.touched).toBe(false);
+  });
+
+  it('leaves a line that was changed before', () => {
+    const changed = reduceLine(preparedLine(), { type: 'value', id: 't1', value: -6 });
+    expect(reduceLine(changed, brought)).toEqual(changed);
+  });
+
+  it('leaves a tile in the hand, and is what giving up leads back to', () => {
+    const held = reduceLine(reduceLine(preparedLine(), { type: 'grasp' }), { type: 'pull', id: 't0', to: 2 });
+    const opened = reduceLine(held, brought);
+    expect(numbers(opened)).toEqual([-20, -6, 27]);
+    expect(numbers(reduceLine(opened, { type: 'cancel' }))).toEqual([10, -3]);
+  });
+});
+
 describe('what a line means', () => {
   it('is told by its milliwatts alone: one is a level, none a ratio, any other number nothing', () => {
     fc.assert(

@@ -79,6 +79,28 @@ describe('the ruler of ratios under any sequence of actions', () => {
   });
 });
 
+describe('a ratio in an address that is read late', () => {
+  const brought: RatioAction = { type: 'open', gainDb: -3, slip: 'tenForVolts' };
+
+  it('opens where nothing was changed before, and is not written again', () => {
+    expect(reduceRatio(start(), brought)).toEqual({ ...initialState(-3), slip: 'tenForVolts' });
+  });
+
+  it('leaves a ratio or a slip that was changed before, and brings the other', () => {
+    const set = reduceRatio(reduceRatio(start(), { type: 'set', gainDb: 7 }), brought);
+    expect(set).toMatchObject({ gainDb: 7, slip: 'tenForVolts', touched: true });
+    const slipped = reduceRatio(reduceRatio(start(), { type: 'slip', slip: 'twentyForWatts' }), brought);
+    expect(slipped).toMatchObject({ gainDb: -3, slip: 'twentyForWatts', touched: true });
+  });
+
+  it('leaves the line in the hand, and is what giving up leads back to', () => {
+    const held = reduceRatio(reduceRatio(start(), { type: 'grasp' }), { type: 'pull', gainDb: 5 });
+    const opened = reduceRatio(held, brought);
+    expect(opened).toMatchObject({ gainDb: 5, held: -3 });
+    expect(reduceRatio(opened, { type: 'cancel' }).gainDb).toBe(-3);
+  });
+});
+
 describe('a typed ratio', () => {
   it('is found by its logarithm, ten times for powers and twenty for volts', () => {
     fc.assert(

@@ -1,10 +1,26 @@
 import { describe, expect, it } from 'vitest';
-import { withLinkAmount } from '../../src/sheet/amount.ts';
+import { amountOf, withLinkAmount } from '../../src/sheet/amount.ts';
 import { bandChainOf } from '../../src/sheet/chain.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import { bandRows } from '../../src/widgets/parts/band-rows.ts';
-import { type BandAction, initialState, reduceBand } from '../../src/widgets/reading-band/state.ts';
+import { readBand } from '../../src/widgets/reading-band/band-address.ts';
+import { addRung } from '../../src/widgets/reading-band/own-rungs.ts';
+import {
+  type BandAction,
+  type BandState,
+  initialState,
+  reduceBand,
+} from '../../src/widgets/reading-band/state.ts';
 import { levelAnswer } from '../../src/widgets/reading-band/words.ts';
+
+const shown = { showLimits: true, showCurve: false };
+
+/** What an address does to the club's chain. */
+function opening(query: string): BandAction {
+  const { opened, problems } = readBand({ sheet: clubSheet(), ...shown }, query, undefined);
+  if (opened === undefined || problems.length > 0) throw new Error(`test: wish an address, got ${query}`);
+  return { type: 'open', onto: opened };
+}
 
 const start = () => initialState({ sheet: clubSheet() });
 const stateAfter = (...actions: readonly BandAction[]) => actions.reduce(reduceBand, start());
@@ -27,9 +43,43 @@ describe('the address follows', () => {
     for (const action of actions) expect(stateAfter(action).touched, action.type).toBe(true);
   });
 
-  it('no longer once a state was opened from one', () => {
-    const state = { sheet: clubSheet(), showLimits: true, showCurve: true };
-    expect(stateAfter({ type: 'set', id: 'pad', amount: 1 }, { type: 'open', state }).touched).toBe(false);
+  it('not what it brought itself, until that is changed', () => {
+    expect(stateAfter(opening('?pa=0.1&v=1')).touched).toBe(false);
+    expect(stateAfter(opening('?pa=0.1&v=1'), { type: 'set', id: 'pad', amount: 1 }).touched).toBe(true);
+  });
+});
+
+describe('an address that is read late', () => {
+  const brought = opening('?me=0.3&pa=0.1&cu=1&o=ca&v=1');
+  const amountsIn = (state: BandState) =>
+    Object.fromEntries(state.sheet.links.map(({ id, statement }) => [id, amountOf(statement)]));
+
+  it('opens whole where nothing was changed before', () => {
+    const opened = stateAfter(brought);
+    expect(amountsIn(opened)).toMatchObject({ meter: 0.3, pad: 0.1 });
+    expect(Object.keys(amountsIn(opened))).not.toContain('cable');
+    expect(opened).toMatchObject({ showLimits: true, showCurve: true, before: undefined, held: undefined });
+  });
+
+  it('leaves an amount, a switch and a rung that were changed before, and brings the rest', () => {
+    const changed: readonly BandAction[] = [
+      { type: 'set', id: 'pad', amount: 1 },
+      { type: 'show', what: 'limits', on: false },
+    ];
+    const opened = stateAfter(...changed, brought);
+    expect(amountsIn(opened)).toMatchObject({ meter: 0.3, pad: 1 });
+    expect(opened).toMatchObject({ showLimits: false, showCurve: true, touched: true });
+    const longer = addRung(clubSheet(), { name: 'Adapter', form: 'limits' });
+    const own = stateAfter({ type: 'replace', sheet: longer }, brought).sheet.links.map(({ label }) => label);
+    expect(own).toContain('Adapter');
+  });
+
+  it('leaves a handle in the hand, and is what giving up leads back to', () => {
+    const held = stateAfter({ type: 'grasp' }, { type: 'pull', id: 'pad', expandedDb: 2 });
+    const opened = reduceBand(held, brought);
+    expect(amountsIn(opened).pad).toBe(amountsIn(held).pad);
+    expect(opened.held?.halfSpanDb).toBe(held.held?.halfSpanDb);
+    expect(amountsIn(reduceBand(opened, { type: 'cancel' }))).toMatchObject({ meter: 0.3, pad: 0.1 });
   });
 });
 

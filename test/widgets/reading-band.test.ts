@@ -140,22 +140,6 @@ describe('what is shown beyond the strip', () => {
     const curve = reduceBand(off, { type: 'show', what: 'curve', on: true });
     expect([curve.showLimits, curve.showCurve]).toEqual([false, true]);
   });
-
-  it('opens as an address says, without a ghost', () => {
-    const changed = reduceBand(start(), { type: 'set', id: 'pad', amount: 1 });
-    const opened = reduceBand(changed, {
-      type: 'open',
-      state: { sheet: twoPadsSheet(), showLimits: false, showCurve: true },
-    });
-    expect(opened).toEqual({
-      sheet: twoPadsSheet(),
-      before: undefined,
-      held: undefined,
-      showLimits: false,
-      showCurve: true,
-      touched: false,
-    });
-  });
 });
 
 describe('the three answers', () => {

@@ -1,5 +1,6 @@
 import type { SheetEntries } from '../../sheet/entries.ts';
 import type { KeptStore } from '../../store/kept.ts';
+import { LOST_ADDRESS } from '../../widgets/parts/opening.ts';
 import type { BenchState } from '../state/state.types.ts';
 import { writeAddress } from '../use-address.ts';
 import { type Arrived, arrive } from './arrive.ts';
@@ -30,7 +31,11 @@ export function startKeeping({ begun, send, latest, onState, onArrived }: PageKe
   made.begin(0, begun);
   const isUntouched = (): boolean => latest().entries === begun;
   const come = async (): Promise<Arrived> => {
-    const arrived = await arrive({ store, keeper: made, send, isUntouched });
+    const arrived = await arrive({ store, keeper: made, send, isUntouched }).catch(() => {
+      // what reads addresses could not be fetched: what is typed from now on is kept all the same
+      send({ type: 'refuse', problems: [LOST_ADDRESS] });
+      return { opened: false, problem: undefined };
+    });
     onArrived(made, arrived);
     return arrived;
   };

@@ -10,7 +10,7 @@ import { SignChoice } from './SignChoice.tsx';
 export function Home() {
   const { root, questions, topics } = useContext(AroundContext);
   const book = useBook();
-  const standings = useStandings(book);
+  const { standings } = useStandings(book);
   return (
     <>
       <ul class="practice-topics">

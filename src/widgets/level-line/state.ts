@@ -25,6 +25,7 @@ export type LineAction =
   | { readonly type: 'release' }
   | { readonly type: 'cancel' }
   | { readonly type: 'reset' }
+  /** A line that an address brought: one that was changed before it was read stays as it was changed. */
   | { readonly type: 'open'; readonly tiles: readonly TileValue[] };
 
 /** What a tile that is added says first: a level as the club's second transmitter has it, or a short pad. */
@@ -76,8 +77,13 @@ export function reduceLine(state: LineState, action: LineAction): LineState {
     case 'reset':
       return { ...preparedLine(), touched: true };
     case 'open':
-      return lineOf(action.tiles);
+      return opened(state, lineOf(action.tiles));
   }
+}
+
+function opened(state: LineState, brought: LineState): LineState {
+  if (state.touched) return state;
+  return state.held ? { ...state, held: brought.tiles } : brought;
 }
 
 const changed = (state: LineState, id: string, change: (tile: PlacedTile) => PlacedTile): LineState => ({

@@ -1,6 +1,9 @@
 /** What a script that waits for the page can see while an address is being read. */
 const OPENING = 'data-opening';
 
+/** What is told where nothing could be fetched to read an address with. */
+export const LOST_ADDRESS = 'The address was not read: is there a network? Load the page once more.';
+
 let under = 0;
 
 /** Does work that opens what an address carries; as long as any such work goes on, the page says so. */

@@ -1,25 +1,25 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { AddressSpec, Fields, StateOf } from '../../address/field-spec.ts';
-import { whileOpening } from './opening.ts';
+import { LOST_ADDRESS, whileOpening } from './opening.ts';
 
 /** Rest before the address follows a change: browsers refuse more than about a hundred changes in half a minute. */
 const REST_MS = 300;
 
 /** How a query is read and written. */
-export interface QueryCodec<State> {
+export interface QueryCodec<State, Opened = State> {
   /** Nothing opened where the query carries nothing of the kind. */
-  read(query: string): { readonly opened: State | undefined; readonly problems: readonly string[] };
-  /** The query with this state in it, and the fragment; what else they carry stays. */
-  write(state: State, query: string): string;
+  read(query: string): { readonly opened: Opened | undefined; readonly problems: readonly string[] };
+  /** Puts this state into the address; what else it carries stays. */
+  write(state: State): void;
 }
 
-interface QueryUse<State> {
+interface QueryUse<State, Opened = State> {
   /** Fetched when there is a query to read or to write. The same function on every call, until what is prepared changes. */
-  readonly codec: () => Promise<QueryCodec<State>>;
+  readonly codec: () => Promise<QueryCodec<State, Opened>>;
   /** The state that the address should carry; `undefined` where it should stay as it came: nothing changed yet, or a handle is held. */
   readonly state: State | undefined;
   /** Opens a state that an address brought. */
-  readonly open: (state: State) => void | Promise<void>;
+  readonly open: (opened: Opened) => void | Promise<void>;
   readonly restMs?: number;
 }
 
@@ -27,29 +27,26 @@ interface QueryUse<State> {
  * Reads a state from the query when the page wakes, and keeps the query in step from then on, replacing and never adding to the
  * history. Returns what was wrong with the address, as sentences.
  */
-export function useQuery<State>({
+export function useQuery<State, Opened = State>({
   codec,
   state,
   open,
   restMs = REST_MS,
-}: QueryUse<State>): readonly string[] {
+}: QueryUse<State, Opened>): readonly string[] {
   const [problems, setProblems] = useState<readonly string[]>([]);
   const latest = useRef(open);
   latest.current = open;
   useEffect(() => {
     if (location.search === '') return;
-    void whileOpening(async () => {
+    whileOpening(async () => {
       const found = (await codec()).read(location.search);
       setProblems(found.problems);
       if (found.opened !== undefined) await latest.current(found.opened);
-    });
+    }).catch(() => setProblems([LOST_ADDRESS]));
   }, [codec]);
   useEffect(() => {
     if (state === undefined) return;
-    const timer = setTimeout(async () => {
-      const written = (await codec()).write(state, location.search);
-      history.replaceState(null, '', location.pathname + written);
-    }, restMs);
+    const timer = setTimeout(async () => (await codec()).write(state), restMs);
     return () => clearTimeout(timer);
   }, [state, codec, restMs]);
   return problems;
@@ -66,7 +63,7 @@ interface AddressUse<Of extends Fields> extends Omit<QueryUse<StateOf<Of>>, 'cod
 export function useAddress<Of extends Fields>({ spec, instance, ...use }: AddressUse<Of>): readonly string[] {
   const codec = useMemo(
     () => async (): Promise<QueryCodec<StateOf<Of>>> => {
-      const { readQuery, placedQuery } = await import('./address.ts');
+      const { readQuery, writeQuery } = await import('./address.ts');
       return {
         read: (query) => {
           const { carried, state, problems } = readQuery(spec, query, instance);
@@ -75,7 +72,7 @@ export function useAddress<Of extends Fields>({ spec, instance, ...use }: Addres
             problems: problems.map(({ sentence }) => sentence),
           };
         },
-        write: (state, query) => placedQuery({ spec, state, query, instance }),
+        write: (state) => writeQuery({ spec, state, instance }),
       };
     },
     [spec, instance],

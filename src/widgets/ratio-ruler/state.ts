@@ -1,5 +1,5 @@
 import { amplitudeRatioToDb, powerRatioToDb } from '#compute';
-import { GAIN, type Slip } from './spec.ts';
+import { GAIN, PREPARED_DB, type Slip } from './spec.ts';
 
 export interface RatioState {
   readonly gainDb: number;
@@ -22,6 +22,7 @@ export type RatioAction =
   | { readonly type: 'slip'; readonly slip: Slip }
   /** Back to what was prepared: a change like any other, which the address follows. */
   | { readonly type: 'reset'; readonly gainDb: number }
+  /** What an address brought: what was changed before it was read stays as it was changed. */
   | { readonly type: 'open'; readonly gainDb: number; readonly slip: Slip };
 
 export const initialState = (gainDb: number): RatioState => ({
@@ -62,8 +63,19 @@ export function reduceRatio(state: RatioState, action: RatioAction): RatioState 
     case 'reset':
       return { ...initialState(action.gainDb), touched: true };
     case 'open':
-      return { ...initialState(action.gainDb), slip: action.slip };
+      return opened(state, { ...initialState(action.gainDb), slip: action.slip });
   }
+}
+
+function opened(state: RatioState, brought: RatioState): RatioState {
+  const { gainDb, slip, held, touched } = state;
+  if (!touched && held === undefined) return brought;
+  return {
+    gainDb: gainDb === PREPARED_DB ? brought.gainDb : gainDb,
+    slip: slip === 'none' ? brought.slip : slip,
+    held: held === undefined ? held : brought.gainDb,
+    touched,
+  };
 }
 
 function fromRatio(state: RatioState, { of, ratio }: { of: 'power' | 'volts'; ratio: number }): RatioState {

@@ -7,17 +7,22 @@ type Builder = (props: BuilderProps) => preact.JSX.Element;
 /** The door to building a chain: its controls are fetched when somebody asks for them, as most readers only look and drag. */
 export function BuildYourOwn(props: BuilderProps) {
   const [Controls, setControls] = useState<Builder | undefined>(undefined);
-  const open = async (): Promise<void> => {
-    const { Builder } = await import('./Builder.tsx');
-    // A function as state is handed over in a function: Preact would call it otherwise.
-    setControls(() => Builder);
+  const [told, tell] = useState('');
+  const open = (): void => {
+    tell('');
+    import('./Builder.tsx').then(
+      // A function as state is handed over in a function: Preact would call it otherwise.
+      ({ Builder }) => setControls(() => Builder),
+      () => tell(strings.lost),
+    );
   };
   if (Controls) return <Controls {...props} />;
   return (
     <p class="needs-script">
       <button type="button" onClick={open}>
         {strings.build}
-      </button>
+      </button>{' '}
+      <span role="status">{told}</span>
     </p>
   );
 }

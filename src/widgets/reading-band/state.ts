@@ -28,7 +28,8 @@ export type BandAction =
   | { readonly type: 'show'; readonly what: 'limits' | 'curve'; readonly on: boolean }
   /** Another chain: the prepared one, or one that the reader builds. */
   | { readonly type: 'replace'; readonly sheet: Sheet }
-  | { readonly type: 'open'; readonly state: Pick<BandState, 'sheet' | 'showLimits' | 'showCurve'> };
+  /** An address was read, by what is fetched for that: what it makes of the state as it is by now. */
+  | { readonly type: 'open'; readonly onto: (state: BandState) => BandState };
 
 export const initialState = ({
   sheet,
@@ -72,7 +73,7 @@ export function reduceBand(state: BandState, action: BandAction): BandState {
     case 'replace':
       return changed({ ...state, held: undefined }, action.sheet);
     case 'open':
-      return { ...state, ...action.state, before: undefined, held: undefined, touched: false };
+      return action.onto(state);
   }
 }
 

@@ -20,14 +20,13 @@ export function useBandAddress({
   instance?: string | undefined;
 }): readonly string[] {
   const codec = useCallback(async () => {
-    const { readBand, queryWithBand } = await import('./band-address.ts');
+    const { readBand, writeBand } = await import('./band-address.ts');
     return {
       read: (query: string) => readBand(prepared, query, instance),
-      write: (now: Shown & { sheet: Sheet }, query: string) =>
-        queryWithBand({ prepared, state: now, query, instance }),
+      write: (now: BandState) => writeBand({ prepared, state: now, instance }),
     };
   }, [prepared, instance]);
   // An address that came with the reader stays as it came, damaged or not, until the reader changes something.
   const own = useMemo(() => (state.touched && !state.held ? state : undefined), [state]);
-  return useQuery({ codec, state: own, open: (opened) => send({ type: 'open', state: opened }) });
+  return useQuery({ codec, state: own, open: (onto) => send({ type: 'open', onto }) });
 }
