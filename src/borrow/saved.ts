@@ -20,6 +20,9 @@ const STATED_DECIMALS = 4;
 /** Decimals of a frequency in MHz, down to the hertz: places that were two must not become one. */
 const FREQUENCY_DECIMALS = 6;
 
+/** Degrees of freedom from which k is 2.00 and no more. */
+const AS_GOOD_AS_INFINITE = 1000;
+
 const kept = (value: number, decimals = DECIMALS): string => typed(Number(value.toFixed(decimals)));
 
 /** Kinds of instrument that a calibration can be saved to. */
@@ -58,12 +61,22 @@ function factorOf(found: readonly Found[]): number {
 const keptExpanded = ({ propagation }: Found, factor: number): string =>
   kept(factor * propagation.standardUncertainty);
 
+/**
+ * The degrees of freedom that are kept with that factor, those of the place that has least, cut to a whole number (GUM G.4.1): without
+ * them a sheet would take an uncertainty from two or three rounds for known. Empty where they are as good as infinite.
+ */
+function freedomOf(found: readonly Found[]): string {
+  const least = Math.min(...found.map(({ propagation }) => propagation.degreesOfFreedom));
+  // what belongs to a whole number may be a hair below it
+  return least < AS_GOOD_AS_INFINITE ? typed(Math.max(1, Math.floor(least + 1e-6))) : '';
+}
+
 /** Everything but the correction. */
-const frame = (from: string, date: string, factor: number) => ({
+const frame = (from: string, date: string, factor: number, freedom: string) => ({
   from,
   calibrated: date,
   factor: typed(factor),
-  freedom: '',
+  freedom,
   unit: 'dB' as const,
 });
 
@@ -73,7 +86,8 @@ function fromTurns(calibration: Calibration): InDecibels {
   const read = places.map(({ at }) => ({ at, ...found(correctionAt(calibration, at)) }));
   const main = mainCorrection(calibration);
   const alone = line === undefined;
-  const factor = factorOf(alone ? [main] : read);
+  const counted = alone ? [main] : read;
+  const factor = factorOf(counted);
   return {
     source: 'borrowed',
     by: alone ? 'nothing' : checked.along,
@@ -90,7 +104,7 @@ function fromTurns(calibration: Calibration): InDecibels {
             ].join('; '),
           )
           .join('\n'),
-    ...frame(from, checked.notes.date, factor),
+    ...frame(from, checked.notes.date, factor, freedomOf(counted)),
   };
 }
 
@@ -105,7 +119,7 @@ function fromPart(part: PadFound, nominal: number): InDecibels {
     correction: kept(part.value - nominal),
     uncertainty: keptExpanded(part, factor),
     table: '',
-    ...frame(from, notes.date, factor),
+    ...frame(from, notes.date, factor, freedomOf([part])),
   };
 }
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { asLink } from '../../src/bench/instruments/as-link.ts';
 import { correctionAt, found } from '../../src/borrow/calibration.ts';
 import { demonstrationEntries } from '../../src/borrow/demonstration.ts';
 import type { Outcome } from '../../src/borrow/outcome.ts';
@@ -6,6 +7,7 @@ import { fitting, kindsFor, savedTo } from '../../src/borrow/saved.ts';
 import { blankInstrument } from '../../src/instruments/blank.ts';
 import { readEntries } from '../../src/instruments/read-kept.ts';
 import { readRows } from '../../src/text/read/rows.ts';
+import { firstNumber } from '../bench-app/typed-sheet.ts';
 import { calibrated, part } from './prepared.ts';
 
 type Usable = Exclude<Outcome, { kind: 'none' }>;
@@ -77,6 +79,41 @@ describe('a calibration saved to an instrument', () => {
     const found = turns.kind === 'calibration' ? turns.calibration.places[0]?.propagation : undefined;
     expect(found?.coverageFactor).toBeGreaterThan(10);
     expect(Number(saved.uncertainty) / 10).toBeCloseTo(found?.standardUncertainty ?? 0, 3);
+  });
+
+  test('of few rounds keeps how few: a sheet that counts it claims no less than was found', () => {
+    const few = [{ id: 'place1', at: '', readings: '7.0; 8.0; 7.0\n7.0; 9.4; 7.0\n7.0; 8.1; 7.0' }];
+    const turns = ofTurns('oneLevel', { places: few, later: '' });
+    const saved = savedTo(turns, { kind: 'meter' });
+    const found = turns.kind === 'calibration' ? turns.calibration.places[0]?.propagation : undefined;
+    if (found === undefined) throw new Error('wish a place, got none');
+    expect(found.degreesOfFreedom).toBeGreaterThan(2);
+    expect(found.degreesOfFreedom).toBeLessThan(4);
+    expect(saved.freedom, 'cut to a whole number').toBe(String(Math.floor(found.degreesOfFreedom)));
+    const counted = firstNumber({
+      points: [{ readings: '7 dBm' }],
+      links: [asLink(saved, { id: 'link1', unit: 'dB' })],
+    });
+    const { expanded } = counted.result.chain.result.propagation;
+    expect(expanded).toBeGreaterThanOrEqual(found.expanded - 0.001);
+    expect(savedTo(ofTurns('oneLevel'), { kind: 'meter' }).freedom, 'as good as known').toBe('');
+    expect(savedTo(ofPart('dc'), { kind: 'pad' }).freedom).toBe('');
+  });
+
+  test('of several places keeps the degrees of freedom of the one that has least', () => {
+    const line = calibrated('line', {
+      places: ['7.0; 8.0; 7.0', '9.0; 9.4; 9.0', '11.0; 12.0; 11.0'].map((readings, index) => ({
+        id: `place${index + 1}`,
+        at: '',
+        readings: `${readings}\n${readings.replace('.0', '.02')}`,
+      })),
+      later: '',
+    });
+    const least = Math.min(
+      ...line.places.map(({ at }) => found(correctionAt(line, at)).propagation.degreesOfFreedom),
+    );
+    const saved = savedTo({ kind: 'calibration', calibration: line }, { kind: 'meter' });
+    expect(saved.freedom).toBe(String(Math.floor(least + 1e-6)));
   });
 
   test('of several frequencies keeps them apart down to the hertz', () => {
