@@ -24,6 +24,15 @@ export interface MethodsCompared {
   };
 }
 
+/** What is left of a difference of equal levels, by the arithmetic on the way to them; of levels within 1, as much as within 1. */
+const NOISE = 1e-12;
+
+/** How far the first is above the second: nothing where all that is left is noise. */
+function differenceOf(first: number, second: number): number {
+  const difference = first - second;
+  return Math.abs(difference) <= NOISE * Math.max(1, Math.abs(first), Math.abs(second)) ? 0 : difference;
+}
+
 /**
  * Do two methods on one transmitter agree, and what do they say together? Inputs of the two models that name the same
  * cause are one and cancel from the difference; they do not cancel from the mean, which can never be better than they are.
@@ -41,7 +50,7 @@ export function compareMethods({
   const [a, b] = [propagate({ model: first }), propagate({ model: second })];
   const apart = propagate({ model: weighedSum([first, second], [1, -1]) });
   const { coverageFactor } = coverageOf({ ...wish, degreesOfFreedom: apart.degreesOfFreedom });
-  const difference = estimateOf(first) - estimateOf(second);
+  const difference = differenceOf(estimateOf(first), estimateOf(second));
   const [ua2, ub2, ud2] = [a, b, apart].map((p) => p.standardUncertainty ** 2) as [number, number, number];
   const covariance = (ua2 + ub2 - ud2) / 2;
   const expanded = coverageFactor * apart.standardUncertainty;

@@ -110,6 +110,15 @@ describe('two sheets', () => {
     expect(pairLines(apart)[0]).toMatchObject({ ratio: 'infinite', verdict: 'They do not agree' });
   });
 
+  test('that say the same by another way are not called different for what the arithmetic leaves', () => {
+    const meter = { label: 'Meter', amount: '0.5' };
+    const pad = { label: 'Pad', kind: 'pad', loss: '19.4', amount: '0' } as const;
+    // 7.7 and 19.4 are 27.1, and a hair less in a computer
+    const alike = compared([sheet('27.1 dBm', [meter]), sheet('7.7 dBm', [meter, pad])], { same: ['Meter'] });
+    expect(pair(alike)).toMatchObject({ difference: 0, compatible: true });
+    expect(answersOf(alike)[1]?.words).toBe('nothing that is not shared makes them differ');
+  });
+
   test('that name one cause share it, unless the reader says otherwise', () => {
     const cause = (label: string): Typing['links'] => [{ label, amount: '0.5', cause: 'laboratory' }];
     const sheets = [sheet('27 dBm', cause('Meter')), sheet('27 dBm', cause('Another'))];

@@ -201,6 +201,23 @@ describe('two methods on one transmitter', () => {
     expect(turned.mean.value).toBeCloseTo(27, 12);
   });
 
+  test('levels that only the arithmetic keeps apart differ by nothing, others by what they differ', () => {
+    const exact = (constant: number) => method(constant, []);
+    expect(0.1 + 0.2).not.toBe(0.3);
+    for (const [one, other] of [
+      [0.1 + 0.2, 0.3],
+      [-7.7 - 19.4, -27.1],
+    ] as const)
+      expect(compareMethods({ first: exact(one), second: exact(other) })).toMatchObject({
+        difference: 0,
+        normalisedError: undefined,
+        compatible: true,
+      });
+    const apart = compareMethods({ first: exact(27 + 1e-9), second: exact(27) });
+    expect(apart.difference).toBeCloseTo(1e-9, 12);
+    expect(apart.compatible).toBe(false);
+  });
+
   test('two methods that share everything can only be equal', () => {
     const both = (constant: number) => method(constant, [limited('all', 0.2, { cause: 'all' })]);
     expect(compareMethods({ first: both(27), second: both(27) })).toMatchObject({
