@@ -142,6 +142,24 @@ describe('what arrives at the instrument', () => {
     });
   });
 
+  it('is told with the digits that show it where it is barely too much', () => {
+    // 5 V RMS into 50 ohm, 26.9897 dBm, are 7.0711 V of crest
+    const scope = textOf({
+      method: 'oscilloscope',
+      sheet: { scopeBandwidth: '100', probeBandwidth: '', largestPeak: '7.07' },
+      points: [{ specification: 'atMost', highest: '26.9897', readings: '1 Vpp', frequency: '3.58' }],
+    });
+    expect(scope).toContain('7.071 V (peak of the wave): it stands 7.070 V only: it would be damaged.');
+    const meter = (damage: string) =>
+      textOf({ points: upTo('20'), sheet: { damage }, links: [{ label: 'Meter', amount: '0.1' }] });
+    expect(meter('19.97')).toContain(
+      'gets 20.00 dBm: 0.03 dB above the 19.97 dBm it stands: it would be damaged',
+    );
+    expect(meter('20.04')).toContain('gets 20.0 dBm: 0.04 dB below the 20.0 dBm it stands.');
+    const rated = textOf({ points: upTo('30'), links: [{ ...PAD, amount: '0', rated: '996 mW' }] });
+    expect(rated).toContain('gets 1.00 W and turns 990 mW of it into heat; rated 996 mW only: too little.');
+  });
+
   it('at a peak detector is twice the crest in reverse on its diode: 30 dBm into 50 ohm are 20 V', () => {
     // sqrt(2 x 1 W x 50 ohm) = 10 V of crest
     const detector = (largestReverse: string) =>

@@ -9,9 +9,10 @@ import {
 import type { MethodKind } from '../../sheet/method.ts';
 import { readingOf } from '../../sheet/scatter.ts';
 import type { Sheet } from '../../sheet/sheet.ts';
+import { againstLimit, cautionNumber } from '../../text/caution-numbers.ts';
 import { isolated } from '../../text/isolate.ts';
-import { powerText } from '../../text/power-text.ts';
-import { dbText, levelText, quantityText } from '../../text/quantity-text.ts';
+import { decimalsFor } from '../../text/place.ts';
+import { dbText } from '../../text/quantity-text.ts';
 import type { Style } from '../../text/style.ts';
 import { cautionStrings as strings } from './caution-strings.ts';
 
@@ -26,9 +27,9 @@ export interface CautionWords {
 /** A part that takes less than this stays cold, in watts: only parts meant to take power, or that get hot, are told. */
 const COLD_W = 0.1;
 
-const watts = (style: Style, powerW: number): string => powerText(style, { powerW, digits: 2 });
-const level = (style: Style, levelDbm: number): string => levelText(style, { levelDbm, decimals: 1 });
-const volts = (style: Style, value: number): string => quantityText(style, { value, decimals: 1, unit: 'V' });
+const { power: watts, level } = cautionNumber;
+/** Decimals beyond which what is left up to a limit, or over it, is none. */
+const MOST_DECIMALS = 4;
 
 /** By which method a sheet is. */
 export const methodOf = (sheet: Sheet): MethodKind => readingOf(sheet).setup.method;
@@ -77,45 +78,54 @@ export function cautionWords(
     if (caution.code === 'padHeat')
       return { key: `heat-${caution.id}`, text: heatWords(style, caution, labelOf(caution.id)), exceeded };
     const { without, code } = caution;
-    const what = arrivingWords(style, caution);
+    const { what, tail } = arrivingWords(style, caution);
     const head =
       without === undefined
         ? strings.gets(strings.instrument[methodOf(sheet)], what)
         : strings.without({ label: labelOf(without), what });
-    const tail = code === 'inputLevel' ? levelTail(style, caution) : voltsTail(style, caution);
     return { key: `${code}-${without ?? 'all'}`, text: `${head}: ${tail}.`, exceeded };
   });
 }
 
 function heatWords(style: Style, { incident, heat, rating, status }: PadHeat, label: string): string {
-  const head = strings.heat({ label, incident: watts(style, incident), heat: watts(style, heat) });
-  const rated = rating && watts(style, rating.power);
-  const tail =
-    rated === undefined
-      ? strings.unrated
-      : status === 'exceeded'
-        ? strings.overrated(rated)
-        : strings.rated(rated);
-  return `${head}; ${tail}.`;
+  const isInput = rating?.of === 'input';
+  const value = isInput ? incident : heat;
+  const rated = againstLimit(style, 'power', { value, limit: rating?.power, status });
+  const head = strings.heat({
+    label,
+    incident: isInput ? rated.value : watts(style, incident),
+    heat: isInput ? watts(style, heat) : rated.value,
+  });
+  if (rated.limit === undefined) return `${head}; ${strings.unrated}.`;
+  return `${head}; ${status === 'exceeded' ? strings.overrated(rated.limit) : strings.rated(rated.limit)}.`;
 }
 
-function arrivingWords(style: Style, caution: InputLevel | InputVolts): string {
-  if (caution.code === 'inputLevel') return level(style, caution.level);
-  const text = volts(style, caution.volts);
-  return caution.code === 'inputPeak' ? strings.peak(text) : strings.reverse(text);
+interface Arriving {
+  readonly what: string;
+  /** What that is to the instrument. */
+  readonly tail: string;
 }
 
-function levelTail(style: Style, { margin, damageLevel, status }: InputLevel): string {
-  if (margin === undefined || damageLevel === undefined) return strings.noDamageLevel;
-  const room = {
-    margin: dbText(style, { db: Math.abs(margin), decimals: 1 }),
-    damage: level(style, damageLevel),
-  };
-  return status === 'exceeded' ? strings.beyond(room) : strings.margin(room);
+const arrivingWords = (style: Style, caution: InputLevel | InputVolts): Arriving =>
+  caution.code === 'inputLevel' ? levelWords(style, caution) : voltsWords(style, caution);
+
+/** Decibels that are left or too many: where that is little, with the digits that show it. */
+const marginText = (style: Style, db: number): string =>
+  dbText(style, {
+    db,
+    decimals: db > 10 ** -MOST_DECIMALS ? Math.max(1, decimalsFor(db) - 1) : 1,
+  });
+
+function levelWords(style: Style, { level: arriving, margin, damageLevel, status }: InputLevel): Arriving {
+  const { value, limit } = againstLimit(style, 'level', { value: arriving, limit: damageLevel, status });
+  if (margin === undefined || limit === undefined) return { what: value, tail: strings.noDamageLevel };
+  const room = { margin: marginText(style, Math.abs(margin)), damage: limit };
+  return { what: value, tail: status === 'exceeded' ? strings.beyond(room) : strings.margin(room) };
 }
 
-function voltsTail(style: Style, { largest, status }: InputVolts): string {
-  if (largest === undefined) return strings.noDamageLevel;
-  const text = volts(style, largest);
-  return status === 'exceeded' ? strings.tooMuch(text) : strings.within(text);
+function voltsWords(style: Style, { code, volts, largest, status }: InputVolts): Arriving {
+  const { value, limit } = againstLimit(style, 'volts', { value: volts, limit: largest, status });
+  const what = code === 'inputPeak' ? strings.peak(value) : strings.reverse(value);
+  if (limit === undefined) return { what, tail: strings.noDamageLevel };
+  return { what, tail: status === 'exceeded' ? strings.tooMuch(limit) : strings.within(limit) };
 }

@@ -1,26 +1,26 @@
 import type { Caution, CautionStatus } from '#compute';
-import { powerText } from '../power-text.ts';
-import { levelText, quantityText } from '../quantity-text.ts';
+import { type AgainstLimit, againstLimit, type CautionKind, cautionNumber } from '../caution-numbers.ts';
 import type { Style } from '../style.ts';
 import { line, type Piece } from './piece.ts';
-
-/** Digits of a heat or a power in a caution: what it warns of is never known better. */
-const DIGITS = 2;
 
 type Part = string | Piece | ((style: Style) => string);
 
 const power =
   (powerW: number) =>
   (style: Style): string =>
-    powerText(style, { powerW, digits: DIGITS });
-const volts =
-  (value: number) =>
-  (style: Style): string =>
-    quantityText(style, { value, decimals: 1, unit: 'V' });
-const level =
-  (levelDbm: number) =>
-  (style: Style): string =>
-    levelText(style, { levelDbm, decimals: 1 });
+    cautionNumber.power(style, powerW);
+
+/** A number of a caution and its limit, each as a part. */
+function numbers(
+  kind: CautionKind,
+  given: AgainstLimit,
+): { readonly value: Part; readonly limit: Part | undefined } {
+  const texts = (style: Style) => againstLimit(style, kind, given);
+  return {
+    value: (style) => texts(style).value,
+    limit: given.limit === undefined ? undefined : (style) => texts(style).limit ?? '',
+  };
+}
 
 /** "more than 1.0 W, its rating", "its rating is 1.0 W", "no rating is stated". */
 function against(status: CautionStatus, name: string, limit: Part | undefined): readonly Part[] {
@@ -31,29 +31,31 @@ function against(status: CautionStatus, name: string, limit: Part | undefined): 
 function parts(caution: Caution, labelOf: (id: string) => string): readonly Part[] {
   if (caution.code === 'padHeat') {
     const { id, heat, incident, rating, status } = caution;
-    const name = rating?.of === 'input' ? 'rated input power' : 'rated heat';
+    const isInput = rating?.of === 'input';
+    const name = isInput ? 'rated input power' : 'rated heat';
+    const rated = numbers('power', { value: isInput ? incident : heat, limit: rating?.power, status });
     return [
       { foreign: labelOf(id) },
       ': ',
-      power(incident),
+      isInput ? rated.value : power(incident),
       ' in, ',
-      power(heat),
+      isInput ? power(heat) : rated.value,
       ' of heat',
-      ...against(status, name, rating && power(rating.power)),
+      ...against(status, name, rated.limit),
     ];
   }
   const where: readonly Part[] =
     caution.without === undefined
       ? ['At the input: ']
       : ['Without ', { foreign: labelOf(caution.without) }, ', at the input: '];
+  const { status } = caution;
   if (caution.code === 'inputLevel') {
-    const { damageLevel } = caution;
-    const limit = damageLevel === undefined ? undefined : level(damageLevel);
-    return [...where, level(caution.level), ...against(caution.status, 'damage level', limit)];
+    const { value, limit } = numbers('level', { value: caution.level, limit: caution.damageLevel, status });
+    return [...where, value, ...against(status, 'damage level', limit)];
   }
   const what = caution.code === 'inputPeak' ? ' peak' : ' reverse voltage on the diode';
-  const limit = caution.largest === undefined ? undefined : volts(caution.largest);
-  return [...where, volts(caution.volts), what, ...against(caution.status, 'largest', limit)];
+  const { value, limit } = numbers('volts', { value: caution.volts, limit: caution.largest, status });
+  return [...where, value, what, ...against(status, 'largest', limit)];
 }
 
 /** A caution as a line of a summary; computed by the sums, only worded here. */

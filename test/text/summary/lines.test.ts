@@ -231,6 +231,16 @@ describe('cautions', () => {
     );
   });
 
+  test('about what is barely too much have the digits that show it', () => {
+    const over = { level: levelDbm(20.03), margin: gainDb(-0.03), without: undefined } as const;
+    expect(caution({ ...input, ...over, status: 'exceeded' })).toBe(
+      'Caution. At the input: 20.03 dBm: TOO MUCH, damage level 20.00 dBm.',
+    );
+    expect(caution({ ...heat, rating: { power: powerW(0.6938), of: 'heat' }, status: 'exceeded' })).toBe(
+      'Caution. First pad: 700 mW in, 694.0 mW of heat: TOO MUCH, rated heat 693.8 mW.',
+    );
+  });
+
   test('about volts say which', () => {
     const volts = {
       volts: voltsPeak(8.4),
