@@ -13,6 +13,7 @@ const together = (...megahertz: readonly number[]): number =>
 describe('the numbers of the lesson on joining, each by hand', () => {
   it('are what meters for direct voltage take', () => {
     expect(joined('needle')).toBe(`${minus}20.0${nb}%`);
+    expect(joined('digitalOhms'), 'as the choice of the meter names it').toBe(`10${nb}MΩ`);
     expect(joined('needleOhms')).toBe(`200${nb}kΩ`);
     expect(joined('needleHigh')).toBe(`${minus}50.0${nb}%`);
     expect(joined('digital')).toBe(`${minus}${((100 * 50) / 10_050).toFixed(1)}${nb}%`);

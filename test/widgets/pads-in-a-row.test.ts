@@ -168,5 +168,12 @@ describe('a share in words', () => {
     expect(shareText('shown', 3e-8)).toBe(`less than 0.01${nb}%`);
     expect(shareText('spoken', 0)).toBe('less than 0.01 percent');
     expect(shareText('shown', 1)).toBe(`100${nb}%`);
+    expect(shareText('shown', 1 - 1e-12)).toBe(`100${nb}%`);
+  });
+
+  it('is not said to be all where a little is missing', () => {
+    expect(shareText('shown', 0.9996)).toBe(`99.96${nb}%`);
+    expect(shareText('shown', 0.99994)).toBe(`more than 99.99${nb}%`);
+    expect(shareText('shown', 0.999999)).toBe(`more than 99.99${nb}%`);
   });
 });

@@ -25,6 +25,7 @@ export function joinedValues(): Readonly<Record<string, () => string>> {
   const onefold: Joining = { ...needle, meter: 'probe1', megahertz: 1.5, resistanceOhm: 1000 };
   return {
     needle: () => percent(errorOf(needle)),
+    digitalOhms: () => `${numberText('shown', { value: METER_KOHM.digital / 1000, decimals: 0 })}\u00a0MΩ`,
     needleOhms: () => amount(METER_KOHM.needle, 0, 'kohm'),
     needleHigh: () => percent(errorOf({ ...needle, sourceKohm: 200 })),
     digital: () => percent(errorOf({ ...needle, meter: 'digital' })),

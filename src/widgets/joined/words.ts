@@ -26,11 +26,16 @@ const DECIMALS = { percent: 1, dB: 2 } as const;
 const errorText = (style: Style, unit: InRange['unit'], value: number): string =>
   changeText(style, { value, decimals: DECIMALS[unit], unit });
 
+/** As it stands beside its name, and on meters. */
+const megohms = (style: Style, kilohms: number): string =>
+  `${numberText(style, { value: kilohms / 1000, decimals: 0 })}\u00a0MΩ`;
+
 function whyText(style: Style, meter: MeterKind): string {
   switch (meter) {
     case 'digital':
+      return strings.why.digital(megohms(style, METER_KOHM.digital));
     case 'needle':
-      return strings.why[meter](quantityText(style, { value: METER_KOHM[meter], decimals: 0, unit: 'kohm' }));
+      return strings.why.needle(quantityText(style, { value: METER_KOHM.needle, decimals: 0, unit: 'kohm' }));
     case 'alternating':
       return strings.why.alternating;
     case 'probe1':

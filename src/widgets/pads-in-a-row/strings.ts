@@ -44,6 +44,7 @@ export const strings = {
   rare: (share: string): string => `${share} come near`,
   rareWords: 'of all sums lie in the last tenth of the guarantee, at either end',
   rarely: (share: string): string => `less than ${share}`,
+  nearly: (share: string): string => `more than ${share}`,
   beyondOpen: (share: string): string => `${share} farther out`,
   beyondOpenWords: 'of all sums lie beyond the stated numbers end to end: the meter’s U has values beyond it',
   standard: (text: string): string => `u = ${text}`,

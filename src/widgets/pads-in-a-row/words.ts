@@ -14,6 +14,8 @@ type Answers = readonly [Answer, Answer, Answer];
 
 /** The smallest share of sums, in percent, that is given as a number. */
 const LEAST_PERCENT = 0.01;
+/** A share of sums, in percent, that misses 100 by no more is all of them. */
+const NOISE_PERCENT = 1e-6;
 /** Below this, in percent, two places would leave one digit. */
 const SMALL_PERCENT = 0.1;
 
@@ -27,13 +29,16 @@ export function shareText(style: Style, share: number): string {
   const percent = 100 * share;
   const text = (value: number, decimals: number): string => percentText(style, { percent: value, decimals });
   if (percent < LEAST_PERCENT) return strings.rarely(text(LEAST_PERCENT, 2));
+  if (percent > 100 - NOISE_PERCENT) return text(100, 0);
+  if (percent > 100 - LEAST_PERCENT) return strings.nearly(text(100 - LEAST_PERCENT, 2));
   return text(percent, decimalsOf(percent));
 }
 
-/** Two digits of a share that is small, one place for what is near a hundred. */
+/** Two digits of a share that is small, one place for what is near a hundred, two where one would say a hundred. */
 function decimalsOf(percent: number): number {
   if (percent < 1) return percent < SMALL_PERCENT ? 3 : 2;
-  return percent < 10 || (percent > 99 && percent < 100) ? 1 : 0;
+  if (percent > 99.9) return 2;
+  return percent < 10 || percent > 99 ? 1 : 0;
 }
 
 const isEndless = ({ says, meter }: RowState): boolean => says === 'certificate' && meter > 0;
