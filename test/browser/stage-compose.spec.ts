@@ -35,6 +35,20 @@ test('steps are picked, put in order, taken out, kept, and carried by the addres
   expect(await picked(other)).toEqual(told);
 });
 
+test('a talk that is put together in two windows has the steps of both', async ({ page, context }) => {
+  await page.goto(compose);
+  const other = await context.newPage();
+  await other.goto(compose);
+  await pick(page, lesson, 'One rung decides');
+  await expect.poll(() => picked(other)).toHaveLength(1);
+  await pick(other, 'Two pads into a receiver', 'The answer');
+  const both = [expect.stringMatching(/^One rung decides/), expect.stringMatching(/^The answer/)];
+  await expect.poll(() => picked(page)).toEqual(both);
+  await expect(page.locator('#talk-says')).toContainText('Another window has changed your talk');
+  await page.getByRole('link', { name: 'As it was before' }).click();
+  await expect.poll(() => picked(page)).toHaveLength(1);
+});
+
 test('a talk is saved as a file and opened again, and another file is refused with a reason', async ({
   page,
 }) => {
