@@ -1,4 +1,4 @@
-import type { Amount, Asked } from '../offline/messages.ts';
+import type { Amount, Asked, Told } from '../offline/messages.ts';
 import { sizeText } from '../text/size-text.ts';
 import { offlineStrings } from './offline-strings.ts';
 
@@ -20,16 +20,26 @@ function containerHere(): ServiceWorkerContainer | undefined {
   }
 }
 
-/** Says in the place how much of the site is kept in this browser, and follows until it is. */
+/** Says in the place how much of the site is kept in this browser, and follows until it is; and where what came was not what was built. */
 export async function tellAmount(place: HTMLElement): Promise<void> {
   const container = containerHere();
   if (!container) {
     place.textContent = isSecureContext ? offlineStrings.unable : offlineStrings.insecure;
     return;
   }
-  place.textContent = offlineStrings.notYet;
+  let kept = offlineStrings.notYet;
+  let isAltered = false;
+  const say = (): void => {
+    place.textContent = isAltered ? `${kept} ${offlineStrings.altered}` : kept;
+  };
+  say();
+  container.addEventListener('message', ({ data }: MessageEvent<Told>) => {
+    isAltered ||= data.notKept === 'altered';
+    say();
+  });
   const { active } = await container.ready;
   if (!active) return;
   const { files, bytes } = await amountOf(active);
-  place.textContent = offlineStrings.kept(files, sizeText(bytes));
+  kept = offlineStrings.kept(files, sizeText(bytes));
+  say();
 }

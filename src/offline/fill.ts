@@ -44,6 +44,7 @@ async function fetched(
   const isMissingPage = path === '404.html' && response.status === 404;
   if (isMissingPage && !isOurs) return undefined;
   // some hosts send their page for wrong addresses as one
+  if (!isOurs && response.ok) throw new NotKeptError('altered', path);
   if (!isOurs || !(response.ok || isMissingPage)) throw new Error(`${path}: ${response.status}`);
   // what came by way of another address may not answer for this one
   return response.redirected ? new Response(response.body, { headers: response.headers }) : response;

@@ -1,5 +1,8 @@
-/** Why the site is not kept: the browser has no room for it, keeps nothing, or the network failed (then the next visit goes on). */
-export type NotKept = 'full' | 'refused' | 'network';
+/**
+ * Why the site is not kept: the browser has no room for it, keeps nothing, the network failed, or what came is not what was built. Of the
+ * last two the next visit goes on.
+ */
+export type NotKept = 'full' | 'refused' | 'network' | 'altered';
 
 /** What the worker tells every page of the site. */
 export interface Told {

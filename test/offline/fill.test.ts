@@ -58,7 +58,7 @@ describe('keeping a site', () => {
       host({ ...files, [path]: '<h1>Welcome to the network of the hut</h1>' }).fetch;
     for (const path of Object.keys(files)) {
       const cache = new MemoryCache();
-      expect(await whyNot(fill(place(cache, listed(files), login(path)))), path).toBe('network');
+      expect(await whyNot(fill(place(cache, listed(files), login(path)))), path).toBe('altered');
       expect([...cache.held.keys()].filter((url) => url.startsWith(`${origin}/${path}?`))).toEqual([]);
       expect(await whyNot(fill(place(cache, listed(files), host(files).fetch)))).toBe('kept');
       expect(await textOf(place(cache, listed(files), gone), '')).toBe('start');
@@ -68,7 +68,7 @@ describe('keeping a site', () => {
   test('waits for the rest of a version of which the host has only a part', async () => {
     const cache = new MemoryCache();
     const { fetch } = host({ ...files, 'learn/': 'lessons of the version before' });
-    expect(await whyNot(fill(place(cache, listed(files), fetch)))).toBe('network');
+    expect(await whyNot(fill(place(cache, listed(files), fetch)))).toBe('altered');
     await fill(place(cache, listed(files), host(files).fetch));
     expect(await textOf(place(cache, listed(files), gone), 'learn/')).toBe('lessons');
   });
@@ -89,7 +89,7 @@ describe('keeping a site', () => {
     expect(await pageAfter(404, 'no such page')).toBe('kept: no such page');
     expect(await pageAfter(404, 'the host’s own words')).toBe('kept: error');
     expect(await pageAfter(500, 'no such page')).toBe('network: error');
-    expect(await pageAfter(200, 'the start page')).toBe('network: error');
+    expect(await pageAfter(200, 'the start page')).toBe('altered: error');
   });
 
   test('takes out what it put in where there is no room', async () => {
