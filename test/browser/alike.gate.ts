@@ -23,7 +23,7 @@ const show = (page: Page, html: string): Promise<void> =>
   }, html);
 
 /** What axe objects to in the main part, by the same rules as everywhere. */
-const inMain = (page: Page): Promise<readonly string[]> => violations(page, undefined, 'main');
+const inMain = (page: Page): Promise<readonly string[]> => violations(page, undefined, ['main']);
 
 visits.forEach((some, at) => {
   test(`pages that are made alike pass axe as they were written, visit ${at + 1}`, async ({ page }) => {

@@ -1,5 +1,20 @@
-import AxeBuilder from '@axe-core/playwright';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import type { Page } from '@playwright/test';
+import type { AxeResults, RunOptions } from 'axe-core';
+
+/** What is looked at and what is left out, by their selectors; the whole page where no part is named. */
+interface Parts {
+  readonly include?: string[];
+  readonly exclude: string[];
+}
+
+declare global {
+  interface Window {
+    /** The checker, once it has been brought into the page. */
+    axe: { run(parts: Parts, options: RunOptions): Promise<AxeResults> };
+  }
+}
 
 /** Rules that axe leaves off by default, being young or stricter than WCAG 2.2 AA. */
 const stricter = [
@@ -18,14 +33,31 @@ export const onColours = ['color-contrast', 'link-in-text-block'];
 /** What formulas are drawn with: hidden from a screen reader, and in the colour of the words around (`coloured`). */
 export const typeset = '.katex-html';
 
-/** What axe objects to, by all its rules or by some, on the whole page or in a part of it. */
-export async function violations(page: Page, only?: readonly string[], part?: string): Promise<string[]> {
-  // axe runs in the page and brings back what it objects to; what passes it would take longer to carry than to find
-  const axe = new AxeBuilder({ page }).setLegacyMode(true).exclude(typeset);
-  if (part !== undefined) axe.include(part);
-  const which = only ? { runOnly: [...only] } : { rules };
-  const found = await axe.options({ ...which, resultTypes: ['violations'] }).analyze();
-  return found.violations.map(
-    ({ id, help, nodes }) => `${id}: ${help}: ${nodes.map(({ html }) => html).join(' | ')}`,
+const script = readFileSync(fileURLToPath(import.meta.resolve('axe-core/axe.min.js')), 'utf8');
+
+/** Brings axe into the page and the frames in it, where it is not there yet: its script is long, and a page is looked at several times. */
+async function bringAxe(page: Page): Promise<void> {
+  for (const frame of page.frames())
+    if (!(await frame.evaluate(() => 'run' in (window.axe ?? {})))) await frame.evaluate(script);
+}
+
+/** What axe objects to, by all its rules or by some, on the whole page or in parts of it. */
+export async function violations(
+  page: Page,
+  only?: readonly string[],
+  parts: readonly string[] = [],
+): Promise<string[]> {
+  await bringAxe(page);
+  const within: Parts = { exclude: [typeset], ...(parts.length > 0 && { include: [...parts] }) };
+  const which: RunOptions = only ? { runOnly: [...only] } : { rules };
+  return page.evaluate(
+    async ([named, options]) => {
+      // what passes is not gathered: that would take longer than to find what does not
+      const found = await window.axe.run(named, { ...options, resultTypes: ['violations'] });
+      return found.violations.map(
+        ({ id, help, nodes }) => `${id}: ${help}: ${nodes.map(({ html }) => html).join(' | ')}`,
+      );
+    },
+    [within, which] as const,
   );
 }

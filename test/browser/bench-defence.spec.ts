@@ -1,4 +1,3 @@
-import AxeBuilder from '@axe-core/playwright';
 import type { Locator, Page } from '@playwright/test';
 import { decodeEntries } from '../../src/bench/address/address.ts';
 import { linkStrings } from '../../src/bench/form/link-strings.ts';
@@ -12,6 +11,7 @@ import { simulationPartStrings } from '../../src/bench/words/simulation-strings.
 import { tryStrings } from '../../src/bench/words/try-strings.ts';
 import { strings as simulationStrings } from '../../src/widgets/simulation/strings.ts';
 import { awake } from './awake.ts';
+import { violations } from './axe.ts';
 import { expect, test } from './site.ts';
 
 const open = async (page: Page, hash = ''): Promise<void> => {
@@ -239,9 +239,6 @@ test('what is unfolded passes the rules of accessibility and fits a telephone', 
   const tried = await unfold(page, simulationPartStrings);
   await press(tried, simulationStrings.start);
   await expect(tried.getByRole('row')).toHaveCount(4, { timeout: 30_000 });
-  const { violations } = await new AxeBuilder({ page }).include('.defence').include('.record-part').analyze();
-  expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' | ')}`)).toEqual(
-    [],
-  );
+  expect(await violations(page, undefined, ['.defence', '.record-part'])).toEqual([]);
   expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0);
 });
