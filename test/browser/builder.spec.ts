@@ -31,10 +31,13 @@ test('a reader takes a rung out, adds one and names it; figure, table and addres
 });
 
 test('a reader who asks for it without a network is told so, and may ask again', async ({
-  page,
-  context,
+  browser,
+  baseURL,
 }) => {
-  await openAt(page, LESSON);
+  // a context of its own: that one fetch fails is what is wanted here
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  await openAt(page, new URL(LESSON, baseURL).href);
   await context.setOffline(true);
   const build = page.getByRole('button', { name: 'Build a chain of your own' });
   await build.click();
@@ -42,4 +45,5 @@ test('a reader who asks for it without a network is told so, and may ask again',
   await context.setOffline(false);
   await build.click();
   await expect(page.locator('.builder')).toBeFocused();
+  await context.close();
 });
