@@ -1,6 +1,6 @@
 /** Words around the figure that a reader takes along. */
 export const figureStrings = {
-  intro: 'The figure as a picture, with result, assumptions and address drawn in:',
+  intro: 'The figure as it stands above, as a picture with result, assumptions and address drawn in:',
   copy: 'Copy the picture',
   png: 'Save it as PNG',
   svg: 'Save it as SVG',

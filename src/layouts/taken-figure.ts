@@ -10,24 +10,35 @@ import { shownFigure } from './shown-figure.ts';
 /** What a page wrote down of the sheet, as the attributes of an element hold it. */
 type Written = Readonly<Record<string, string | undefined>>;
 
-const wishOf = ({ fragment = '', assumptions = '', address = '', version = '' }: Written): FigureWish => ({
+const wishOf = ({
+  fragment = '',
+  links = '',
+  assumptions = '',
+  version = '',
+  ...of
+}: Written): FigureWish => ({
   fragment,
+  linkIds: links.split(' '),
+  query: location.search,
   assumptions: assumptions.split('\n'),
-  address,
+  address: addressOf(of),
   version,
   decimal: keptDecimal(),
 });
+
+/** Address of the page with what was changed in it. */
+const addressOf = ({ address = '' }: Written): string => `${address}${location.search}`;
 
 /** The figure of the sheet that the page wrote down, or where it wrote none, the one that it shows. */
 function pictureFor(written: Written): Picture {
   if (written.fragment !== undefined) return figureOfAddress(wishOf(written));
   const figure = document.querySelector('#figure');
   if (figure === null) throw new RangeError('pictureFor: the page must show a figure, got none');
-  const { title = '', assumptions = '', address = '', version = '' } = written;
+  const { title = '', assumptions = '', version = '' } = written;
   return shownFigure(figure, {
     title,
     assumptions: assumptions.split('\n'),
-    address: `${address}${location.search}`,
+    address: addressOf(written),
     version,
   });
 }

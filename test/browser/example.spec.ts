@@ -56,6 +56,17 @@ test('an address with numbers of the reader’s own opens the example’s figure
   await expect(page.locator('figure')).toContainText('1.34');
 });
 
+test('whoever comes by changed numbers is told that the rest of the page has the example’s', async ({
+  page,
+}) => {
+  for (const address of ['two-pads-into-a-receiver/?re=1.5&v=1', 'swr-of-a-whip/?d=30&v=1']) {
+    await openAt(page, `/examples/${address}`);
+    const note = page.locator('section:has(#figure) > .figure-follows');
+    await expect(note).toContainText('all other numbers stay the example’s');
+    await expect(note.getByRole('link')).toHaveAttribute('href', /\/bench\/#/);
+  }
+});
+
 test('a percentage that is typed stays a percentage, and goes into the address', async ({ page }) => {
   await openAt(page, '/examples/oscilloscope-on-a-load/');
   const field = page.getByRole('textbox', { name: 'Gain of the oscilloscope: what it adds' });

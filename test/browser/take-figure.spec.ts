@@ -57,6 +57,24 @@ test('a figure that is no chain goes out as it is shown, with what was changed a
   expect(picture.bytes.length).toBeGreaterThan(20_000);
 });
 
+test('the picture of a chain has what was changed in it, with the address of that', async ({ page }) => {
+  const changed = '/examples/two-pads-into-a-receiver/?re=1.5&v=1';
+  await openAt(page, changed);
+  const half = (await page.locator('.band-number').last().textContent())?.replaceAll('\u00a0', ' ');
+  expect(half, 'as prepared it is 2.5 dB').toBe('±1.9 dB');
+  const words = (await saved(page, strings.svg)).bytes
+    .toString()
+    .replaceAll('\u00a0', ' ')
+    .replaceAll(/<[^>]*>/g, ' ')
+    .replaceAll('&amp;', '&');
+  expect(words).toContain(`26.8 dBm ${half}`);
+  expect(words.replaceAll(/\s+/g, '')).toContain(changed);
+  await openAt(page, '/examples/oscilloscope-on-a-load/?ga=1&v=1');
+  const gain = (await page.locator('.band-number').last().textContent())?.replaceAll('\u00a0', ' ');
+  expect(gain).toMatch(/^±0\.\d+ dB$/);
+  expect((await saved(page, strings.svg)).bytes.toString().replaceAll('\u00a0', ' ')).toContain(gain ?? '');
+});
+
 test('the figure is copied as a picture, and the page says so', async ({ page, context }) => {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
   await page.goto(some[0]?.path ?? '/examples/');

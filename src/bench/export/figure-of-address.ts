@@ -1,5 +1,8 @@
 import type { Picture } from '../../exchange/picture.ts';
+import { measurementOf, sheetAt } from '../../sheet/at-point.ts';
+import type { Measurement } from '../../sheet/measurement.ts';
 import type { Decimal } from '../../text/style.ts';
+import { readBand } from '../../widgets/reading-band/band-address.ts';
 import { decodeEntries } from '../address/address.ts';
 import { readMeasurement } from '../read/read-measurement.ts';
 import { pointResult } from '../results/point-result.ts';
@@ -16,14 +19,39 @@ export interface FigureWish {
   /** Version of the site that works it out. */
   readonly version: string;
   readonly decimal?: Decimal;
+  /** What stands behind the page's address, with what a reader has changed in the figure. */
+  readonly query?: string;
+  /** The page's own names of the links, in their order: by them the query says what it changes. */
+  readonly linkIds?: readonly string[];
+}
+
+/** The sheet with what the query changes in it. The figure of a page and its picture must not say two things. */
+function changedBy(query: string, linkIds: readonly string[], measurement: Measurement): Measurement {
+  const [first] = measurement.points;
+  if (first === undefined || measurement.links.length !== linkIds.length) return measurement;
+  const plain = sheetAt(measurement, first.id);
+  const links = plain.links.map((link, at) => ({ ...link, id: linkIds[at] ?? link.id }));
+  const { opened } = readBand(
+    { sheet: { ...plain, links }, showLimits: true, showCurve: false },
+    query,
+    undefined,
+  );
+  return opened === undefined ? measurement : measurementOf(opened.sheet);
 }
 
 /**
  * The first point of a sheet as a picture that stands alone. Needs a document.
  * @throws RangeError for a sheet that cannot be used, or whose method is out of range.
  */
-export function figureOfAddress({ fragment, assumptions, ...words }: FigureWish): Picture {
-  const { measurement } = readMeasurement(decodeEntries(fragment).entries);
+export function figureOfAddress({
+  fragment,
+  assumptions,
+  query = '',
+  linkIds = [],
+  ...words
+}: FigureWish): Picture {
+  const read = readMeasurement(decodeEntries(fragment).entries).measurement;
+  const measurement = read && changedBy(query, linkIds, read);
   const first = measurement?.points[0];
   if (measurement === undefined || first === undefined)
     throw new RangeError(`figureOfAddress: the sheet must be usable, got ${fragment.slice(0, 40)}`);

@@ -13,6 +13,14 @@ export const exampleFrame = {
 export const figureTitle = (slug: string): string =>
   slug === 'load-forgotten' ? 'Measured again, with its load' : exampleFrame.figure;
 
+/** What a reader is told who changes numbers in an example's figure, or comes by an address that does. */
+export const changedStrings = {
+  follows:
+    'If a number in this figure is changed, by you or by the address that you followed, the figure changes and nothing else on this page does: all other numbers stay the example’s. For a whole result with your own,',
+  open: 'open the example with your own numbers',
+  text: 'The text gives the example’s own numbers, whatever was changed in the figure.',
+} as const;
+
 /** Sentences that the page of an example and the wall both say. */
 export const exampleStrings = {
   invented: 'The question, the equipment and every figure given are invented; every result is computed.',
