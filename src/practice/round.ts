@@ -37,6 +37,10 @@ export const isOver = ({ queue, at }: RoundState): boolean => queue.length > 0 &
 /** Whether the question asked now has its answer. */
 const isAnswered = ({ at, went }: RoundState): boolean => went.length > at;
 
+/** Whether the question asked now comes once more later in the round. */
+export const isAskedLater = ({ queue, at }: RoundState): boolean =>
+  queue.slice(at + 1).some(({ id }) => id === queue[at]?.id);
+
 /** Total and pure. What went wrong comes once more at the end, with other numbers. */
 export function reduceRound(state: RoundState, action: RoundAction): RoundState {
   switch (action.type) {

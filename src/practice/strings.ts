@@ -179,8 +179,8 @@ export const strings = {
       `${right} of ${asked} right at the first try${unsure === 0 ? '' : `, ${unsure} of them unsure`}.`,
     mistakes: 'Mistakes on the way, each with the lesson that puts it right',
     more: 'To the beginning',
-    comesBack: (days: number): string =>
-      days <= 1 ? 'It comes back tomorrow.' : `It comes back in ${days} days.`,
+    comesBack: ({ days, inRound }: { days: number; inRound: boolean }): string =>
+      `It comes back ${inRound ? 'at the end of this round, and ' : ''}${days <= 1 ? 'tomorrow' : `in ${days} days`}.`,
     fetching: 'The question is being fetched.',
     unplanned: 'What plans the questions could not be fetched. Check the connection and try again.',
     lost: 'The question could not be fetched. Check the connection and try again.',

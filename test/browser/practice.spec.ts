@@ -130,7 +130,9 @@ test('a round asks in turn, brings a miss back at the end, and the browser knows
   await expect(page.locator('.ask')).toHaveAccessibleDescription(/^Question 1 of \d+ /);
   const count = Number(/of (\d+)/.exec(await page.getByText(/^Question 1 of/).innerText())?.[1]);
   await answer(page, false);
-  await expect(reply(page).getByRole('status')).toHaveText('It comes back tomorrow.');
+  await expect(reply(page).getByRole('status')).toHaveText(
+    'It comes back at the end of this round, and tomorrow.',
+  );
   await expect(page.getByText(`Question 1 of ${count + 1}`)).toBeVisible();
   await page.getByRole('button', { name: 'Next question' }).click();
   await expect(page.getByText(`Question 2 of ${count + 1}`)).toBeVisible();

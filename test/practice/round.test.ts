@@ -4,6 +4,7 @@ import { GRADES } from '../../src/practice/answers.ts';
 import type { ListedQuestion } from '../../src/practice/facts.ts';
 import {
   askedNow,
+  isAskedLater,
   isOver,
   noRound,
   type RoundAction,
@@ -11,6 +12,7 @@ import {
   reduceRound,
   sumOf,
 } from '../../src/practice/round.ts';
+import { strings } from '../../src/practice/strings.ts';
 
 const listed = (...ids: readonly string[]): readonly ListedQuestion[] =>
   ids.map((id) => ({ id, topic: 'ratios' }));
@@ -48,6 +50,17 @@ describe('a round', () => {
     const first = stateAfter([begin, wrong, next, right, next]);
     expect(askedNow(first)).toMatchObject({ id: 'a', again: true });
     expect(isOver(stateAfter([wrong, next], first))).toBe(true);
+  });
+
+  it('knows that what went wrong comes once more, and that what was right or asked again does not', () => {
+    expect(isAskedLater(stateAfter([begin, wrong]))).toBe(true);
+    expect(isAskedLater(stateAfter([begin, right]))).toBe(false);
+    expect(isAskedLater(stateAfter([begin, wrong, next, right, next, wrong]))).toBe(false);
+    expect(isAskedLater(noRound)).toBe(false);
+    expect(strings.round.comesBack({ days: 1, inRound: true })).toBe(
+      'It comes back at the end of this round, and tomorrow.',
+    );
+    expect(strings.round.comesBack({ days: 3, inRound: false })).toBe('It comes back in 3 days.');
   });
 
   it('does not go on before there is an answer, and takes one answer a question', () => {

@@ -11,7 +11,8 @@ const sentencesIn = (words: unknown): readonly string[] => {
 const made: readonly string[] = [
   strings.round.sum({ right: 0, asked: 9, unsure: 0 }),
   strings.round.tally({ due: 3, fresh: 0, resting: 1 }),
-  strings.round.comesBack(1),
+  strings.round.comesBack({ days: 1, inRound: false }),
+  strings.round.comesBack({ days: 2, inRound: true }),
   strings.paper.marks({ right: 0, all: 20 }),
   strings.paper.left(1),
   progressStrings.count({ answers: 1, questions: 1 }),
@@ -62,9 +63,9 @@ describe('the words of practice', () => {
   });
 
   it('say when a question comes back in words that a reader uses', () => {
-    expect(strings.round.comesBack(0)).toBe('It comes back tomorrow.');
-    expect(strings.round.comesBack(1)).toBe('It comes back tomorrow.');
-    expect(strings.round.comesBack(9)).toBe('It comes back in 9 days.');
+    expect(strings.round.comesBack({ days: 0, inRound: false })).toBe('It comes back tomorrow.');
+    expect(strings.round.comesBack({ days: 1, inRound: false })).toBe('It comes back tomorrow.');
+    expect(strings.round.comesBack({ days: 9, inRound: false })).toBe('It comes back in 9 days.');
   });
 
   it('name what a paper was made of', () => {

@@ -2,7 +2,7 @@ import { useRef, useState } from 'preact/hooks';
 import { notedAnswer } from '../answering.ts';
 import { nextSeed } from '../answers.ts';
 import { daysUntil } from '../due.ts';
-import type { Ask, RoundAction, RoundState } from '../round.ts';
+import { type Ask, isAskedLater, type RoundAction, type RoundState } from '../round.ts';
 import type { Standing } from '../schedule.ts';
 import { strings } from '../strings.ts';
 import type { Book } from '../use-book.ts';
@@ -53,7 +53,12 @@ export function Asking({ ask, state, send, leave, book, standing }: AskingProps)
             // until this answer counts, it stands as it stood before
             standing !== undefined &&
             standing.last === answeredAt && (
-              <p>{strings.round.comesBack(daysUntil(standing, new Date().toISOString()))}</p>
+              <p>
+                {strings.round.comesBack({
+                  days: daysUntil(standing, new Date().toISOString()),
+                  inRound: isAskedLater(state),
+                })}
+              </p>
             )
           }
         />
