@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { questionIds, questionOf } from '../../src/questions/index.ts';
 import { type ChoiceAction, chosenOption, noChoice, reduceChoice } from '../../src/widgets/choice/state.ts';
+import { strings } from '../../src/widgets/choice/strings.ts';
 
 const action: fc.Arbitrary<ChoiceAction> = fc.oneof(
   fc.record({ type: fc.constant('choose' as const), option: fc.constantFrom('a', 'b', 'zz') }),
@@ -19,6 +20,15 @@ describe('a choice under any sequence of actions', () => {
       }),
     );
   });
+});
+
+describe('a guess that is kept', () => {
+  it.each(['34.0 dBm', 'By 11 %.'])(
+    'ends what is said of it, whether it is a sentence or not: %s',
+    (guess) => {
+      expect(strings.guess.kept(guess)).toBe(`Read on, or open the answer. Your guess is kept: ${guess}`);
+    },
+  );
 });
 
 describe('an answer', () => {

@@ -4,7 +4,7 @@ export const strings = {
     heading: 'Guess first',
     give: 'Keep my guess',
     answer: 'The answer',
-    kept: (text: string): string => `Your guess is kept: ${text} Read on, or open the answer.`,
+    kept: (text: string): string => `Read on, or open the answer. Your guess is kept: ${text}`,
     verdict: (right: boolean): string =>
       right ? 'That was your guess, and it is right.' : 'Your guess was another.',
   },
