@@ -14,6 +14,7 @@ import { blankSheet } from '../../src/sheet/blank-sheet.ts';
 import { clubSheet } from '../../src/sheet/club.ts';
 import type { Measurement } from '../../src/sheet/measurement.ts';
 import { anyComputed } from './any-measurement.ts';
+import { resultsOf, typedMeasurement } from './typed-sheet.ts';
 
 const club = (): Measurement => measurementOf(clubSheet());
 
@@ -124,6 +125,19 @@ describe('several points', () => {
     expect(rowsOf(markup, 'points')).toHaveLength(4);
     expect([...markup.matchAll(/class="points-chart figure-(wide|narrow)"/g)]).toHaveLength(2);
     expect(textsOf(markup)).toContain('Of the points 3 are inside.');
+  });
+
+  it('have the raw readings of each of them below, for paper', () => {
+    const measurement = typedMeasurement({
+      points: [{ readings: '16,9\n17,0' }, { readings: '16,2 dBm\n42 mW' }, { readings: '7,5 W' }],
+    });
+    const markup = render(<AllPoints points={measurement.points} all={resultsOf(measurement)} />);
+    const [, list = ''] = /<ul class="on-paper">(.*?)<\/ul>/s.exec(markup) ?? [];
+    const items = list.split('</li>').map((item) => textsOf(item).replaceAll('\u00a0', ' '));
+    expect(items[0]).toContain('Point 1: Reading 16.9, 17.0; mean');
+    // turned from another unit: no more digits than any display has
+    expect(items[1]).toContain('Point 2: Reading 16.2000, 16.2325; mean');
+    expect(items[2]).toContain('38.7506 dBm');
   });
 
   it('say which of them are still being worked out', () => {

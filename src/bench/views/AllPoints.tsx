@@ -11,6 +11,7 @@ import {
   pointRows,
   pointsSummary,
 } from '../words/points-words.ts';
+import { LISTED_IN_TEXT, readingSentences } from '../words/reading-words.ts';
 import { shownWords } from '../words/verdict-words.ts';
 
 const FRAMES = ['wide', 'narrow'] as const;
@@ -69,6 +70,16 @@ export function AllPoints({
         </table>
       </section>
       {note && <p class="small">{note}</p>}
+      <ul class="on-paper">
+        {ordered.map(
+          ({ point, label, result }) =>
+            result && (
+              <li key={point.id}>
+                {label}: {readingSentences('shown', result.sheet, LISTED_IN_TEXT).join(' ')}
+              </li>
+            ),
+        )}
+      </ul>
     </>
   );
 }

@@ -10,6 +10,8 @@ import { readingStrings as strings } from './reading-strings.ts';
 
 /** A reading is listed with no more decimals than this. */
 const MOST_DECIMALS = 6;
+/** A reading that was turned from another unit has no last decimal: it is listed with so many digits. */
+const MOST_DIGITS = 6;
 /** Raw readings up to this many are listed one by one on the page. */
 export const LISTED_ON_PAGE = 12;
 /** The same in the copied text, which is the record. */
@@ -48,9 +50,17 @@ export function columnsRead(sheet: Sheet): readonly ReadColumn[] {
 /** Unit of the scatter of readings: that of levels is a ratio. */
 export const scatterUnit = (unit: UnitName): UnitName => (unit === 'dBm' ? 'dB' : unit);
 
+/** As many decimals as were typed; for what was turned from another unit no more digits than any display has. */
+function rawDecimals(value: number): number {
+  const fewest = fewestDecimals(value, MOST_DECIMALS);
+  if (fewest < MOST_DECIMALS || Number(value.toFixed(MOST_DECIMALS)) === value) return fewest;
+  const before = Math.floor(Math.log10(Math.abs(value))) + 1;
+  return Math.min(MOST_DECIMALS, Math.max(0, MOST_DIGITS - before));
+}
+
 /** A raw reading as it was typed, with its unit. */
 export const rawText = (style: Style, value: number, unit: UnitName): string =>
-  quantityText(style, { value, decimals: fewestDecimals(value, MOST_DECIMALS), unit });
+  quantityText(style, { value, decimals: rawDecimals(value), unit });
 
 /** Readings in one sentence a column: listed up to `listed`, else their number, mean, scatter and ends. */
 export const readingSentences = (style: Style, sheet: Sheet, listed: number): readonly string[] =>
@@ -82,7 +92,7 @@ function sentenceOf(style: Style, { name, values, unit }: ReadColumn, listed: nu
       least: rawText(style, leastOf(values), unit),
       most: rawText(style, mostOf(values), unit),
     });
-  const decimals = Math.max(...values.map((value) => fewestDecimals(value, MOST_DECIMALS)));
+  const decimals = Math.max(...values.map(rawDecimals));
   const list = values.map((value) => numberText(style, { value, decimals }));
   return strings.few({ ...sums, list: list.join(signsOf(style).decimal === ',' ? '; ' : ', ') });
 }
