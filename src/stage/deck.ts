@@ -134,5 +134,7 @@ function onKey(event: KeyboardEvent, deck: Deck): void {
   event.stopPropagation();
   if (event.repeat) return;
   if (typeof wish === 'string') obey(deck, wish);
+  // on a blank wall nobody would see the step that is passed; the notes stay in sight and may go on
+  else if (isBlank() && !page.classList.contains('notes-view')) deck.blank(false);
   else deck.go(wish.to);
 }

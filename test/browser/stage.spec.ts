@@ -62,6 +62,16 @@ test('b blanks the wall and brings it back, but not while somebody types', async
   await expect(page.locator('main')).toBeVisible();
 });
 
+test('a clicker pressed on a blank wall shows it again, and passes no step unseen', async ({ page }) => {
+  await open(page, '#rungs');
+  await page.keyboard.press('b');
+  await page.keyboard.press('PageDown');
+  await expect(page.locator('main')).toBeVisible();
+  expect(await shown(page)).toEqual(['rungs']);
+  await page.keyboard.press('PageUp');
+  expect(await shown(page)).not.toEqual(['rungs']);
+});
+
 test('plus and minus change the band in one press, the field to any value, and reset goes back', async ({
   page,
 }) => {
