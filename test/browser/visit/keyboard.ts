@@ -26,24 +26,23 @@ const listControls = (page: Page): Promise<string[]> =>
     return wished;
   });
 
-/** What has the focus, in the words of the list; nothing when the focus has left the page's controls. */
-const focused = (page: Page): Promise<string | undefined> =>
-  page.evaluate(() => {
-    const node = document.activeElement;
-    return node && node !== document.body ? window.controls.keyOf(node) : undefined;
-  });
+interface Focused {
+  /** What has the focus, in the words of the list. */
+  readonly key: string;
+  /** Whether it draws an outline of its own of at least a pixel. */
+  readonly isOutlined: boolean;
+}
 
-/** Whether the focused control draws an outline of its own of at least a pixel. */
-const drawsOutline = (page: Page): Promise<boolean> =>
+/** What has the focus; nothing when the focus has left the page's controls. Asked once for each press: a question from outside costs most. */
+const focused = (page: Page): Promise<Focused | undefined> =>
   page.evaluate(() => {
     const node = document.activeElement;
-    if (!node) return false;
+    if (!node || node === document.body) return undefined;
     const { outlineStyle, outlineWidth } = getComputedStyle(node);
     const { width, height } = node.getBoundingClientRect();
     const visible = node.checkVisibility({ opacityProperty: true, visibilityProperty: true });
-    return (
-      visible && outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 1 && width > 1 && height > 1
-    );
+    const isDrawn = outlineStyle !== 'none' && Number.parseFloat(outlineWidth) >= 1;
+    return { key: window.controls.keyOf(node), isOutlined: visible && isDrawn && width > 1 && height > 1 };
   });
 
 /** Whether the screen around the focused control looks different without the focus; the focus is back afterwards. */
@@ -69,9 +68,9 @@ async function tabThrough(page: Page, most: number): Promise<Walk> {
   for (let presses = 0; presses < most; presses += 1) {
     await page.keyboard.press('Tab');
     const here = await focused(page);
-    if (here === undefined || here === reached[0]) return { reached, unseen, left: true };
-    reached.push(here);
-    if (!(await drawsOutline(page)) && !(await looksDifferent(page))) unseen.push(here);
+    if (here === undefined || here.key === reached[0]) return { reached, unseen, left: true };
+    reached.push(here.key);
+    if (!here.isOutlined && !(await looksDifferent(page))) unseen.push(here.key);
   }
   return { reached, unseen, left: false };
 }
