@@ -1,11 +1,7 @@
 import type { CDPSession, Page } from '@playwright/test';
 import { awake } from './awake.ts';
+import type { Place } from './reader.ts';
 import { expect, test } from './site.ts';
-
-interface Place {
-  readonly x: number;
-  readonly y: number;
-}
 
 const CLUB = [
   'National standard',
@@ -72,6 +68,24 @@ test('Escape gives a drag up, and everything is as it was', async ({ page }) => 
   await page.mouse.up();
   expect(await order(page)).toEqual(CLUB);
   expect(Math.abs((await middleOf(page, 'Mismatch')).y - from.y - 90)).toBeLessThan(2);
+});
+
+test('the grip, and the place that a link would go to, are seen in the system’s own colours too', async ({
+  page,
+}) => {
+  await page.emulateMedia({ forcedColors: 'active' });
+  await open(page);
+  const dots = page.locator('.grip').first();
+  expect(await dots.evaluate((grip) => getComputedStyle(grip).backgroundImage)).toContain('gradient');
+  const from = await gripOf(page, 'Mismatch');
+  await page.mouse.move(from.x, from.y);
+  await page.mouse.down();
+  await page.mouse.move(from.x, from.y + 90, { steps: 4 });
+  const mark = page.locator('[data-mark="after"]');
+  const line = await mark.evaluate((link) => getComputedStyle(link, '::after').borderBlockStart);
+  expect(line).toMatch(/^4px solid/);
+  await page.keyboard.press('Escape');
+  await page.mouse.up();
 });
 
 test.describe('by touch at 320 px', () => {

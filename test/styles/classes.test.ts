@@ -22,6 +22,11 @@ test('a class is given by its name or by its beginning', () => {
   expect([...classes, 'answer'].filter(isGiven)).toEqual(['answers', 'plot-wide']);
 });
 
+test('the colour of the band is spoken of by the sheet of figures alone', () => {
+  const files = filesBelow('src', [...code, '.css']).filter(({ text }) => text.includes('var(--band)'));
+  expect(files.map(({ path }) => path)).toEqual(['src/styles/figures.css']);
+});
+
 test('no sheet has a rule for a class that no markup has', () => {
   const texts = filesBelow('src', [...code, '.mdx']).map(({ text }) => text);
   const isGiven = givenIn(texts.join('\n'));
