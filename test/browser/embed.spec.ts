@@ -3,7 +3,7 @@ import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Browser, Frame, Page } from '@playwright/test';
 import { overflowing } from './laid-out.ts';
-import { openAt } from './reader.ts';
+import { addressTold, openAt } from './reader.ts';
 import { embeds, expect, test } from './site.ts';
 
 interface Hosted {
@@ -115,7 +115,7 @@ test('the lines that a worked example offers stand beside its texts', async ({ p
   const [, query] = /\/embed\/what-comes-back\/(\?[^"]+)"/.exec(lines) ?? [];
   await openAt(page, `/embed/what-comes-back/${query?.replaceAll('&amp;', '&')}`);
   await expect(page.getByRole('textbox', { name: 'SWR at the antenna' })).toHaveValue('1.5');
-  await expect(page.locator('.address-told')).toHaveCount(0);
+  await expect(addressTold(page)).toHaveCount(0);
 });
 
 test('a state in the address is shown, and one that is wrong is told', async ({ page }) => {

@@ -1,5 +1,5 @@
 import { awake } from './awake.ts';
-import { openAt } from './reader.ts';
+import { addressTold, openAt } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const example = '/examples/two-pads-into-a-receiver/';
@@ -29,7 +29,7 @@ test('“open with your own numbers” opens the bench with the example’s numb
   await awake(page);
   await expect(page.getByLabel('Title')).toHaveValue('Two pads into a receiver');
   await expect(page.locator('.answers dt').first()).toHaveText(/^26\.8\sdBm ±2\.5\sdB$/);
-  await expect(page.locator('.address-told')).toHaveCount(0);
+  await expect(addressTold(page)).toHaveCount(0);
 });
 
 test('what the bench cannot hold opens beside it, with the example’s numbers', async ({ page }) => {
@@ -38,7 +38,7 @@ test('what the bench cannot hold opens beside it, with the example’s numbers',
   await page.waitForURL(/\/bench\/borrow\/#/);
   await awake(page);
   await expect(page.locator('.answers dt').first()).toHaveText(/^10\.006\sdB ±0\.071\sdB$/);
-  await expect(page.locator('.address-told')).toHaveCount(0);
+  await expect(addressTold(page)).toHaveCount(0);
 });
 
 test('the three answers stand there once', async ({ page }) => {
@@ -51,7 +51,7 @@ test('an address with numbers of the reader’s own opens the example’s figure
   await expect(page.getByRole('textbox', { name: 'Gain of the oscilloscope: what it adds' })).toHaveValue(
     '5.0',
   );
-  await expect(page.locator('.address-told')).toHaveCount(0);
+  await expect(addressTold(page)).toHaveCount(0);
   await openAt(page, '/examples/swr-of-a-whip/');
   await expect(page.locator('figure')).toContainText('1.34');
 });
@@ -66,6 +66,18 @@ test('whoever comes by changed numbers is told that the rest of the page has the
     await expect(note.getByRole('link')).toHaveAttribute('href', /\/bench\/#/);
   }
 });
+
+for (const address of [
+  '/examples/oscilloscope-on-a-load/?ga=zz&v=1',
+  '/embed/what-comes-back/?s=zz&v=1',
+  '/bench/#f0=zz&v=9',
+  '/bench/borrow/#f0=zz&v=9',
+])
+  test(`an address that cannot be read in full is told where it opens: ${address}`, async ({ page }) => {
+    await openAt(page, address);
+    await expect(addressTold(page)).toHaveCount(1);
+    await expect(addressTold(page)).toBeVisible();
+  });
 
 test('a percentage that is typed stays a percentage, and goes into the address', async ({ page }) => {
   await openAt(page, '/examples/oscilloscope-on-a-load/');

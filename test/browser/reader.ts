@@ -16,6 +16,9 @@ export async function openAt(page: Page, address: string): Promise<void> {
 /** What stands in the address behind the question mark, with it. */
 export const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
 
+/** What is told of an address that could not be read in full: in a figure, on the bench and beside it. */
+export const addressTold = (page: Page): Locator => page.locator('main .caution[role="status"]');
+
 /** The middle of something that is on the screen. */
 export async function middleOf(thing: Locator): Promise<Place> {
   const box = await thing.boundingBox();

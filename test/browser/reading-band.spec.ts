@@ -1,5 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
 import { awake } from './awake.ts';
+import { search } from './reader.ts';
 import { expect, test } from './site.ts';
 
 const lesson = '/learn/traceability/the-chain-to-the-definition/';
@@ -13,7 +14,6 @@ const level = (page: Page) => page.locator('.reading-band .answers dt').first();
 const field = (page: Page) => page.getByLabel('20 decibel pad: what it adds');
 const slider = (page: Page) => page.getByLabel('20 decibel pad: drag what it adds');
 const ghosts = (page: Page) => page.locator('.band-ghost:visible');
-const search = (page: Page): Promise<string> => page.evaluate(() => location.search);
 
 /** The middle of what a pointer may take hold of, on the screen. */
 async function grip(

@@ -50,8 +50,10 @@ test('an open note lies on the screen of a telephone', async ({ page }) => {
 test('on paper the words of a lesson stand in a list, and no note lies over the text', async ({ page }) => {
   await openAt(page, LESSON);
   await page.locator('.word').first().click();
+  const open = page.locator('.word-note:popover-open');
+  await expect(open, 'on the screen').toBeVisible();
   await page.emulateMedia({ media: 'print' });
-  await expect(page.locator('.word-note:popover-open')).toBeHidden();
+  await expect(open).toBeHidden();
   expect((await page.locator('.lesson-words dd').last().boundingBox())?.height ?? 0).toBeGreaterThan(10);
 });
 
