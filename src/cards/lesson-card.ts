@@ -40,6 +40,8 @@ export function lessonCard({ id, title, card }: CardedLesson): CardContent {
 function nameOf(figure: string): FigureName {
   const name = FIGURE_NAMES.find((candidate) => candidate === figure);
   if (name === undefined)
-    throw new RangeError(`lessonCard: a card's figure must be one that cards have, got ${figure}`);
+    throw new RangeError(
+      `lessonCard: a card's figure must be one of ${FIGURE_NAMES.join(', ')}, got ${figure}`,
+    );
   return name;
 }
