@@ -3,15 +3,17 @@ import type { ApiEntry } from './api-entries.ts';
 const escaped = (text: string): string =>
   text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
+/** What a docstring says, with a way to each name that it points to. */
+const said = (text: string): string => escaped(text).replace(/\{@link (\w+) ?\}/g, '<a href="#$1">$1</a>');
+
 /** Sources by the name of the function, as its row of the formula sheet states them. */
 export type Sources = ReadonlyMap<string, string>;
 
 function entryHtml({ name, shape, says, tags }: ApiEntry, sources: Sources): string {
   const source = sources.get(name);
   const lines = [...tags, ...(source === undefined ? [] : [`Formula sheet: ${source}`])];
-  const more =
-    lines.length === 0 ? '' : `<ul>${lines.map((line) => `<li>${escaped(line)}</li>`).join('')}</ul>`;
-  return `<section id="${escaped(name)}"><h3>${escaped(name)}</h3><pre>${escaped(shape)}</pre><p>${escaped(says)}</p>${more}</section>`;
+  const more = lines.length === 0 ? '' : `<ul>${lines.map((line) => `<li>${said(line)}</li>`).join('')}</ul>`;
+  return `<section id="${escaped(name)}"><h3>${escaped(name)}</h3><pre>${escaped(shape)}</pre><p>${said(says)}</p>${more}</section>`;
 }
 
 /** One page of all public names, by the file that defines them. */

@@ -41,6 +41,15 @@ test('the page writes them as text, and leads to each', () => {
   expect(page).toContain('<a href="#a">a</a>');
 });
 
+test('a docstring leads to the name that it points to, and to none that is not there', () => {
+  const page = apiPage(entries, new Map());
+  expect(page).toContain('Source: inverse of <a href="#powerRatioToDb">powerRatioToDb</a>.');
+  expect(page).not.toContain('{@');
+  const places = new Set([...page.matchAll(/<section id="(\w+)"/g)].map(([, name]) => name));
+  const led = [...page.matchAll(/<a href="#(\w+)"/g)].map(([, name]) => name);
+  expect(led.filter((name) => !places.has(name))).toEqual([]);
+});
+
 test('what exports nothing is refused', () => {
   expect(() => apiEntries('/no/such/file.ts')).toThrow('wish a module');
 });
