@@ -118,7 +118,9 @@ describe('the answers', () => {
     const [error, power, range] = answersOf(prepared);
     expect(error.figure).toBe(`\u221220.0${nb}%`);
     expect(error.words).toContain(`200${nb}kΩ`);
-    expect(answersOf({ ...prepared, meter: 'digital' })[0].words, 'as its choice says').toContain(`10${nb}MΩ`);
+    expect(answersOf({ ...prepared, meter: 'digital' })[0].words, 'as its choice says').toContain(
+      `10${nb}MΩ`,
+    );
     expect(power.figure).toBe(`\u2212${(-20 * Math.log10(0.8)).toFixed(2)}${nb}dB of power`);
     expect(power.words).toContain(`\u2212${(100 * (1 - 0.64)).toFixed(1)}${nb}%`);
     expect(range.figure).toBe(`\u221225.0${nb}% to \u221215.0${nb}%`);

@@ -64,7 +64,9 @@ describe('a state that is put into the query', () => {
 describe('an address', () => {
   const codec: QueryCodec<string> = {
     read: (query) => ({ opened: query.slice(1), problems: [] }),
-    write: (state) => void (page.href = `https://club.example/learn/?${state}`),
+    write: (state) => {
+      page.href = `https://club.example/learn/?${state}`;
+    },
   };
   const figure = (fetched: () => Promise<QueryCodec<string>>) =>
     probe(() => {

@@ -31,12 +31,10 @@ function changedBy(query: string, linkIds: readonly string[], measurement: Measu
   if (first === undefined || measurement.links.length !== linkIds.length) return measurement;
   const plain = sheetAt(measurement, first.id);
   const links = plain.links.map((link, at) => ({ ...link, id: linkIds[at] ?? link.id }));
-  const { opened } = readBand(
-    { sheet: { ...plain, links }, showLimits: true, showCurve: false },
-    query,
-    undefined,
-  );
-  return opened === undefined ? measurement : measurementOf(opened.sheet);
+  const prepared = { sheet: { ...plain, links }, showLimits: true, showCurve: false };
+  const { opened } = readBand(prepared, query, undefined);
+  const untouched = { ...prepared, before: undefined, held: undefined, touched: false };
+  return opened === undefined ? measurement : measurementOf(opened(untouched).sheet);
 }
 
 /**

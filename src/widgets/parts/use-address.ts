@@ -39,9 +39,9 @@ export function useQuery<State, Opened = State>({
   useEffect(() => {
     if (location.search === '') return;
     whileOpening(async () => {
-      const found = (await codec()).read(location.search);
-      setProblems(found.problems);
-      if (found.opened !== undefined) await latest.current(found.opened);
+      const { opened, problems: told } = (await codec()).read(location.search);
+      setProblems(told);
+      if (opened !== undefined) await latest.current(opened);
     }).catch(() => setProblems([LOST_ADDRESS]));
   }, [codec]);
   useEffect(() => {

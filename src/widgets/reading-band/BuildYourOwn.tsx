@@ -6,23 +6,23 @@ type Builder = (props: BuilderProps) => preact.JSX.Element;
 
 /** The door to building a chain: its controls are fetched when somebody asks for them, as most readers only look and drag. */
 export function BuildYourOwn(props: BuilderProps) {
-  const [Controls, setControls] = useState<Builder | undefined>(undefined);
-  const [told, tell] = useState('');
+  // its controls once they are there, until then what is told
+  const [Controls, setControls] = useState<Builder | string>('');
   const open = (): void => {
-    tell('');
+    setControls('');
     import('./Builder.tsx').then(
       // A function as state is handed over in a function: Preact would call it otherwise.
       ({ Builder }) => setControls(() => Builder),
-      () => tell(strings.lost),
+      () => setControls(strings.lost),
     );
   };
-  if (Controls) return <Controls {...props} />;
+  if (typeof Controls !== 'string') return <Controls {...props} />;
   return (
     <p class="needs-script">
       <button type="button" onClick={open}>
         {strings.build}
       </button>{' '}
-      <span role="status">{told}</span>
+      <span role="status">{Controls}</span>
     </p>
   );
 }

@@ -5,9 +5,9 @@ import { AddressProblems } from '../parts/AddressProblems.tsx';
 import { Announcer } from '../parts/Announcer.tsx';
 import { BandFigure } from '../parts/BandFigure.tsx';
 import { bandRows } from '../parts/band-rows.ts';
+import { PlainAnswers } from '../parts/PlainAnswers.tsx';
 import { pulling } from '../parts/pulling.ts';
 import { useResting } from '../parts/use-resting.ts';
-import { Answers } from './Answers.tsx';
 import { BuildYourOwn } from './BuildYourOwn.tsx';
 import { RungControls } from './RungControls.tsx';
 import { Switches } from './Switches.tsx';
@@ -15,7 +15,7 @@ import { halfSpanOf, initialState, reduceBand } from './state.ts';
 import { strings } from './strings.ts';
 import { useBandAddress } from './use-address.ts';
 import { useChain } from './use-chain.ts';
-import { summarise } from './words.ts';
+import { answersOf, summarise } from './words.ts';
 
 export interface ReadingBandWidgetProps {
   /** The prepared chain, handed in as data so that the page carries one chain and not all. */
@@ -71,7 +71,7 @@ export default function ReadingBandWidget({
         {...pulling(send)}
         onPull={(id, expandedDb) => send({ type: 'pull', id, expandedDb })}
       />
-      {answers && <Answers chain={chain} />}
+      {answers && <PlainAnswers answers={answersOf(chain)} />}
       {useMemo(
         () => (
           <>

@@ -36,6 +36,6 @@ export const strings = {
     `Strip: expanded uncertainty, k = ${factor}. A dashed outline is the band before the last change, an outlined strip beside a thin one its magnified copy.`,
   reset: 'Back to the prepared values',
   build: 'Build a chain of your own',
-  lost: 'Not fetched: is there a network? Press once more.',
+  lost: 'Not fetched. Press again.',
   noScript: 'Dragging and typing need JavaScript; the figure and its table are complete without it.',
 } as const;
