@@ -99,12 +99,16 @@ function cutFor(all: readonly Group[], loads: readonly Load[]): readonly Group[]
 /** Whether a module is what fetches others by a call: a few letters, for which the script of a page should not load a file of islands. */
 const isHelper = (module: string): boolean => module.includes('vite/preload-helper');
 
+/** What a chunk is sorted by. Its own name ends in a hash, which is another one where the project lies elsewhere. */
+const placeOf = ({ modules, fileName }: Chunk): string =>
+  `${Object.keys(modules).sort()[0] ?? ''} ${fileName}`;
+
 /**
  * Name of the file that each module of a bundle goes into, so that a page loads what it needs in few files and little in vain. The script
  * of a page stays in a file of its own: in a shared one it would run on every page that loads the file.
  */
 export function fileOfModule(bundled: readonly Chunk[], pages: readonly Page[]): ReadonlyMap<string, string> {
-  const inOrder = [...bundled].sort((a, b) => (a.fileName < b.fileName ? -1 : 1));
+  const inOrder = [...bundled].sort((a, b) => (placeOf(a) < placeOf(b) ? -1 : 1));
   const chunks = new Map(inOrder.map((chunk) => [chunk.fileName, chunk]));
   const loads = loadsOf(chunks, pages);
   return new Map(

@@ -41,7 +41,7 @@ test('a reader who asks for it without a network is told so, and may ask again',
   await context.setOffline(true);
   const build = page.getByRole('button', { name: 'Build a chain of your own' });
   await build.click();
-  await expect(page.getByText('Not fetched: is there a network?')).toBeVisible();
+  await expect(page.getByText('Not fetched. Press again.')).toBeVisible();
   await context.setOffline(false);
   await build.click();
   await expect(page.locator('.builder')).toBeFocused();

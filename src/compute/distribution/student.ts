@@ -1,6 +1,6 @@
 import { finite, positive } from '../quantity.ts';
 import {
-  AS_NORMAL,
+  isAsNormal,
   studentPeak,
   studentProfile,
   studentQuantile,
@@ -55,7 +55,7 @@ export function student({
 }): Member {
   finite('student', 'location', location);
   positive('student', 'scale', scale);
-  if (degreesOfFreedom >= AS_NORMAL) return normal({ mean: location, standardDeviation: scale });
+  if (isAsNormal(degreesOfFreedom)) return normal({ mean: location, standardDeviation: scale });
   positive('student', 'degreesOfFreedom', degreesOfFreedom);
   return memberOf(studentShape(degreesOfFreedom), { location, scale });
 }

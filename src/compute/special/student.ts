@@ -8,8 +8,8 @@ import { aNumber, shareWithin } from './share.ts';
 const MOST_STEPS = 60;
 /** A step below this part of t is rounding. */
 const CLOSE = 2e-15;
-/** From so many degrees on t is the normal distribution to 1e-13; powers of far more would overflow. */
-export const AS_NORMAL = 1e15;
+/** Whether there are so many degrees that t is the normal distribution, to 1e-13; powers of far more would overflow. */
+export const isAsNormal = (degreesOfFreedom: number): boolean => degreesOfFreedom >= 1e15;
 
 function degreesChecked(where: string, degreesOfFreedom: number): number {
   if (!(degreesOfFreedom > 0))
@@ -77,7 +77,7 @@ function fromCentre(centre: number, degrees: number): number {
 export function studentDensity({ t, degreesOfFreedom }: { t: number; degreesOfFreedom: number }): number {
   aNumber('studentDensity', 't', t);
   degreesChecked('studentDensity', degreesOfFreedom);
-  if (degreesOfFreedom >= AS_NORMAL) return normalDensity(t);
+  if (isAsNormal(degreesOfFreedom)) return normalDensity(t);
   return studentPeak(degreesOfFreedom) * studentProfile(t, degreesOfFreedom);
 }
 
@@ -91,7 +91,7 @@ export function studentDensity({ t, degreesOfFreedom }: { t: number; degreesOfFr
 export function studentShareBelow({ t, degreesOfFreedom }: { t: number; degreesOfFreedom: number }): number {
   aNumber('studentShareBelow', 't', t);
   degreesChecked('studentShareBelow', degreesOfFreedom);
-  if (degreesOfFreedom >= AS_NORMAL) return normalShareBelow(t);
+  if (isAsNormal(degreesOfFreedom)) return normalShareBelow(t);
   const tail = tailOf(Math.abs(t), degreesOfFreedom);
   return t > 0 ? 1 - tail : tail;
 }
@@ -112,7 +112,7 @@ export function studentQuantile({
 }): number {
   shareWithin('studentQuantile', share);
   degreesChecked('studentQuantile', degreesOfFreedom);
-  if (degreesOfFreedom >= AS_NORMAL || share === 0 || share === 1) return normalQuantile(share);
+  if (isAsNormal(degreesOfFreedom) || share === 0 || share === 1) return normalQuantile(share);
   if (share === 0.5) return 0;
   const centre = Math.abs(share - 0.5);
   const t =
