@@ -2,7 +2,7 @@
 const OPENING = 'data-opening';
 
 /** What is told where nothing could be fetched to read an address with. */
-export const LOST_ADDRESS = 'The address was not read. Load the page again.';
+export const LOST_ADDRESS = 'Address not read. Load the page again.';
 
 let under = 0;
 

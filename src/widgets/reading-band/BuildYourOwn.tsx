@@ -9,7 +9,6 @@ export function BuildYourOwn(props: BuilderProps) {
   // its controls once they are there, until then what is told
   const [Controls, setControls] = useState<Builder | string>('');
   const open = (): void => {
-    setControls('');
     import('./Builder.tsx').then(
       // A function as state is handed over in a function: Preact would call it otherwise.
       ({ Builder }) => setControls(() => Builder),

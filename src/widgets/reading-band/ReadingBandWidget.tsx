@@ -12,7 +12,7 @@ import { BuildYourOwn } from './BuildYourOwn.tsx';
 import { RungControls } from './RungControls.tsx';
 import { Switches } from './Switches.tsx';
 import { halfSpanOf, initialState, reduceBand } from './state.ts';
-import { noScript, strings } from './strings.ts';
+import { strings } from './strings.ts';
 import { useBandAddress } from './use-address.ts';
 import { useChain } from './use-chain.ts';
 import { answersOf, summarise } from './words.ts';
@@ -78,14 +78,13 @@ export default function ReadingBandWidget({
             <Switches state={rested} chain={atRest} send={send} />
             <RungControls chain={atRest} send={send} />
             {build && <BuildYourOwn sheet={rested.sheet} send={send} />}
+            <p class="no-script-only">{strings.noScript}</p>
             <p class="needs-script">
               <button type="button" onClick={() => send({ type: 'replace', sheet: prepared.sheet })}>
                 {strings.reset}
               </button>
             </p>
             <Announcer summary={summary} />
-            {/* the last: waking takes what is left over out of the page */}
-            {import.meta.env.SSR && <p class="no-script-only">{noScript}</p>}
           </>
         ),
         [rested, atRest, build, prepared],

@@ -1,9 +1,5 @@
 import { namesAnd } from '../../text/and.ts';
 
-/** What whoever has no script is told: by itself, since who has it need not be sent it. */
-export const noScript =
-  'Dragging and typing need JavaScript; the figure and its table are complete without it.';
-
 /** Words of the reading-band widget. */
 export const strings = {
   name: 'The reading band along the calibration chain',
@@ -41,4 +37,5 @@ export const strings = {
   reset: 'Back to the prepared values',
   build: 'Build a chain of your own',
   lost: 'Not fetched. Press again.',
+  noScript: 'Dragging and typing need JavaScript; the figure and its table are complete without it.',
 } as const;
