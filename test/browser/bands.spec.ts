@@ -1,5 +1,6 @@
 import type { Locator, Page } from '@playwright/test';
 import { attributeValues } from '../site/links.ts';
+import { settled } from './awake.ts';
 import { middleOf, openAt, pull, search } from './reader.ts';
 import { expect, pages, test } from './site.ts';
 
@@ -69,6 +70,28 @@ test('a reading pulled along the ruler moves both means, by keys too', async ({ 
   await expect(answer(means(page), 2)).toHaveText('0.00\u00a0dB apart');
   await page.getByLabel('Third reading: drag it').press('End');
   await expect(answer(means(page), 1)).toHaveText('16.02\u00a0dBm, powers averaged'); // 40 mW, the mean of 10, 10 and 100
+});
+
+test('what was typed and is read late does not undo what was changed after it', async ({ page }) => {
+  await open(page);
+  const { promise: gate, resolve: letThrough } = Promise.withResolvers<void>();
+  const asked = page.waitForRequest('**/*.js');
+  await page.route('**/*.js', async (route) => {
+    await gate;
+    await route.continue();
+  });
+  const field = page.getByLabel('Third reading', { exact: true });
+  await field.fill('12');
+  await asked; // what reads is fetched when somebody first types
+  await page.getByLabel('Third reading: drag it').press('End');
+  await expect(field).toHaveValue('20.0');
+  const read = page.waitForResponse('**/*.js');
+  letThrough();
+  await (await read).finished();
+  await settled(page);
+  await expect(field).toHaveValue('20.0');
+  await field.fill('10');
+  await expect(answer(means(page), 2)).toHaveText('0.00\u00a0dB apart');
 });
 
 const links = attributeValues(pages.find(({ path }) => path === LESSON)?.html ?? '', ['href']).filter(

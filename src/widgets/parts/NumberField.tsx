@@ -29,13 +29,14 @@ export interface NumberFieldProps {
  */
 export function NumberField({ label, shown, unit, of = '', read, onValue }: NumberFieldProps) {
   const [{ text: draft, problem }, setDraft] = useState(NO_DRAFT);
-  const typed = useRef('');
+  const typed = useRef<string | undefined>(undefined);
   const editing = useRef(false);
   const id = useId();
   const decimal = useDecimal();
   // In the turn of the drawing itself: an effect that is put off could belong to the drawing before and take the draft away.
   useLayoutEffect(() => {
     if (editing.current) return;
+    typed.current = undefined; // nor may what was typed before, and is read late, undo what has changed since
     setDraft(NO_DRAFT);
   }, [shown]);
   useLayoutEffect(() => {
