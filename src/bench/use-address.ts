@@ -2,13 +2,26 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { replaceAddress } from '../address/replace-address.ts';
 import type { SheetEntries } from '../sheet/entries.ts';
 import { LOST_ADDRESS, whileOpening } from '../widgets/parts/opening.ts';
+import { catchUp, keepUnwritten } from './address/unwritten.ts';
 import type { BenchAction } from './state/actions.ts';
 
 /** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
 const REST_MS = 300;
 
-/** Reading and writing addresses, fetched when there is one to read or to write. */
-const codec = () => import('./address/fragment.ts');
+/** Reading and writing addresses, once it is there: a page that is being left waits for nothing. */
+let fetched: typeof import('./address/fragment.ts') | undefined;
+
+/** The same, fetched when there is an address to read or to write. */
+async function codec() {
+  fetched = await import('./address/fragment.ts');
+  return fetched;
+}
+
+if (!import.meta.env.SSR) {
+  catchUp(); // before anything looks at the address
+  // ahead of the first letter: a reader may leave before the rest after that is over. Where it cannot be fetched, writing tells it
+  addEventListener('focusin', () => void codec().catch(() => undefined), { once: true });
+}
 
 /**
  * The whole address that opens a sheet as it was typed, with what was agreed and checked; the demonstration's too: what a text
@@ -71,11 +84,18 @@ export function useBenchAddress(entries: SheetEntries, send: (action: BenchActio
     const timer = setTimeout(async () => {
       if (isGone()) return;
       const fits = await writeAddress(entries, isGone);
+      removeEventListener('pagehide', leave);
       if (!gone) setTooLong(!fits);
     }, REST_MS);
+    const leave = (): void => {
+      const fragment = isGone() ? undefined : fetched?.fragmentOf(entries);
+      if (fragment !== undefined) keepUnwritten(urlOf(fragment));
+    };
+    addEventListener('pagehide', leave);
     return () => {
       gone = true;
       clearTimeout(timer);
+      removeEventListener('pagehide', leave);
     };
   }, [entries]);
   return tooLong;
@@ -87,7 +107,10 @@ export async function writeAddress(entries: SheetEntries, isGone = () => false):
   const fragment = fragmentOf(entries);
   if (fragment === undefined) return false;
   if (isGone() || location.hash.replace(/^#/, '') === fragment) return true;
-  const url = `${location.pathname}${location.search}${fragment === '' ? '' : `#${fragment}`}`;
-  replaceAddress(url, aheadOf);
+  replaceAddress(urlOf(fragment), aheadOf);
   return true;
 }
+
+/** This page with another fragment. */
+const urlOf = (fragment: string): string =>
+  `${location.pathname}${location.search}${fragment === '' ? '' : `#${fragment}`}`;

@@ -185,3 +185,45 @@ test('a browser that keeps nothing is told of it, and the bench works all the sa
   await expect(line(page)).toContainText(keepStrings.opening.refused);
   await expect(title(page)).toHaveValue(CLUB);
 });
+
+test('a letter typed just before the page is loaded again is still there, kept sheet or none', async ({
+  page,
+}) => {
+  await open(page);
+  await title(page).focus(); // what writes addresses is fetched now
+  await page.waitForLoadState('networkidle');
+  await title(page).fill('First');
+  await page.reload();
+  await awake(page);
+  await expect(title(page)).toHaveValue('First');
+  await keepAs(page, 'Second');
+  await title(page).press('End');
+  await title(page).pressSequentially('!');
+  await page.reload();
+  await awake(page);
+  await expect(title(page)).toHaveValue('Second!');
+  await expect(line(page)).toContainText('Kept in this browser');
+});
+
+test('what is left over from a page that was left, damaged or of another page, opens nothing', async ({
+  page,
+}) => {
+  await open(page);
+  const leftOver = [
+    '{"',
+    '[]',
+    '[3, 4]',
+    '["https://elsewhere.invalid/", "/bench/#r=3"]',
+    '["HERE", "https://elsewhere.invalid/"]',
+  ];
+  for (const text of leftOver) {
+    await page.evaluate(
+      (kept) => sessionStorage.setItem('address-not-written', kept.replace('HERE', location.href)),
+      text,
+    );
+    await page.reload();
+    await awake(page);
+    expect(new URL(page.url()).hash, text).toBe('');
+    expect(await page.evaluate(() => sessionStorage.getItem('address-not-written')), text).toBeNull();
+  }
+});

@@ -17,6 +17,7 @@ export default defineConfig({
   reporter: [['dot'], ['json', { outputFile: '../../.reports/browser.json' }]],
   use: {
     baseURL,
+    reuseContext: true,
     viewport: { width: 1024, height: 768 },
     contextOptions: { reducedMotion: 'reduce' },
     launchOptions: { executablePath, args: flags },

@@ -39,8 +39,6 @@ export const seen = (page: Page): Promise<Seen> =>
 
 /** The page opened anew, in a browser that runs no script of its; so it stays. */
 async function seenWithoutScript({ page, built }: Visit): Promise<Seen> {
-  const devtools = await page.context().newCDPSession(page);
-  await devtools.send('Emulation.setScriptExecutionDisabled', { value: true });
   await page.goto(built.path);
   // a browser that runs script takes what stands in them for text
   const unread = await page.evaluate(() =>
@@ -52,7 +50,11 @@ async function seenWithoutScript({ page, built }: Visit): Promise<Seen> {
 
 /** That the page says and shows without script what it did with it. The last look of a visit: no script runs on the page any more. */
 export async function sameWithoutScript(visit: Visit, withScript: Seen): Promise<void> {
+  const devtools = await visit.page.context().newCDPSession(visit.page);
+  await devtools.send('Emulation.setScriptExecutionDisabled', { value: true });
   const without = await seenWithoutScript(visit);
+  // the page is used again for the visit of another
+  await devtools.send('Emulation.setScriptExecutionDisabled', { value: false });
   // script may show less at a time (one step on the wall), never more and never something else
   expect
     .soft(
