@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import { join } from 'node:path';
 import compression from 'compression';
@@ -31,10 +31,19 @@ const portsTried = 50;
 /** Address of the page that stands for what is not there; the host's rules say its headers. */
 const missingPage = (base: string): string => `${base.replace(/\/?$/, '/')}404.html`;
 
-/** What the site's own file states, read anew each time like the files themselves. */
+/** What files of headers have stated, and when they were written. */
+const read = new Map<string, { readonly writtenMs: number; readonly rules: readonly HeaderRule[] }>();
+
+/** What the site's own file states; read anew when it was written anew, as the files themselves are. */
 function statedRules(directory: string): readonly HeaderRule[] {
   const file = join(directory, '_headers');
-  return existsSync(file) ? readHeadersText(readFileSync(file, 'utf8')) : [];
+  const writtenMs = statSync(file, { throwIfNoEntry: false })?.mtimeMs;
+  if (writtenMs === undefined) return [];
+  const before = read.get(file);
+  if (before?.writtenMs === writtenMs) return before.rules;
+  const rules = readHeadersText(readFileSync(file, 'utf8'));
+  read.set(file, { writtenMs, rules });
+  return rules;
 }
 
 function setHeaders(stated: Readonly<Record<string, string>>, response: ServerResponse): void {

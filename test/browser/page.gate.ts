@@ -4,11 +4,14 @@ import { onColours, violations } from './axe.ts';
 import { cutTexts, overflowing, smallTexts } from './laid-out.ts';
 import { allPages, expect, otherEmbeds, pages, test } from './site.ts';
 import { reachedByTab } from './visit/keyboard.ts';
-import { figuresOnPaper, fitsEveryWidth, passesAxe } from './visit/looks.ts';
+import { fitsEveryWidth, passesAxe } from './visit/looks.ts';
 import { sameWithoutScript, seen } from './visit/no-script.ts';
-import { numbersOnPaper } from './visit/print.ts';
+import { allOnPaper, numbersOnPaper } from './visit/print.ts';
 import { hasIslands } from './visit/visit.ts';
 import { noteWaking, wokeAsWritten } from './visit/waking.ts';
+
+// pages are looked at here, and keep nothing: one after the other in the same window, which spares a new one for each
+test.use({ reuseContext: true });
 
 /** Pages on which the matrix has axe look at more, in the same colours. */
 const inMatrix = new Set(pageOfEachKind(allPages).map(({ path }) => path));
@@ -24,13 +27,10 @@ for (const built of pages) {
     await page.goto(built.path);
     if (hasIslands(built)) await test.step('print, asleep', () => numbersOnPaper(visit));
     await awake(page);
-    if (hasIslands(built)) {
-      await test.step('waking', () => wokeAsWritten(visit));
-      await test.step('print', () => numbersOnPaper(visit));
-    }
+    if (hasIslands(built)) await test.step('waking', () => wokeAsWritten(visit));
+    await test.step('print', () => allOnPaper(visit));
     await test.step('looks', () => fitsEveryWidth(visit));
     if (!inMatrix.has(built.path)) await test.step('axe', () => passesAxe(visit));
-    await test.step('figures on paper', () => figuresOnPaper(visit));
     const withScript = await seen(page);
     await test.step('keyboard', () => reachedByTab(visit));
     await test.step('no-script', () => sameWithoutScript(visit, withScript));

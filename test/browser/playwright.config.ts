@@ -17,7 +17,6 @@ export default defineConfig({
   reporter: [['dot'], ['json', { outputFile: '../../.reports/browser.json' }]],
   use: {
     baseURL,
-    reuseContext: true,
     viewport: { width: 1024, height: 768 },
     contextOptions: { reducedMotion: 'reduce' },
     launchOptions: { executablePath, args: flags },

@@ -158,4 +158,11 @@ describe('a site that states its headers', () => {
     running.push(site);
     expect(await of(site.url)).toBeNull();
   });
+
+  test('is served with those of a build that was made meanwhile', async () => {
+    const url = await serve({});
+    expect(await of(url)).toBe('the start');
+    writeFileSync(join(directory, '_headers'), stated.replace('the start', 'a newer start'));
+    expect(await of(url)).toBe('a newer start');
+  });
 });

@@ -1,7 +1,7 @@
 import { expect, type Page } from '@playwright/test';
 import { onColours, typeset, violations } from '../axe.ts';
-import { cutTexts, figures, overflowing, smallTexts, whereSpaced } from '../laid-out.ts';
-import { hasFigures, onPaper, paper, projector, type Visit } from './visit.ts';
+import { cutTexts, overflowing, smallTexts, whereSpaced } from '../laid-out.ts';
+import { projector, type Visit } from './visit.ts';
 
 const telephone = { width: 320, height: 640 };
 const sizes = [telephone, { width: 1440, height: 900 }, projector];
@@ -44,19 +44,4 @@ export async function passesAxe({ page }: Visit): Promise<void> {
   await page.emulateMedia({ colorScheme: 'dark' });
   expect.soft(await violations(page, onColours), 'colours in the dark').toEqual([]);
   await page.emulateMedia({ colorScheme: 'light' });
-}
-
-/** That what the page shows has its figures on paper, and that they fit it. */
-export async function figuresOnPaper({ page, built }: Visit): Promise<void> {
-  await page.setViewportSize(paper);
-  const onScreen = await figures(page);
-  const printed = await onPaper(page, () => figures(page));
-  if (hasFigures(built)) expect.soft(printed, 'figures on paper').not.toEqual([]);
-  expect
-    .soft(
-      onScreen.filter((name) => !printed.includes(name)),
-      'not on paper',
-    )
-    .toEqual([]);
-  expect.soft(printed.filter((name) => name.endsWith('wider than the paper'))).toEqual([]);
 }

@@ -1,5 +1,6 @@
 import { expect, type Page } from '@playwright/test';
-import { onPaper, type Visit } from './visit.ts';
+import { figures } from '../laid-out.ts';
+import { hasFigures, onPaper, paper, type Visit } from './visit.ts';
 
 /** The table of states of each island that has numbers to set, as one text an island; empty where there is none. */
 export const tables = (page: Page): Promise<string[]> =>
@@ -16,8 +17,27 @@ export const tables = (page: Page): Promise<string[]> =>
       ),
   );
 
-/** That what can be set on the page is on paper as a table. */
+/** That what can be set on the page is on paper as a table, while its islands are asleep. */
 export async function numbersOnPaper({ page }: Visit): Promise<void> {
   for (const table of await onPaper(page, () => tables(page)))
     expect.soft(table, 'numbers on paper').toMatch(/\d/);
+}
+
+/** That what can be set on the page is on paper as a table, and what the page shows has its figures there, and that they fit it. */
+export async function allOnPaper({ page, built }: Visit): Promise<void> {
+  await page.setViewportSize(paper);
+  const onScreen = await figures(page);
+  const [numbers, printed] = await onPaper(
+    page,
+    async () => [await tables(page), await figures(page)] as const,
+  );
+  for (const table of numbers) expect.soft(table, 'numbers on paper').toMatch(/\d/);
+  if (hasFigures(built)) expect.soft(printed, 'figures on paper').not.toEqual([]);
+  expect
+    .soft(
+      onScreen.filter((name) => !printed.includes(name)),
+      'not on paper',
+    )
+    .toEqual([]);
+  expect.soft(printed.filter((name) => name.endsWith('wider than the paper'))).toEqual([]);
 }
