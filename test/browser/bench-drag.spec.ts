@@ -11,7 +11,7 @@ const CLUB = [
   '20 dB pad',
   '3 m of thin coax',
 ];
-const order = (page: Page): Promise<string[]> => page.locator('.link .link-name').allInnerTexts();
+const order = (page: Page): Promise<string[]> => page.locator('.link .link-name').allTextContents();
 
 async function open(page: Page): Promise<void> {
   await page.goto('/bench/');

@@ -10,7 +10,7 @@ const open = async (page: Page): Promise<void> => {
 /** The result in one line at the foot of the form. */
 const running = (page: Page): Locator => page.locator('.running p').first();
 const linkNamed = (page: Page, name: string | RegExp): Locator => page.getByRole('group', { name });
-const order = (page: Page): Promise<string[]> => page.locator('.link .link-name').allInnerTexts();
+const order = (page: Page): Promise<string[]> => page.locator('.link .link-name').allTextContents();
 const readings = (page: Page): Locator => page.getByLabel('Readings, in dBm');
 const undo = (page: Page): Locator => page.getByRole('button', { name: 'Undo', exact: true });
 const redo = (page: Page): Locator => page.getByRole('button', { name: 'Redo', exact: true });
