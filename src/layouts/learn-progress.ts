@@ -1,4 +1,6 @@
-import { forgetLearning, keptProgress, remembers } from '../store/progress.ts';
+import { forgetLearning, remembers } from '../store/learning.ts';
+import { keptProgress } from '../store/progress.ts';
+import { learnStrings } from './learn-strings.ts';
 import { strings } from './strings.ts';
 
 /** Marks every lesson of the list with how far the reader is, says it in sum, and lets the reader forget it. */
@@ -16,16 +18,16 @@ export function startLearnProgress(root: ParentNode): void {
     });
     const begun = all.filter((progress) => progress !== undefined).length;
     const finished = all.filter((progress) => progress === 'finished').length;
-    const counted = begun === 0 ? strings.none : strings.count(finished, all.length);
+    const counted = begun === 0 ? learnStrings.none : learnStrings.count(finished, all.length);
     if (told) told.textContent = isRefused ? strings.refused : counted;
     if (button) button.disabled = begun === 0;
   };
   show();
   addEventListener('storage', show);
   button?.addEventListener('click', () => {
-    if (!confirm(strings.reallyForget)) return;
+    if (!confirm(learnStrings.reallyForget)) return;
     const forgotten = forgetLearning();
     show();
-    if (told) told.textContent = forgotten ? strings.forgotten : strings.refused;
+    if (told) told.textContent = forgotten ? learnStrings.forgotten : strings.refused;
   });
 }

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { startLearnProgress } from '../../src/layouts/learn-progress.ts';
+import { learnStrings } from '../../src/layouts/learn-strings.ts';
 import { startLessonProgress } from '../../src/layouts/lesson-progress.ts';
 import { strings } from '../../src/layouts/strings.ts';
 import { keepProgress, keptProgress } from '../../src/store/progress.ts';
@@ -81,19 +82,19 @@ describe('the list of lessons', () => {
     keepProgress(ID, 'finished');
     const { mark, forget, told } = list();
     expect(mark.textContent).toBe(strings.progress.finished);
-    expect(told.textContent).toBe(strings.count(1, 1));
+    expect(told.textContent).toBe(learnStrings.count(1, 1));
     press(forget);
     expect(keptProgress(ID)).toBeUndefined();
-    expect([mark.textContent, told.textContent, forget.disabled]).toEqual(['', strings.forgotten, true]);
+    expect([mark.textContent, told.textContent, forget.disabled]).toEqual(['', learnStrings.forgotten, true]);
   });
 
   it('follows what was read meanwhile', () => {
     const { mark, forget, told } = list();
-    expect([told.textContent, forget.disabled]).toEqual([strings.none, true]);
+    expect([told.textContent, forget.disabled]).toEqual([learnStrings.none, true]);
     keepProgress(ID, 'begun');
     hear();
     expect(mark.textContent).toBe(strings.progress.begun);
-    expect([told.textContent, forget.disabled]).toEqual([strings.count(0, 1), false]);
+    expect([told.textContent, forget.disabled]).toEqual([learnStrings.count(0, 1), false]);
   });
 
   it('says where the browser keeps nothing, and goes on saying so', () => {

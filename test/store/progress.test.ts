@@ -1,12 +1,7 @@
 import fc from 'fast-check';
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import {
-  beginLesson,
-  forgetLearning,
-  keepProgress,
-  keptProgress,
-  remembers,
-} from '../../src/store/progress.ts';
+import { forgetLearning, remembers } from '../../src/store/learning.ts';
+import { beginLesson, keepProgress, keptProgress } from '../../src/store/progress.ts';
 import { refusing, storage } from './any-storage.ts';
 
 afterEach(() => vi.unstubAllGlobals());

@@ -1,0 +1,26 @@
+/** What a reader leaves behind while learning: progress (`progress.ts`), and guesses (`guesses.ts`). */
+const LEARNING = ['lesson:', 'guess:'] as const;
+
+/** Forgets progress and guesses, and nothing else that is kept; false where the browser refuses. */
+export function forgetLearning(): boolean {
+  try {
+    const keys = Array.from({ length: localStorage.length }, (_, index) => localStorage.key(index) ?? '');
+    for (const key of keys)
+      if (LEARNING.some((prefix) => key.startsWith(prefix))) localStorage.removeItem(key);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** Whether this browser keeps anything at all. */
+export function remembers(): boolean {
+  const probe = 'lesson:probe';
+  try {
+    localStorage.setItem(probe, '');
+    localStorage.removeItem(probe);
+    return true;
+  } catch {
+    return false;
+  }
+}
