@@ -1,5 +1,7 @@
+import { LESSON } from './progress.ts';
+
 /** What a reader leaves behind while learning: progress (`progress.ts`), and guesses (`guesses.ts`). */
-const LEARNING = ['lesson:', 'guess:'] as const;
+const LEARNING = [LESSON, 'guess:'] as const;
 
 /** Forgets progress and guesses, and nothing else that is kept; false where the browser refuses. */
 export function forgetLearning(): boolean {
@@ -15,7 +17,7 @@ export function forgetLearning(): boolean {
 
 /** Whether this browser keeps anything at all. */
 export function remembers(): boolean {
-  const probe = 'lesson:probe';
+  const probe = `${LESSON}probe`;
   try {
     localStorage.setItem(probe, '');
     localStorage.removeItem(probe);

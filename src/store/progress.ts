@@ -3,7 +3,8 @@ import { keepText, keptText } from './kept-text.ts';
 /** How far a reader is with a lesson. */
 export type Progress = 'begun' | 'finished';
 
-const LESSON = 'lesson:';
+/** What the keys of progress begin with, before the lesson. */
+export const LESSON = 'lesson:';
 
 /** How far the reader is with a lesson (`track/slug`); undefined if not begun, or if the browser keeps nothing. */
 export function keptProgress(id: string): Progress | undefined {

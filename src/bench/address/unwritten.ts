@@ -11,7 +11,7 @@ export function keepUnwritten(url: string): void {
   try {
     sessionStorage.setItem(KEY, JSON.stringify([location.href, url]));
   } catch {
-    // refused or full: what was typed in the last moment is lost, as it is without script
+    // refused or full: what was typed in the last moment is lost
   }
 }
 
