@@ -177,7 +177,8 @@ async function withRoomFor(
 test('a browser without room is told of, and nothing half is left', async ({ context, page }) => {
   await withRoomFor(context, page, { bytes: 1_000_000 });
   await page.goto('/about/');
-  await expect(says(page)).toContainText('no room to keep the site');
+  // a browser may name more room than it then gives: then some of the site is fetched before one file is refused
+  await expect(says(page)).toContainText('no room to keep the site', { timeout: 30_000 });
   await expect(page.locator('#offline-amount')).toHaveText(offlineStrings.notYet);
   expect(await kept(page)).toBe(0);
 });

@@ -14,6 +14,8 @@ export default defineConfig({
   workers: 2,
   retries: 0,
   timeout: 60_000,
+  // patience, not a limit of speed: a slow machine with two of these at work takes a few seconds where others take none
+  expect: { timeout: 15_000 },
   reporter: [['dot'], ['json', { outputFile: '../../.reports/browser.json' }]],
   use: {
     baseURL,
