@@ -32,23 +32,25 @@ function terms(where: string, { source, load, between }: MismatchMagnitudes) {
   };
 }
 
+/** 20 lg(1 + x), to the last digits for small x too. */
+const db = (x: number): GainDb => gainDb((20 / Math.LN10) * Math.log1p(x));
+
 /**
  * Limits of the correction for mismatch to the power into an ideal load, in dB: 20 lg(1 -+ Gs Gl) for two magnitudes
  * with their phase unknown; with a two-port between, 20 lg of (1 -+ Gs S11)(1 -+ Gl S22) -+ S21^2 Gs Gl. Exact, not
- * the first-order 2 Gs Gl. The indication errs the other way.
+ * the first-order 2 Gs Gl. The indication errs the other way. To a few units of the last digit, for the smallest magnitudes too.
  * @throws RangeError for a magnitude outside 0 to below 1, a two-port with gain, or a lower limit of no power at all.
  * Source: signal-flow analysis of source, two-port and load; the limits are reached when all phases fall together.
  */
 export function mismatchLimits(magnitudes: MismatchMagnitudes): { lower: GainDb; upper: GainDb } {
   const where = 'mismatchLimits';
   const { atInput, atOutput, through } = terms(where, magnitudes);
-  const least = (1 - atInput) * (1 - atOutput) - through;
+  const both = atInput * atOutput;
+  const off = atInput + atOutput + through;
+  const least = 1 - (off - both);
   if (!(least > 0))
     throw rangeError({ where, wish: 'reflections must leave some power at the lower limit', got: least });
-  return {
-    lower: gainDb(20 * Math.log10(least)),
-    upper: gainDb(20 * Math.log10((1 + atInput) * (1 + atOutput) + through)),
-  };
+  return { lower: db(both - off), upper: db(off + both) };
 }
 
 /**

@@ -2,15 +2,16 @@ import { keptDecimal } from '../store/decimal.ts';
 import type { Asked, Told } from './messages.ts';
 
 /** What the note at the foot of a page can say; its words stand in the page. */
-type Note = 'newer' | 'full' | 'older' | 'refused';
+type Note = 'newer' | 'full' | 'older' | 'refused' | 'unfetched';
+
+const place = (): Element | null => document.querySelector('#offline-says');
 
 /** Says a note; a page without the place for it (the stage) keeps quiet. */
 function say(note: Note, act?: () => void): void {
-  const place = document.querySelector('#offline-says');
   const words = document.querySelector<HTMLTemplateElement>(`#offline-${note}`);
-  if (!place || !words) return;
-  place.replaceChildren(words.content.cloneNode(true));
-  if (act) place.querySelector('button')?.addEventListener('click', act);
+  if (!words) return;
+  place()?.replaceChildren(words.content.cloneNode(true));
+  if (act) place()?.querySelector('button')?.addEventListener('click', act);
 }
 
 /** What is typed rests before it is kept or written into the address, at most so long; only what is there comes back. */
@@ -77,6 +78,7 @@ if (script instanceof HTMLScriptElement) {
   };
   inSign();
   addEventListener('storage', inSign);
+  addEventListener('unfetched', () => say('unfetched', () => place()?.replaceChildren()));
   // a page that comes back as it was left was told of nothing meanwhile: whoever follows what is kept looks again
   addEventListener('pageshow', ({ persisted }) => persisted && dispatchEvent(new Event('storage')));
   addEventListener('load', () => setTimeout(() => void start(src)));

@@ -50,6 +50,9 @@ export const strings = {
   ofHands: ' hands',
   noCount: 'Hands are counted in whole numbers.',
   missing: (part: string): string => `The step ${part} is not on this site (any more).`,
+  notFetched: (part: string): string => `The step ${part} did not come, and so is not on this paper.`,
+  noPaper:
+    'The steps did not come, and so are not on this paper. Load the page again where there is a network.',
   carry: 'Take it along as one file',
   carrying: 'The file is being put together …',
   carryDone: 'Saved: the file opens by itself, without a network.',

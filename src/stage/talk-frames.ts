@@ -56,8 +56,15 @@ export function startTalk(root: HTMLElement): void {
   first?.addEventListener(
     'load',
     async () => {
-      const { layOnPaper } = await import('./talk-paper.ts');
-      await layOnPaper(parts, root.querySelector('#address'));
+      const last = root.querySelector('#address');
+      try {
+        const { layOnPaper } = await import('./talk-paper.ts');
+        await layOnPaper(parts, last);
+      } catch {
+        const told = Object.assign(document.createElement('p'), { textContent: strings.noPaper });
+        told.className = 'talk-paper';
+        last?.before(told);
+      }
     },
     { once: true },
   );

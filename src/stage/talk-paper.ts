@@ -15,16 +15,18 @@ function stillStep(step: Element, turn: number): Element | undefined {
   return copy.firstElementChild ?? undefined;
 }
 
-/** The step of a part with the name of its page under it, or undefined where there is none. */
-function stepOf(part: Part, turn: number, pages: ReadonlyMap<string, Document>): Element | undefined {
+/** A line of italics under a step, or in its place. */
+const line = (words: string): Element =>
+  Object.assign(document.createElement('p'), { className: 'talk-from', textContent: words });
+
+/** The step of a part with the name of its page under it; where there is none, the words that say so. */
+function stepOf(part: Part, turn: number, pages: ReadonlyMap<string, Document>): Element {
   const page = pages.get(pageOfPart(part));
-  const step = page?.getElementById(part.split('.').at(-1) ?? '');
+  if (page === undefined) return line(strings.notFetched(part));
+  const step = page.getElementById(part.split('.').at(-1) ?? '');
   const copy = step?.classList.contains('slide') ? stillStep(step, turn) : undefined;
-  const from = document.createElement('p');
-  from.className = 'talk-from';
-  from.textContent = strings.from(page?.querySelector('h1')?.textContent ?? '');
-  copy?.append(from);
-  return copy;
+  copy?.append(line(strings.from(page.querySelector('h1')?.textContent ?? '')));
+  return copy ?? line(strings.missing(part));
 }
 
 /** Style sheets of the pages that this one lacks. */
@@ -48,8 +50,7 @@ export async function layOnPaper(parts: readonly Part[], last: Element | null): 
   const pages = await pagesOf(parts);
   const paper = document.createElement('div');
   paper.className = 'talk-paper';
-  paper.append(...parts.flatMap((part, turn) => stepOf(part, turn, pages) ?? []));
-  if (!paper.hasChildNodes()) return;
+  paper.append(...parts.map((part, turn) => stepOf(part, turn, pages)));
   document.head.append(...sheetsOf(pages));
   last?.before(paper);
 }

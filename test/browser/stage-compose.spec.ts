@@ -113,9 +113,30 @@ test('a talk prints as a handout: its steps one below the other with their notes
   await expect(steps.nth(0).getByRole('img').first()).toBeVisible();
   await expect(steps.nth(1)).toContainText('26.8\u00a0dBm ±2.5\u00a0dB');
   await expect(steps.nth(1)).toContainText('From “Two pads into a receiver”');
+  await expect(page.locator('.talk-paper > p')).toHaveText(
+    'The step decibels.ratios-that-add.nowhere is not on this site (any more).',
+  );
   await expect(page.locator('iframe:visible')).toHaveCount(0);
   await expect(page.locator('#address')).toBeVisible();
 });
+
+// An answer that is cut off is the one that a browser says nothing of.
+for (const [what, address, told] of [
+  ['the page of a step', '**/two-pads-into-a-receiver/', /^The step .*two-pads.* did not come/],
+  ['what lays them out', '**/talk-paper.*.js', /^The steps did not come/],
+] as const)
+  test(`where ${what} does not come for paper, the paper says so`, async ({ page }) => {
+    // frames have their own: only what is fetched for paper fails
+    await page.route(address, (route) =>
+      route.request().resourceType() === 'document' ? route.continue() : route.abort('aborted'),
+    );
+    await page.goto(`/stage/talk/?parts=${parts.join('~')}&v=1`);
+    await awake(page);
+    await page.locator('.talk-paper').waitFor({ state: 'attached' });
+    await page.emulateMedia({ media: 'print' });
+    await expect(page.getByText(told)).toBeVisible();
+    await expect(page.locator('#address')).toBeVisible();
+  });
 
 test('notes of a talk move with it', async ({ page, context }) => {
   await page.goto(`/stage/talk/?parts=${parts.join('~')}&v=1`);

@@ -62,6 +62,15 @@ test('b blanks the wall and brings it back, but not while somebody types', async
   await expect(page.locator('main')).toBeVisible();
 });
 
+test('a blank wall is dark where the system’s own colours are light, too', async ({ page }) => {
+  await page.emulateMedia({ forcedColors: 'active', colorScheme: 'light' });
+  await open(page, '#rungs');
+  const ground = (): Promise<string> => page.evaluate(() => getComputedStyle(document.body).backgroundColor);
+  expect(await ground()).not.toBe('rgb(0, 0, 0)');
+  await page.keyboard.press('b');
+  expect(await ground()).toBe('rgb(0, 0, 0)');
+});
+
 test('a clicker pressed on a blank wall shows it again, and passes no step unseen', async ({ page }) => {
   await open(page, '#rungs');
   await page.keyboard.press('b');

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { AddressSpec, Fields, StateOf } from '../../address/field-spec.ts';
-import { LOST_ADDRESS, whileOpening } from './opening.ts';
+import { LOST_ADDRESS, tellUnfetched, whileOpening } from './opening.ts';
 
 /** Rest before the address follows a change: browsers refuse more than about a hundred changes in half a minute. */
 const REST_MS = 300;
@@ -46,7 +46,7 @@ export function useQuery<State, Opened = State>({
   }, [codec]);
   useEffect(() => {
     if (state === undefined) return;
-    const timer = setTimeout(async () => (await codec()).write(state), restMs);
+    const timer = setTimeout(() => codec().then(({ write }) => write(state), tellUnfetched), restMs);
     return () => clearTimeout(timer);
   }, [state, codec, restMs]);
   return problems;

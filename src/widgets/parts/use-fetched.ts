@@ -1,8 +1,8 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { whileOpening } from './opening.ts';
+import { tellUnfetched, whileOpening } from './opening.ts';
 
 /**
- * A function with what it brings along, fetched when it is first needed; undefined until it is there.
+ * A function with what it brings along, fetched when it is first needed; undefined until it is there. Where it does not come, the page says so.
  * @param fetched the same function on every call.
  * @param given what it is needed for: where it could not be fetched, it is asked for again with another.
  */
@@ -19,7 +19,7 @@ export function useFetched<Given, Made>(
       const found = await fetched();
       // A function as state is handed over in a function: Preact would call it otherwise.
       setMake(() => found);
-    }).catch(() => undefined);
+    }).catch(tellUnfetched);
   }, [isMissing, fetched, given]);
   return make;
 }

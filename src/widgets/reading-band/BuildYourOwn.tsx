@@ -9,6 +9,7 @@ export function BuildYourOwn(props: BuilderProps) {
   // its controls once they are there, until then what is told
   const [Controls, setControls] = useState<Builder | string>('');
   const open = (): void => {
+    setControls(''); // what was told before is told again
     import('./Builder.tsx').then(
       // A function as state is handed over in a function: Preact would call it otherwise.
       ({ Builder }) => setControls(() => Builder),
