@@ -1,7 +1,7 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { replaceAddress } from '../address/replace-address.ts';
 import type { SheetEntries } from '../sheet/entries.ts';
-import { LOST_ADDRESS, whileOpening } from '../widgets/parts/opening.ts';
+import { LOST_ADDRESS, tellUnfetched, whileOpening } from '../widgets/parts/opening.ts';
 import { catchUp, keepUnwritten } from './address/unwritten.ts';
 import type { BenchAction } from './state/actions.ts';
 
@@ -81,12 +81,13 @@ export function useBenchAddress(entries: SheetEntries, send: (action: BenchActio
     let gone = false;
     const arrived = arrivals.current;
     const isGone = (): boolean => gone || arrivals.current !== arrived;
-    const timer = setTimeout(async () => {
+    const write = async (): Promise<void> => {
       if (isGone()) return;
       const fits = await writeAddress(entries, isGone);
       removeEventListener('pagehide', leave);
       if (!gone) setTooLong(!fits);
-    }, REST_MS);
+    };
+    const timer = setTimeout(() => write().catch(tellUnfetched), REST_MS);
     const leave = (): void => {
       const fragment = isGone() ? undefined : fetched?.fragmentOf(entries);
       if (fragment !== undefined) keepUnwritten(urlOf(fragment));

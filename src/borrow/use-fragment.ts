@@ -1,6 +1,6 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { replaceAddress } from '../address/replace-address.ts';
-import { LOST_ADDRESS, whileOpening } from '../widgets/parts/opening.ts';
+import { LOST_ADDRESS, tellUnfetched, whileOpening } from '../widgets/parts/opening.ts';
 
 /** Rest after the last change before the address follows: some browsers refuse more than a hundred changes in half a minute. */
 const REST_MS = 300;
@@ -78,11 +78,12 @@ export function useFragment<Entries>(use: FragmentUse<Entries>): boolean {
     let gone = false;
     const arrived = arrivals.current;
     const isGone = (): boolean => gone || arrivals.current !== arrived;
-    const timer = setTimeout(async () => {
+    const write = async (): Promise<void> => {
       if (isGone()) return;
       const fits = await put(codec, entries, isGone);
       if (!gone) setTooLong(!fits);
-    }, REST_MS);
+    };
+    const timer = setTimeout(() => write().catch(tellUnfetched), REST_MS);
     return () => {
       gone = true;
       clearTimeout(timer);

@@ -78,7 +78,11 @@ if (script instanceof HTMLScriptElement) {
   };
   inSign();
   addEventListener('storage', inSign);
-  addEventListener('unfetched', () => say('unfetched', () => place()?.replaceChildren()));
+  addEventListener('unfetched', () => {
+    say('unfetched', () => place()?.replaceChildren());
+    // it lies over the foot of the window, where the reader may be at work
+    document.querySelector('main :focus')?.scrollIntoView({ block: 'nearest' });
+  });
   // a page that comes back as it was left was told of nothing meanwhile: whoever follows what is kept looks again
   addEventListener('pageshow', ({ persisted }) => persisted && dispatchEvent(new Event('storage')));
   addEventListener('load', () => setTimeout(() => void start(src)));

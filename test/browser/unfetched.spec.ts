@@ -24,3 +24,27 @@ for (const [what, path, script] of [
     await expect.poll(() => page.evaluate(() => location.search)).toContain('v=');
     await expect(page.getByText('Not worked out yet')).toHaveCount(0);
   });
+
+for (const [path, script] of [
+  ['/bench/', '**/_astro/fragment.*.js'],
+  ['/bench/borrow/', '**/_astro/address.*.js'],
+] as const)
+  test(`where what writes the address of ${path} does not come the page says so, and keeps what was typed`, async ({
+    page,
+  }) => {
+    await page.route(script, (route) => route.abort('aborted'));
+    await openAt(page, path);
+    await page.setViewportSize({ width: 320, height: 640 });
+    const field = page.locator('main input[type="text"]').first();
+    await field.fill('A letter more');
+    await expect(page.locator('#offline-says')).toContainText(unfetched);
+    await expect(field).toHaveValue('A letter more');
+    const below = (await page.locator('#offline-says').boundingBox())?.y ?? 0;
+    const box = await field.boundingBox();
+    expect((box?.y ?? 0) + (box?.height ?? 0), 'the note covers no field that is typed into').toBeLessThan(
+      below,
+    );
+    await page.unroute(script);
+    await field.fill('A letter more still');
+    await expect.poll(() => page.evaluate(() => location.hash)).not.toBe('');
+  });
