@@ -2,9 +2,12 @@ import { useState } from 'preact/hooks';
 import { afterEach, beforeEach, expect, it, vi } from 'vitest';
 import { useEvaluated } from '../../src/widgets/parts/use-fetched.ts';
 import { probe } from '../hooks/probe.ts';
+import { stubWindow } from '../hooks/window.ts';
 
+let page: EventTarget;
 beforeEach(() => {
-  vi.stubGlobal('document', { documentElement: { setAttribute: vi.fn(), removeAttribute: vi.fn() } });
+  page = stubWindow();
+  Object.assign(document, { documentElement: { setAttribute: vi.fn(), removeAttribute: vi.fn() } });
 });
 afterEach(() => vi.unstubAllGlobals());
 
@@ -28,16 +31,20 @@ it('what a page was written with needs nothing fetched; anything else is there o
   end();
 });
 
-it('what could not be fetched is asked for again with the next change', async () => {
+it('what could not be fetched is told of, and asked for again with the next change', async () => {
   let isOffline = true;
+  const told = vi.fn();
+  page.addEventListener('unfetched', told);
   const { now, does, end } = await figure(async () => {
     if (isOffline) throw new TypeError('no network');
     return (of) => 2 * of;
   });
   await does(({ set }) => set(4));
   expect(now().double).toBeUndefined();
+  await expect.poll(() => told.mock.calls.length).toBe(1);
   isOffline = false;
   await does(({ set }) => set(5));
   await expect.poll(() => now().double).toBe(10);
+  expect(told).toHaveBeenCalledOnce();
   end();
 });
